@@ -1,0 +1,132 @@
+import { z } from 'zod';
+
+import type {
+  Caution,
+  CautionCoverage,
+  Definition,
+  Reversibility,
+  RiskFactor,
+  Standing,
+} from './evidence-rules.ts';
+import type { EvidenceRecord, OptionCode } from './evidence-record.ts';
+import type { Study, StudyId } from './study.ts';
+
+const code = z.string().regex(/^[a-z0-9-]+$/i);
+const isoDate = z.iso.date();
+
+export const OptionKindSchema = z
+  .enum(['operation', 'endoscopic', 'medicine', 'programme', 'none'])
+  .describe('what sort of treatment');
+export type OptionKind = z.infer<typeof OptionKindSchema>;
+
+export const OptionDefinitionSchema = z
+  .strictObject({
+    code: code.describe('code that records and cases use'),
+    name: z.string().min(1).describe('name in the trade'),
+    kind: OptionKindSchema,
+    meaning: z.string().min(1).describe('what is done, in a line'),
+    choosable: z.boolean().describe('whether a case may name it'),
+    figures_from: code.describe('option whose records, cautions and reversibility it uses; mostly itself'),
+  })
+  .describe('something a person may choose, or that records measure');
+export type OptionDefinition = z.infer<typeof OptionDefinitionSchema>;
+
+export const OutcomeGroupSchema = z
+  .enum(['early-harm', 'late-harm', 'living-with-it', 'benefit', 'weight', 'stay-and-recovery', 'pregnancy'])
+  .describe('where it is shown');
+export type OutcomeGroup = z.infer<typeof OutcomeGroupSchema>;
+
+export const OutcomeDefinitionSchema = z
+  .strictObject({
+    code: code.describe('code that records use'),
+    group: z
+      .array(OutcomeGroupSchema)
+      .min(1)
+      .describe('with early and late harm the time decides: up to 90 days and peri-operative are early'),
+    better: z.enum(['lower', 'higher', 'none']).describe('which way is better'),
+    meaning: z.string().min(1).describe('what is counted'),
+    applies_to: z
+      .array(OptionKindSchema)
+      .min(1)
+      .describe('kinds of option for which it is possible at all; for others the page says not possible'),
+  })
+  .describe('something that may happen or change');
+export type OutcomeDefinition = z.infer<typeof OutcomeDefinitionSchema>;
+
+export const MetricDefinitionSchema = z
+  .strictObject({
+    code: z.string().min(1).describe('code that records use'),
+    unit: z.string().min(1).describe('its unit'),
+    meaning: z.string().min(1).describe('what it counts'),
+  })
+  .describe('what a weight, a score or a difference is counted in');
+export type MetricDefinition = z.infer<typeof MetricDefinitionSchema>;
+
+export const ReleaseSchema = z
+  .strictObject({
+    version: z
+      .string()
+      .regex(/^\d{4}\.\d{2}$/)
+      .describe('year and month'),
+    date: isoDate.describe('date of the release'),
+    next_review: isoDate.describe('to be read again by then'),
+    made_by: z.string().min(1).describe('who made it, and who has reviewed it'),
+    paid_by: z.string().min(1).describe('who paid'),
+  })
+  .describe('release of the evidence');
+export type Release = z.infer<typeof ReleaseSchema>;
+
+/** Everything that is known, with where it was read. Made by `loadEvidence`; never changed afterwards. */
+export interface EvidenceBase {
+  /** Year and month of the release, for example `2026.11`. */
+  readonly version: string;
+  /** ISO date of the release. */
+  readonly date: string;
+  /** ISO date by which it is to be read again. */
+  readonly nextReview: string;
+  readonly madeBy: string;
+  readonly paidBy: string;
+  /** SHA-256 over all data files in path order, 64 hex digits. */
+  readonly digest: string;
+  readonly options: readonly OptionDefinition[];
+  readonly outcomes: readonly OutcomeDefinition[];
+  readonly metrics: readonly MetricDefinition[];
+  readonly studies: ReadonlyMap<StudyId, Study>;
+  readonly records: readonly EvidenceRecord[];
+  /** By the option written in the record; follow `figures_from` first (see `recordsFor`). */
+  readonly recordsByOption: ReadonlyMap<OptionCode, readonly EvidenceRecord[]>;
+  readonly reversibility: ReadonlyMap<OptionCode, Reversibility>;
+  readonly cautions: readonly Caution[];
+  readonly cautionCoverage: readonly CautionCoverage[];
+  readonly standing: readonly Standing[];
+  readonly riskFactors: readonly RiskFactor[];
+  readonly definitions: readonly Definition[];
+}
+
+/** The option whose records, cautions and reversibility stand for this one; itself if it is not defined. */
+export function figuresFrom(evidence: EvidenceBase, option: OptionCode): OptionCode {
+  return evidence.options.find((definition) => definition.code === option)?.figures_from ?? option;
+}
+
+/** All records that speak for an option, printable or not, in file order. */
+export function recordsFor(evidence: EvidenceBase, option: OptionCode): readonly EvidenceRecord[] {
+  return evidence.recordsByOption.get(figuresFrom(evidence, option)) ?? [];
+}
+
+/** The only gate to a patient page: the figure itself was read on a page of its source. */
+export function isPrintable(record: Pick<EvidenceRecord, 'seen'>): boolean {
+  return record.seen === 'page';
+}
+
+/**
+ * Whether two figures count partly the same people, as far as is known: then they are never added or pooled.
+ * A record's own cohort wins over its study's.
+ */
+export function samePeople(
+  studyA: Study,
+  studyB: Study,
+  recordCohorts: { readonly a?: string | undefined; readonly b?: string | undefined } = {},
+): boolean {
+  if ((recordCohorts.a ?? studyA.cohort) === (recordCohorts.b ?? studyB.cohort)) return true;
+  return (studyA.overlaps ?? []).includes(studyB.id) || (studyB.overlaps ?? []).includes(studyA.id);
+}
