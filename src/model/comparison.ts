@@ -1,0 +1,258 @@
+/** The comparison: language-free, every cell with the records it stands on and those set aside. */
+export type OptionCode = string;
+export type OutcomeCode = string;
+
+/** Whose figures apply: the operation history a record's people must share. */
+export type Indication = 'first-operation' | 'after-band' | 'after-sleeve' | 'after-bypass' | 'after-plication' | 'band-trouble' | 'none';
+
+export interface Person {
+  /** Whole years on the day the comparison is made. */
+  readonly age: number;
+  readonly sex: 'female' | 'male' | 'not-stated';
+  readonly weightKg: number;
+  readonly heightM: number;
+  /** kg/m², not rounded. */
+  readonly bmi: number;
+  readonly threshold: 'standard' | 'asian';
+  readonly conditions: readonly string[];
+  readonly pregnantNow: boolean;
+  readonly asked: 'first-operation' | 'second-operation' | 'after-removal';
+}
+
+export interface Horizon {
+  readonly days?: number;
+  readonly months?: number;
+}
+
+export type MatchLevel = 'like-you' | 'near' | 'other-people';
+
+/** Why a record does not, or only nearly, fit this person. Numbers are in the unit the code says. */
+export type MatchReason =
+  | { readonly code: 'bmi-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
+  | { readonly code: 'bmi-mean-only'; readonly mean: number; readonly yours: number }
+  | { readonly code: 'bmi-assumed'; readonly low: number; readonly yours: number }
+  | { readonly code: 'bmi-unknown' }
+  | { readonly code: 'age-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
+  | { readonly code: 'adults-only'; readonly yours: number }
+  | { readonly code: 'adolescents-only'; readonly yours: number }
+  | { readonly code: 'indication'; readonly theirs: string; readonly yours: Indication }
+  | { readonly code: 'indication-mixed' }
+  | { readonly code: 'removed-before' }
+  | { readonly code: 'diabetes-only' }
+  | { readonly code: 'no-diabetes-only' }
+  | { readonly code: 'group'; readonly group: string }
+  | { readonly code: 'pregnancy' };
+
+/** Why a record was not used although its people may fit. */
+export type SetAsideReason =
+  | MatchReason
+  | { readonly code: 'not-verified'; readonly seen: string }
+  | { readonly code: 'same-people'; readonly as: string }
+  | { readonly code: 'other-time'; readonly months?: number; readonly days?: number }
+  | { readonly code: 'time-unclear' }
+  | { readonly code: 'weaker-match' }
+  | { readonly code: 'variant'; readonly variant: string }
+  | { readonly code: 'reference-weight'; readonly reference: string }
+  | { readonly code: 'not-convertible'; readonly metric: string }
+  | { readonly code: 'group-size-unknown' }
+  | { readonly code: 'other-measure'; readonly kind: string };
+
+export interface SetAside {
+  readonly record: string;
+  readonly reason: SetAsideReason;
+}
+
+/** A record in use: why it fits and why it leads. */
+export interface RecordUse {
+  readonly record: string;
+  readonly study: string;
+  readonly match: Exclude<MatchLevel, 'other-people'>;
+  /** The one named difference of a `near` match, else the ways in which it was matched. */
+  readonly reasons: readonly MatchReason[];
+  /** Whether the people's BMI was stated, derived from mean ± 2 SD, or assumed from the indication of the day. */
+  readonly bmiBasis: 'stated-range' | 'mean-sd' | 'mean-only' | 'assumed' | 'not-needed' | 'unknown';
+  /** BMI (kg/m²) and age (years) the study covered, where known; for the line under a strip. */
+  readonly covered: { readonly bmiLow?: number; readonly bmiHigh?: number; readonly ageLow?: number; readonly ageHigh?: number };
+  /** What decided that this record leads: the first criterion on which it beat the next. */
+  readonly ledBy: 'only-one' | 'match' | 'time' | 'design' | 'size' | 'year' | 'id' | 'clinic-preference';
+  readonly n?: number;
+  readonly certainty: string;
+  readonly horizon: Horizon;
+  readonly timeBasis: string;
+}
+
+/** Lower and upper value as proportions (0 to 1), percent of weight, or kg: as the owner says. */
+export interface Bounds {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Share of people, 0 to 1, in whom an outcome was seen. */
+export interface Proportion {
+  readonly kind: 'proportion';
+  readonly value: number;
+  readonly events?: number;
+  readonly n?: number;
+  /** Uncertainty of the share: as published, or exact/score from events and n. */
+  readonly interval?: Bounds & { readonly basis: 'published' | 'exact' | 'score' };
+  /** None seen: exact one-sided 97.5 % upper limit (Clopper-Pearson), 0 to 1. */
+  readonly zero?: { readonly n: number; readonly upper: number };
+}
+
+/** Weight at a time, worked out for this person. All weights in kg. */
+export interface WeightAt {
+  readonly kind: 'weight';
+  readonly averageKg: number;
+  /** Change from today in kg; negative is loss. */
+  readonly changeKg: number;
+  readonly bmi: number;
+  /** Percent of today's weight lost; negative is gain. */
+  readonly twlPercent: number;
+  /** Where two in three people end up; only from a spread of people (SD or IQR). */
+  readonly spread?: Bounds & { readonly basis: 'sd' | 'iqr' | 'range'; readonly share: 'two-in-three' | 'half' | 'all' };
+  /** How sure the average is; only from a CI, credible interval or standard error. */
+  readonly uncertainty?: Bounds;
+  readonly metric: string;
+  /** True when worked out from excess weight or BMI with the person's own height and BMI 25. */
+  readonly computed: boolean;
+  readonly warning?: 'under-18-5' | 'under-20';
+}
+
+/** A length of time or a change in a score, as published. */
+export interface Amount {
+  readonly kind: 'amount';
+  readonly value: number;
+  readonly unit: string;
+  readonly metric?: string;
+  readonly low?: number;
+  readonly high?: number;
+  readonly meaning?: 'spread' | 'uncertainty' | 'unknown';
+}
+
+export type CellValue = Proportion | WeightAt | Amount;
+
+/** One clinic result beside the literature. */
+export interface OwnResult {
+  readonly events: number;
+  readonly n: number;
+  readonly days: number;
+  readonly from: string;
+  readonly to: string;
+  readonly surgeon: string;
+  /** Under 30 people. */
+  readonly tooFew: boolean;
+  readonly score: Bounds;
+}
+
+interface CellBase {
+  /** option/outcome/time, for example `sleeve/leak/30d`. Unique in the table. */
+  readonly id: string;
+  readonly option: OptionCode;
+  readonly outcome: OutcomeCode;
+  readonly asked: Horizon;
+  readonly setAside: readonly SetAside[];
+  readonly own?: OwnResult;
+}
+
+export interface KnownCell extends CellBase {
+  readonly state: 'known';
+  readonly value: CellValue;
+  readonly lead: RecordUse;
+  /** Lowest and highest of other people's records, not overlapping with the lead; same kind as value. */
+  readonly others?: Bounds & { readonly records: readonly string[] };
+}
+
+export type MissingReason =
+  | { readonly code: 'no-record' }
+  | { readonly code: 'not-verified' }
+  | { readonly code: 'other-time'; readonly longestMonths?: number }
+  | { readonly code: 'not-convertible' }
+  | MatchReason;
+
+export interface UnknownCell extends CellBase {
+  readonly state: 'not-known';
+  readonly reason: MissingReason;
+}
+
+/** The outcome cannot happen with this kind of option (a leak without an operation). */
+export interface ImpossibleCell extends CellBase {
+  readonly state: 'not-possible';
+}
+
+export type Cell = KnownCell | UnknownCell | ImpossibleCell;
+
+/** One outcome at one time over all options; `cells` in the order of the options. */
+export interface OutcomeRow {
+  readonly outcome: OutcomeCode;
+  readonly asked: Horizon;
+  readonly cells: readonly Cell[];
+}
+
+export type TopicId = 'first-month' | 'later-years' | 'living-with-it' | 'benefits';
+
+export interface Topic {
+  readonly id: TopicId;
+  /** One denominator for the whole topic's table; the picture row has its own, stated. */
+  readonly denominator: 100 | 1000;
+  /** The outcome drawn as a picture, if any option has a figure. */
+  readonly picture: (OutcomeRow & { readonly denominator: 100 | 1000 }) | null;
+  readonly rows: readonly OutcomeRow[];
+}
+
+export interface WeightTopic {
+  /** Main horizon in months: 60, else the longest with a figure; 60 if none has. */
+  readonly mainMonths: number;
+  readonly main: OutcomeRow;
+  /** All horizons asked (12, 24, 60, 120), each a row. */
+  readonly over: readonly OutcomeRow[];
+}
+
+export interface StandingOf {
+  readonly maturity: 'established' | 'newer' | 'under-study' | 'not-recorded';
+  /** Ids of the standing entries used. */
+  readonly entries: readonly string[];
+}
+
+export interface ReversibilityOf {
+  readonly possible: 'yes' | 'partly' | 'no' | 'not-known';
+  readonly changeTo: readonly OptionCode[];
+  readonly weightAfterKnown: boolean;
+}
+
+export interface OptionColumn {
+  readonly code: OptionCode;
+  /** The option whose records are used; differs for no-operation. */
+  readonly figuresFrom: OptionCode;
+  readonly kind: 'operation' | 'endoscopic' | 'medicine' | 'programme' | 'none';
+  readonly indication: Indication;
+  readonly standing: StandingOf;
+  readonly reversibility: ReversibilityOf;
+  /** Length of hospital stay from evidence, where known. */
+  readonly stay: Cell;
+}
+
+export interface CautionHit {
+  readonly id: string;
+  /** The case's options it touches, in the order of the case. */
+  readonly options: readonly OptionCode[];
+  readonly effect: 'contra-indicated' | 'outside-indication' | 'prefer-other' | 'extra-risk' | 'needs-check';
+  readonly strength: 'strong' | 'moderate' | 'weak';
+  /** `practice`: only the ask line prints, and the clinician sheet says it needs confirming. */
+  readonly basis: 'page' | 'practice';
+  /** Codes of the case that triggered it, for example `condition:reflux`, `bmi`, `smoking:current`. */
+  readonly triggers: readonly string[];
+}
+
+export type IndicationNote = 'under-35' | 'under-30' | 'asian-27-5' | 'asian-25' | 'under-18-5' | 'adolescent' | 'pregnant' | 'low-after-operation';
+
+export interface ComparisonTable {
+  readonly person: Person;
+  readonly evidence: { readonly version: string; readonly date: string; readonly nextReview: string; readonly digest: string };
+  readonly options: readonly OptionColumn[];
+  readonly weight: WeightTopic;
+  readonly topics: readonly Topic[];
+  readonly cautions: readonly CautionHit[];
+  readonly notes: readonly IndicationNote[];
+  /** Every record id printed on a patient page, sorted. */
+  readonly recordsUsed: readonly string[];
+}

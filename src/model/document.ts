@@ -1,0 +1,224 @@
+import type { DocumentKind } from './codes.ts';
+
+/**
+ * What a document says, in order, with nothing about where it lands on paper.
+ * Templates emit it as a closed XML-like vocabulary; renderers and the read-back gate only ever see this tree.
+ */
+export type Inline = TextRun | FigureRun;
+
+export interface TextRun {
+  readonly type: 'text';
+  readonly value: string;
+  readonly bold?: boolean;
+  /** Only where the language differs from the document's. */
+  readonly language?: string;
+}
+
+/** A figure in words, tied to the cell and records it comes from. */
+export interface FigureRun {
+  readonly type: 'figure';
+  readonly value: string;
+  readonly cell: string;
+  readonly records: readonly string[];
+  readonly bold?: boolean;
+}
+
+/** What the read-back gate must treat as more than a sentence. */
+export type Duty = 'caution' | 'phone' | 'standard';
+
+interface NodeBase {
+  /** Template file and line, for messages. */
+  readonly origin: string;
+}
+
+export interface Paragraph extends NodeBase {
+  readonly type: 'paragraph';
+  readonly role: 'body' | 'lead' | 'number' | 'strong' | 'small';
+  readonly inlines: readonly Inline[];
+  readonly duty?: Duty;
+}
+
+export type Picture =
+  | { readonly type: 'people'; readonly of: 100 | 1000; readonly filled: number; readonly may: number; readonly half: boolean; readonly alt: string }
+  | { readonly type: 'range'; readonly average: number; readonly low?: number; readonly high?: number; readonly meaning: 'spread' | 'uncertainty' | 'none'; readonly alt: string }
+  | { readonly type: 'unknown'; readonly of: 100 | 1000 | 'range'; readonly alt: string }
+  | { readonly type: 'way-back'; readonly possible: 'yes' | 'partly' | 'no' | 'not-known'; readonly alt: string };
+
+export interface Tick {
+  /** Position in the unit of the data (kg). */
+  readonly at: number;
+  readonly label: string;
+}
+
+/** One axis shared by all range bars of a strip; min and max in kg. */
+export interface Axis {
+  readonly min: number;
+  readonly max: number;
+  readonly today: { readonly at: number; readonly label: string };
+  readonly top: { readonly unit: string; readonly ticks: readonly Tick[] };
+  readonly bottom?: { readonly unit: string; readonly ticks: readonly Tick[] };
+}
+
+export interface StripRow extends NodeBase {
+  readonly name: string;
+  readonly tag?: string;
+  readonly picture?: Picture;
+  readonly words: readonly Paragraph[];
+}
+
+export interface Strip extends NodeBase {
+  readonly type: 'strip';
+  /** What the picture column holds; `text` has names and a wide field of words. */
+  readonly layout: 'range' | 'people' | 'way-back' | 'text';
+  readonly axis?: Axis;
+  readonly rows: readonly StripRow[];
+}
+
+export interface WeightPoint {
+  readonly months: number;
+  readonly at: number;
+  readonly label: string;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Small line over the measured times; nothing is drawn beyond the last. */
+export interface WeightLine extends NodeBase {
+  readonly type: 'weight-line';
+  readonly name: string;
+  readonly today: { readonly at: number; readonly label: string };
+  readonly points: readonly WeightPoint[];
+  readonly min: number;
+  readonly max: number;
+  readonly timeTicks: readonly Tick[];
+  readonly valueTicks: readonly Tick[];
+  readonly unknownAfter?: string;
+  readonly alt: string;
+}
+
+/** Weight lines side by side, two in a row. */
+export interface LineBoard extends NodeBase {
+  readonly type: 'line-board';
+  readonly lines: readonly WeightLine[];
+}
+
+export interface Table extends NodeBase {
+  readonly type: 'table';
+  /** `choices`: name column of the strip then equal columns; `dense`: clinician sheet, widths in percent. */
+  readonly layout: 'choices' | 'dense';
+  readonly columns: readonly { readonly label: string; readonly width?: number; readonly align?: 'start' | 'end' }[];
+  readonly rows: readonly TableRow[];
+}
+
+export interface TableRow extends NodeBase {
+  /** A band over the whole width that names the group of the rows under it. */
+  readonly group?: string;
+  readonly tag?: string;
+  readonly cells: readonly (readonly Paragraph[])[];
+}
+
+export interface Callout extends NodeBase {
+  readonly type: 'callout';
+  readonly kind: 'health' | 'study' | 'interpreter';
+  readonly heading: string;
+  readonly body: readonly Paragraph[];
+}
+
+export interface SurgeonPanel extends NodeBase {
+  readonly type: 'panel';
+  readonly lead: readonly Inline[];
+  readonly body: readonly Paragraph[];
+  readonly columns: readonly { readonly heading: string; readonly items: readonly Paragraph[] }[];
+  readonly closing: readonly Paragraph[];
+}
+
+export interface PictureKey extends NodeBase {
+  readonly type: 'key';
+  readonly heading: string;
+  readonly items: readonly { readonly mark: 'had' | 'not' | 'may' | 'spread' | 'average' | 'uncertainty' | 'today'; readonly words: string }[];
+}
+
+/** Statements by boxes, to fill in. */
+export interface MattersGrid extends NodeBase {
+  readonly type: 'matters';
+  readonly columns: readonly string[];
+  readonly statements: readonly Paragraph[];
+  readonly blanks: number;
+}
+
+export interface TickList extends NodeBase {
+  readonly type: 'ticks';
+  readonly heading: string;
+  readonly items: readonly string[];
+}
+
+export interface List extends NodeBase {
+  readonly type: 'list';
+  readonly ordered: boolean;
+  readonly items: readonly (readonly Paragraph[])[];
+}
+
+/** A question with room to write. */
+export interface WriteIn extends NodeBase {
+  readonly type: 'write-in';
+  readonly prompt?: Paragraph;
+  readonly box: boolean;
+  readonly lines: number;
+}
+
+export interface Facts extends NodeBase {
+  readonly type: 'facts';
+  readonly items: readonly { readonly label: string; readonly value: string }[];
+}
+
+export interface Heading extends NodeBase {
+  readonly type: 'heading';
+  /** 1 page title, 2 topic question with its rule, 3 small heading. */
+  readonly level: 1 | 2 | 3;
+  readonly text: string;
+}
+
+export interface Cover extends NodeBase {
+  readonly type: 'cover';
+  readonly clinic: string;
+  readonly date: string;
+  readonly question: string;
+  readonly lead: readonly Inline[];
+  readonly addressee: string;
+}
+
+/** Blocks under one topic question; the renderer keeps the head with the first rows. */
+export interface Topic extends NodeBase {
+  readonly type: 'topic';
+  readonly question: string;
+  readonly intro: readonly Paragraph[];
+  readonly blocks: readonly Block[];
+}
+
+export type Block =
+  | Paragraph | Strip | LineBoard | Table | Callout | SurgeonPanel | PictureKey | MattersGrid | TickList | List | WriteIn | Facts | Heading | Cover | Topic;
+
+/** Header, footer and tab of every page. `{page}` and `{pages}` are put in by the renderer. */
+export interface Furniture {
+  readonly header: { readonly start: string; readonly end: string };
+  readonly headerOnFirstPage: boolean;
+  readonly footer: { readonly call: string; readonly deferral: string; readonly id: string; readonly page: string };
+  /** Phone numbers that must be readable on every page. */
+  readonly phones: readonly string[];
+  readonly tab?: string;
+  /** Set for a draft: the word for the edges. */
+  readonly draftEdge?: string;
+  /** Suffix of a heading repeated on the next page, for example "continued". */
+  readonly continued: string;
+}
+
+export interface DocumentTree {
+  readonly kind: DocumentKind;
+  readonly audience: 'patient' | 'clinician';
+  readonly language: string;
+  readonly direction: 'ltr' | 'rtl';
+  readonly paper: 'letter' | 'a4';
+  readonly title: string;
+  readonly furniture: Furniture;
+  readonly blocks: readonly Block[];
+}

@@ -1,0 +1,36 @@
+import type { ReactElement } from 'react';
+
+/**
+ * The smallest thing the planner moves: one strip row, one paragraph, one call-out. Units of a document are set one
+ * under another in a single tall galley, then placed on pages (see plan-pages.ts).
+ */
+export interface Unit {
+  /** Stable within the document, for example `4.row.2`. */
+  readonly key: string;
+  /** A box of exactly the content width; its height is found when it is set. Must not paginate by itself. */
+  readonly element: ReactElement;
+  /** White above in points, dropped at the top of a page. */
+  readonly gapBefore: number;
+  /** No page break between this unit and the next. */
+  readonly keepWithNext: boolean;
+  /** Always begins a page (a new document of the packet does so by itself). */
+  readonly startsPage?: boolean;
+  /** What is repeated above this unit, as an artifact, when a page begins with it: heading "continued", axis, table head. */
+  readonly continuation?: ReactElement;
+  /** Rows of one strip share a group; a group that fits a page stays whole. */
+  readonly group?: string;
+}
+
+/** Structure tag of a node, given as the `sem` property of a View, Text, Svg or Link. See tag-structure.ts. */
+export interface Semantics {
+  readonly tag:
+    | 'Sect' | 'H1' | 'H2' | 'H3' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody' | 'Table' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD'
+    | 'Figure' | 'Caption' | 'Note' | 'Span' | 'Div' | 'Form' | 'BlockQuote';
+  readonly alt?: string;
+  readonly language?: string;
+  readonly scope?: 'Row' | 'Column' | 'Both';
+  /** Several units of one strip or table belong to one structure element: same id, same element. */
+  readonly id?: string;
+  /** Id of the structure element this one hangs under, when that was opened by an earlier unit. */
+  readonly parent?: string;
+}
