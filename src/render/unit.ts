@@ -7,10 +7,17 @@ import type { ReactElement } from 'react';
 export interface Unit {
   /** Stable within the document, for example `4.row.2`. */
   readonly key: string;
-  /** A box of exactly the content width; its height is found when it is set. Must not paginate by itself. */
+  /** Template file and line, for messages. */
+  readonly origin?: string;
+  /**
+   * A box of exactly the content width; its height is found when it is set. Must not paginate by itself.
+   * Components must be plain functions without hooks: they are called directly (see expand-elements.ts).
+   */
   readonly element: ReactElement;
   /** White above in points, dropped at the top of a page. */
   readonly gapBefore: number;
+  /** By how many points the gap may grow when the page has white to spare; all gaps of a page grow alike. */
+  readonly stretch?: number;
   /** No page break between this unit and the next. */
   readonly keepWithNext: boolean;
   /** Always begins a page (a new document of the packet does so by itself). */
@@ -21,16 +28,48 @@ export interface Unit {
   readonly group?: string;
 }
 
-/** Structure tag of a node, given as the `sem` property of a View, Text, Svg or Link. See tag-structure.ts. */
+/** Structure tag of a node, given as the `sem` property of a View, Text or Svg. See tag-structure.ts. */
 export interface Semantics {
   readonly tag:
-    | 'Sect' | 'H1' | 'H2' | 'H3' | 'P' | 'L' | 'LI' | 'Lbl' | 'LBody' | 'Table' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD'
-    | 'Figure' | 'Caption' | 'Note' | 'Span' | 'Div' | 'Form' | 'BlockQuote';
+    | 'Sect'
+    | 'H1'
+    | 'H2'
+    | 'H3'
+    | 'P'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'THead'
+    | 'TBody'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Figure'
+    | 'Caption'
+    | 'Note'
+    | 'Span'
+    | 'Div'
+    | 'Form'
+    | 'BlockQuote';
   readonly alt?: string;
   readonly language?: string;
   readonly scope?: 'Row' | 'Column' | 'Both';
+  /** Columns a table cell reaches over, when more than one. */
+  readonly columnSpan?: number;
+  /** How the items of a list (L) are counted; told to screen readers. */
+  readonly numbering?: 'Decimal' | 'Disc' | 'None';
   /** Several units of one strip or table belong to one structure element: same id, same element. */
   readonly id?: string;
   /** Id of the structure element this one hangs under, when that was opened by an earlier unit. */
   readonly parent?: string;
+}
+
+declare module '@react-pdf/renderer' {
+  interface NodeProps {
+    readonly sem?: Semantics;
+    /** Decoration or repetition that a screen reader passes over, with all that is inside. */
+    readonly artifact?: boolean;
+  }
 }
