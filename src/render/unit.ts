@@ -1,3 +1,4 @@
+import type {} from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 
 /**
