@@ -83,6 +83,7 @@ export const diagnosticCatalogue = {
   VERIFY_UNRESOLVED_KEY: { stage: 'verify', when: 'a key or placeholder was printed in place of words', todo: 'Do not hand it out; report it.' },
   VERIFY_GLYPH: { stage: 'verify', when: 'a character came back as a replacement mark', todo: 'Do not hand it out; report it.' },
   VERIFY_PAGE_COUNT: { stage: 'verify', when: 'page numbers and pages do not agree', todo: 'Do not hand it out; report it.' },
+  VERIFY_ATTACHMENT: { stage: 'verify', when: 'a file that must be attached is not inside, or is not the same', todo: 'Do not hand it out; report it.' },
   BATCH_SOME_FAILED: { stage: 'batch', when: 'some packets of a batch were not made', todo: 'See the summary.' },
   INTERNAL: { stage: 'internal', when: 'plainleaf itself is at fault', todo: 'Please report it.' },
 } as const satisfies Record<string, CodeEntry>;
