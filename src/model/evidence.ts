@@ -48,7 +48,7 @@ export const OutcomeDefinitionSchema = z
     applies_to: z
       .array(OptionKindSchema)
       .min(1)
-      .describe('kinds of option for which it is possible at all; for others the page says not possible'),
+      .describe('kinds of option that can lead to it in a person never operated on; see isPossible'),
   })
   .describe('something that may happen or change');
 export type OutcomeDefinition = z.infer<typeof OutcomeDefinitionSchema>;
@@ -75,6 +75,16 @@ export const ReleaseSchema = z
   })
   .describe('release of the evidence');
 export type Release = z.infer<typeof ReleaseSchema>;
+
+/** What a contrast may compare an option with, besides another option. */
+export const comparisonGroups = [
+  'control',
+  'general-population',
+  'before-surgery',
+  'under-65',
+  'bmi-35-to-50',
+  'bmi-22-to-25',
+] as const;
 
 /** Everything that is known, with where it was read. Made by `loadEvidence`; never changed afterwards. */
 export interface EvidenceBase {
@@ -129,4 +139,16 @@ export function samePeople(
 ): boolean {
   if ((recordCohorts.a ?? studyA.cohort) === (recordCohorts.b ?? studyB.cohort)) return true;
   return (studyA.overlaps ?? []).includes(studyB.id) || (studyB.overlaps ?? []).includes(studyA.id);
+}
+
+/**
+ * Whether an outcome can follow a kind of option at all. After an earlier operation everything counts as possible,
+ * since what was done then can still cause it.
+ */
+export function isPossible(
+  outcome: Pick<OutcomeDefinition, 'applies_to'>,
+  kind: OptionKind,
+  earlierOperation: boolean,
+): boolean {
+  return earlierOperation || outcome.applies_to.includes(kind);
 }

@@ -1,0 +1,86 @@
+import { z } from 'zod';
+
+import type { SourceSpan } from '../diagnostics/diagnostic.ts';
+import { EvidenceRecordSchema } from '../model/evidence-record.ts';
+import type { EvidenceRecord } from '../model/evidence-record.ts';
+import {
+  CautionCoverageSchema,
+  CautionSchema,
+  DefinitionSchema,
+  ReversibilitySchema,
+  RiskFactorSchema,
+  StandingSchema,
+} from '../model/evidence-rules.ts';
+import {
+  MetricDefinitionSchema,
+  OptionDefinitionSchema,
+  OutcomeDefinitionSchema,
+  ReleaseSchema,
+} from '../model/evidence.ts';
+import type { EvidenceBase } from '../model/evidence.ts';
+import { StudySchema } from '../model/study.ts';
+import type { DataPath } from './parse-data-file.ts';
+import { arithmeticCheckNames } from './rules/arithmetic-checks.ts';
+
+/** A figure that the arithmetic rule would refuse, kept as its source prints it. */
+export const ArithmeticExceptionSchema = z
+  .strictObject({
+    record: z.string().describe('id of the record'),
+    check: z.enum(arithmeticCheckNames).describe('the check that it does not pass'),
+    reason: z.string().min(1).describe('why it is kept'),
+  })
+  .describe('a doubtful figure, kept as printed');
+
+/** Every list of the data, as it stands in the files. */
+export const EvidenceListsSchema = z.strictObject({
+  release: ReleaseSchema,
+  options: z.array(OptionDefinitionSchema),
+  outcomes: z.array(OutcomeDefinitionSchema),
+  metrics: z.array(MetricDefinitionSchema),
+  studies: z.array(StudySchema),
+  records: z.array(EvidenceRecordSchema),
+  reversibility: z.array(ReversibilitySchema),
+  cautions: z.array(CautionSchema),
+  cautionCoverage: z.array(CautionCoverageSchema),
+  standing: z.array(StandingSchema),
+  riskFactors: z.array(RiskFactorSchema),
+  definitions: z.array(DefinitionSchema),
+  arithmeticExceptions: z.array(ArithmeticExceptionSchema),
+});
+export type EvidenceLists = z.infer<typeof EvidenceListsSchema>;
+
+/** What the data rules look at: the lists, and where each entry stands. */
+export interface EvidenceSet extends EvidenceLists {
+  /** Place of an entry of a list, or of a value in it. */
+  readonly place: (entry: object, path?: DataPath) => SourceSpan | undefined;
+}
+
+/** The form in which all other stages see the evidence. */
+export function buildEvidenceBase(lists: EvidenceLists, digest: string): EvidenceBase {
+  const { release, options, outcomes, metrics, records, cautions, cautionCoverage } = lists;
+  const { standing, riskFactors, definitions } = lists;
+  const recordsByOption = new Map<string, EvidenceRecord[]>();
+  for (const record of records) {
+    recordsByOption.set(record.option, [...(recordsByOption.get(record.option) ?? []), record]);
+  }
+  return {
+    version: release.version,
+    date: release.date,
+    nextReview: release.next_review,
+    madeBy: release.made_by,
+    paidBy: release.paid_by,
+    digest,
+    options,
+    outcomes,
+    metrics,
+    studies: new Map(lists.studies.map((study) => [study.id, study])),
+    records,
+    recordsByOption,
+    reversibility: new Map(lists.reversibility.map((entry) => [entry.option, entry])),
+    cautions,
+    cautionCoverage,
+    standing,
+    riskFactors,
+    definitions,
+  };
+}

@@ -1,0 +1,119 @@
+import { conditionCodes, historyCodes, medicineCodes } from '../../model/codes.ts';
+import { comparisonGroups } from '../../model/evidence.ts';
+import type { Caution } from '../../model/evidence-rules.ts';
+import type { EvidenceSet } from '../evidence-set.ts';
+import type { DataPath } from '../parse-data-file.ts';
+import { faultIn } from './rule.ts';
+import type { EvidenceRule } from './rule.ts';
+
+interface Reference {
+  readonly entry: object;
+  readonly at: DataPath;
+  readonly what: 'option' | 'outcome' | 'metric' | 'study' | 'versus' | 'condition' | 'medicine' | 'history';
+  readonly code: string | undefined;
+}
+
+export const codeKnown: EvidenceRule = {
+  name: 'code-known',
+  description: 'every option, outcome, metric, study and case code that is named is defined',
+  check: (evidence) => {
+    const options = evidence.options.map(({ code }) => code);
+    const known: Readonly<Record<Reference['what'], ReadonlySet<string>>> = {
+      option: new Set(options),
+      outcome: new Set(evidence.outcomes.map(({ code }) => code)),
+      metric: new Set(evidence.metrics.map(({ code }) => code)),
+      study: new Set(evidence.studies.map(({ id }) => id)),
+      versus: new Set([...options, ...comparisonGroups]),
+      condition: new Set(conditionCodes),
+      medicine: new Set(medicineCodes),
+      history: new Set(historyCodes),
+    };
+    return [
+      ...recordReferences(evidence),
+      ...ruleReferences(evidence),
+      ...evidence.cautions.flatMap(cautionReferences),
+    ]
+      .filter(({ what, code }) => code !== undefined && !known[what].has(code))
+      .map(({ entry, at, what, code }) =>
+        faultIn(evidence, entry, {
+          code: 'EVIDENCE_UNKNOWN_CODE',
+          message: `the ${what} "${String(code)}" is not defined`,
+          hint: 'Define it, or correct the spelling.',
+          at,
+        }),
+      );
+  },
+};
+
+function recordReferences({ options, records, riskFactors, definitions }: EvidenceSet): readonly Reference[] {
+  return [
+    ...options.map((entry): Reference => ({
+      entry,
+      at: ['figures_from'],
+      what: 'option',
+      code: entry.figures_from,
+    })),
+    ...records.flatMap((entry): Reference[] => [
+      { entry, at: ['option'], what: 'option', code: entry.option },
+      { entry, at: ['outcome'], what: 'outcome', code: entry.outcome },
+      { entry, at: ['study'], what: 'study', code: entry.study },
+      { entry, at: ['versus'], what: 'versus', code: entry.kind === 'contrast' ? entry.versus : undefined },
+      {
+        entry,
+        at: ['value', 'metric'],
+        what: 'metric',
+        code: 'metric' in entry.value ? entry.value.metric : undefined,
+      },
+    ]),
+    ...riskFactors.flatMap((entry): Reference[] => [
+      { entry, at: ['option'], what: 'option', code: entry.option },
+      { entry, at: ['outcome'], what: 'outcome', code: entry.outcome },
+      { entry, at: ['study'], what: 'study', code: entry.study },
+    ]),
+    ...definitions.map((entry): Reference => ({ entry, at: ['study'], what: 'study', code: entry.study })),
+  ];
+}
+
+function ruleReferences({ reversibility, standing, cautionCoverage }: EvidenceSet): readonly Reference[] {
+  return [
+    ...reversibility.flatMap((entry): Reference[] => [
+      { entry, at: ['option'], what: 'option', code: entry.option },
+      { entry, at: ['undo', 'weight_after', 'study'], what: 'study', code: entry.undo.weight_after.study },
+      ...listOf(entry, ['change_to'], entry.change_to),
+      ...entry.undo.data.map((figure, index): Reference => ({
+        entry,
+        at: ['undo', 'data', index, 'study'],
+        what: 'study',
+        code: figure.study,
+      })),
+      ...sourcesOf(entry),
+    ]),
+    ...standing.map((entry): Reference => ({ entry, at: ['option'], what: 'option', code: entry.option })),
+    ...cautionCoverage.flatMap((entry): Reference[] => [
+      ...listOf(entry, ['by_row'], entry.by_row),
+      ...entry.others.flatMap((other, index) => listOf(entry, ['others', index, 'options'], other.options)),
+    ]),
+  ];
+}
+
+function cautionReferences(entry: Caution): readonly Reference[] {
+  const coded = (['condition', 'medicine', 'history'] as const).flatMap((what) =>
+    [entry.when[what] ?? []].flat().map((code): Reference => ({ entry, at: ['when', what], what, code })),
+  );
+  return [...coded, ...listOf(entry, ['options'], entry.options), ...sourcesOf(entry)];
+}
+
+function listOf(entry: object, at: DataPath, codes: readonly string[]): readonly Reference[] {
+  return codes.map((code, index) => ({ entry, at: [...at, index], what: 'option', code }));
+}
+
+function sourcesOf(entry: {
+  readonly sources: readonly { readonly study?: string | undefined }[];
+}): readonly Reference[] {
+  return entry.sources.map(({ study }, index) => ({
+    entry,
+    at: ['sources', index, 'study'],
+    what: 'study',
+    code: study,
+  }));
+}

@@ -1,0 +1,39 @@
+import { arithmeticAgrees } from './arithmetic-agrees.ts';
+import { citationComplete } from './citation-complete.ts';
+import { codeKnown } from './code-known.ts';
+import { coverageComplete } from './coverage-complete.ts';
+import { idMatchesContent } from './id-matches-content.ts';
+import { idUnique } from './id-unique.ts';
+import { intervalInOrder } from './interval-in-order.ts';
+import { outcomePossible } from './outcome-possible.ts';
+import { overlapBothWays } from './overlap-both-ways.ts';
+import { peopleStated } from './people-stated.ts';
+import { placeWhereSeen } from './place-where-seen.ts';
+import { referenceWeightStated } from './reference-weight-stated.ts';
+import { releaseDated } from './release-dated.ts';
+import type { EvidenceRule } from './rule.ts';
+import { shareHasDenominator } from './share-has-denominator.ts';
+import { timeStated } from './time-stated.ts';
+import { unitFitsMetric } from './unit-fits-metric.ts';
+import { unreadNeverPrints } from './unread-never-prints.ts';
+
+/** Everything the data promise beyond their shape. Add a rule here and it holds for every release. */
+export const evidenceRules: readonly EvidenceRule[] = [
+  releaseDated,
+  idUnique,
+  codeKnown,
+  idMatchesContent,
+  citationComplete,
+  placeWhereSeen,
+  overlapBothWays,
+  peopleStated,
+  timeStated,
+  outcomePossible,
+  shareHasDenominator,
+  intervalInOrder,
+  unitFitsMetric,
+  referenceWeightStated,
+  arithmeticAgrees,
+  unreadNeverPrints,
+  coverageComplete,
+];

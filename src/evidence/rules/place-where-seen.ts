@@ -1,0 +1,58 @@
+import { isPrintable } from '../../model/evidence.ts';
+import type { PointSource } from '../../model/evidence-rules.ts';
+import type { EvidenceSet } from '../evidence-set.ts';
+import { faultIn } from './rule.ts';
+import type { EvidenceRule } from './rule.ts';
+
+/** Everything that claims to have been read at its source names the page. */
+export const placeWhereSeen: EvidenceRule = {
+  name: 'place-where-seen',
+  description: 'what was read on a page says on which page',
+  check: (evidence) => {
+    const located = new Set(
+      evidence.studies.filter((study) => study.seen_at !== undefined).map((study) => study.id),
+    );
+    const entries = [
+      ...evidence.records.map((entry) => ({
+        entry,
+        found: entry.seen_at !== undefined || located.has(entry.study),
+      })),
+      ...evidence.definitions.map((entry) => ({
+        entry,
+        found: entry.seen_at !== undefined || located.has(entry.study),
+      })),
+      ...evidence.riskFactors.map((entry) => ({ entry, found: located.has(entry.study) })),
+    ];
+    const missing = entries
+      .filter(({ entry, found }) => isPrintable(entry) && !found)
+      .map(({ entry }) => noLocator(evidence, entry, ['study']));
+    return [...missing, ...pointsWithoutPlace(evidence, located)];
+  },
+};
+
+function pointsWithoutPlace(evidence: EvidenceSet, located: ReadonlySet<string>) {
+  const found = (point: PointSource): boolean =>
+    point.url !== undefined || (point.study !== undefined && located.has(point.study));
+  const inSources = [...evidence.cautions, ...evidence.reversibility].flatMap((entry) =>
+    entry.sources.flatMap((point, index) =>
+      isPrintable(point) && !found(point) ? [noLocator(evidence, entry, ['sources', index])] : [],
+    ),
+  );
+  const inFigures = evidence.reversibility.flatMap((entry) =>
+    entry.undo.data.flatMap((figure, index) =>
+      isPrintable(figure) && !located.has(figure.study)
+        ? [noLocator(evidence, entry, ['undo', 'data', index])]
+        : [],
+    ),
+  );
+  return [...inSources, ...inFigures];
+}
+
+function noLocator(evidence: EvidenceSet, entry: object, at: readonly (string | number)[]) {
+  return faultIn(evidence, entry, {
+    code: 'EVIDENCE_NO_LOCATOR',
+    message: 'this was read on a page, but no address says where',
+    hint: 'Add seen_at to the study, or to this entry.',
+    at,
+  });
+}
