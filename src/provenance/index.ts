@@ -1,0 +1,146 @@
+import type { DocumentTree } from '../model/document.ts';
+import type { PacketTree } from '../model/packet.ts';
+import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName } from '../model/provenance.ts';
+import { recordsOf } from './records-of-document.ts';
+
+/** Digests are SHA-256 in hexadecimal. */
+export interface ProvenanceInput {
+  readonly packet: PacketTree;
+  /** Id of each document, in the order of the packet. */
+  readonly documentIds: readonly string[];
+  readonly state: 'example' | 'draft';
+  /** Day the packet is made for, ISO. */
+  readonly date: string;
+  readonly digests: {
+    readonly case: string;
+    readonly clinic: string;
+    readonly templates: string;
+    readonly words: string;
+    readonly fonts: string;
+  };
+  readonly evidence: {
+    readonly version: string;
+    readonly date: string;
+    readonly nextReview: string;
+    readonly digest: string;
+  };
+  readonly program: { readonly version: string; readonly lock: string };
+}
+
+const making = 'plainleaf:making';
+const packetId = 'plainleaf:packet';
+const program = 'plainleaf:program';
+
+/** Writes down what a packet was made from. The same inputs give the same record; it holds no clock time. */
+export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
+  const sources = sourcesOf(input);
+  const documents = input.packet.documents.map((tree, index) => ({
+    id: `document:${input.documentIds[index] ?? String(index + 1)}`,
+    tree,
+  }));
+  const derivations = documents.flatMap(({ id, tree }) =>
+    recordsOf(tree).map(({ record, cells }) => ({
+      'prov:generatedEntity': id,
+      'prov:usedEntity': `record:${record}`,
+      'plainleaf:cell': cells,
+    })),
+  );
+  const members = documents.map(({ id }) => ({ 'prov:collection': packetId, 'prov:entity': id }));
+  const records = new Set(derivations.map((derivation) => derivation['prov:usedEntity']));
+  return {
+    prefix: {
+      plainleaf: 'tag:plainleaf.example,2026:terms/',
+      document: 'tag:plainleaf.example,2026:document/',
+      record: 'tag:plainleaf.example,2026:record/',
+    },
+    entity: {
+      ...sources,
+      ...Object.fromEntries(
+        [...records].map((id) => [id, { 'prov:type': name('plainleaf:EvidenceRecord') }]),
+      ),
+      ...Object.fromEntries(documents.map(({ id, tree }) => [id, documentAttributes(tree)])),
+      [packetId]: packetAttributes(input),
+    },
+    activity: { [making]: { 'prov:type': name('plainleaf:Making'), 'plainleaf:date': input.date } },
+    agent: {
+      [program]: {
+        'prov:type': name('prov:SoftwareAgent'),
+        'plainleaf:version': input.program.version,
+        'plainleaf:lockSha256': input.program.lock,
+      },
+    },
+    wasGeneratedBy: numbered(
+      'g',
+      [packetId, ...documents.map(({ id }) => id)].map((id) => ({
+        'prov:entity': id,
+        'prov:activity': making,
+      })),
+    ),
+    used: numbered(
+      'u',
+      Object.keys(sources).map((id) => ({ 'prov:activity': making, 'prov:entity': id })),
+    ),
+    wasAssociatedWith: numbered('a', [{ 'prov:activity': making, 'prov:agent': program }]),
+    wasDerivedFrom: numbered('d', derivations),
+    hadMember: numbered('m', members),
+  };
+}
+
+function sourcesOf({ packet, digests, evidence }: ProvenanceInput): Record<string, ProvenanceAttributes> {
+  return {
+    'plainleaf:case': {
+      'prov:type': name('plainleaf:Case'),
+      'plainleaf:reference': packet.caseReference,
+      'plainleaf:sha256': digests.case,
+    },
+    'plainleaf:clinic-profile': {
+      'prov:type': name('plainleaf:ClinicProfile'),
+      'plainleaf:sha256': digests.clinic,
+    },
+    'plainleaf:evidence-release': {
+      'prov:type': name('plainleaf:EvidenceRelease'),
+      'plainleaf:version': evidence.version,
+      'plainleaf:date': evidence.date,
+      'plainleaf:nextReview': evidence.nextReview,
+      'plainleaf:sha256': evidence.digest,
+    },
+    'plainleaf:templates': {
+      'prov:type': name('plainleaf:Templates'),
+      'plainleaf:sha256': digests.templates,
+    },
+    'plainleaf:words': {
+      'prov:type': name('plainleaf:Words'),
+      'plainleaf:language': packet.language,
+      'plainleaf:sha256': digests.words,
+    },
+    'plainleaf:fonts': { 'prov:type': name('plainleaf:Fonts'), 'plainleaf:sha256': digests.fonts },
+  };
+}
+
+function packetAttributes({ packet, state, date }: ProvenanceInput): ProvenanceAttributes {
+  return {
+    'prov:type': name('prov:Collection'),
+    'plainleaf:reference': packet.caseReference,
+    'plainleaf:language': packet.language,
+    'plainleaf:state': state,
+    'plainleaf:date': date,
+  };
+}
+
+function documentAttributes(tree: DocumentTree): ProvenanceAttributes {
+  return {
+    'prov:type': name('plainleaf:Document'),
+    'plainleaf:kind': tree.kind,
+    'plainleaf:audience': tree.audience,
+    'plainleaf:language': tree.language,
+  };
+}
+
+function name(qualified: string): QualifiedName {
+  return { $: qualified, type: 'prov:QUALIFIED_NAME' };
+}
+
+/** Relations have no names of their own; PROV-JSON asks for one each, and `_:` marks it as local. */
+function numbered<T>(letter: string, relations: readonly T[]): Record<string, T> {
+  return Object.fromEntries(relations.map((relation, index) => [`_:${letter}${index + 1}`, relation]));
+}
