@@ -1,0 +1,117 @@
+/** A piece of text that is never broken, as the line breaker sees it. Widths in points. */
+export interface Word {
+  readonly width: number;
+  /** Width of the space before it, which is not set at the start of a line. 0 where a long word may be broken. */
+  readonly space: number;
+  /** A reader pauses after it: a good place to end a balanced line. */
+  readonly pause: boolean;
+}
+
+/**
+ * `filled`: as many words a line as fit, but never a last line of one short word.
+ * `balanced`: as few lines as `filled` needs, as equal as can be, rather ending after a pause.
+ */
+export type Setting = 'filled' | 'balanced';
+
+/** A last line of one word is refused when it is narrower than this part of the measure. */
+const shortWord = 1 / 3;
+
+/** How much unevenness, in squared measures, a break after a pause is worth. */
+const pauseBonus = 0.03;
+
+/** Guards against a sum of widths that is a rounding error over the measure. */
+const tolerance = 0.001;
+
+/**
+ * Where lines begin: the index of the first word of each line, the first being 0. Pure.
+ * No line is wider than the measure unless it holds one word only.
+ */
+export function breakWords(words: readonly Word[], measure: number, setting: Setting): readonly number[] {
+  if (words.length === 0) return [];
+  return setting === 'balanced' ? balance(words, measure) : fill(words, measure);
+}
+
+/** Width of the words from `start` up to but without `end`, set on one line. */
+export function lineWidth(words: readonly Word[], start: number, end: number): number {
+  return words
+    .slice(start, end)
+    .reduce((sum, word, index) => sum + word.width + (index === 0 ? 0 : word.space), 0);
+}
+
+function greedy(words: readonly Word[], measure: number): number[] {
+  const starts = [0];
+  let width = 0;
+  words.forEach((word, index) => {
+    const wider = index === 0 ? word.width : width + word.space + word.width;
+    if (index > 0 && wider > measure + tolerance) {
+      starts.push(index);
+      width = word.width;
+    } else width = wider;
+  });
+  return starts;
+}
+
+function lineWidths(words: readonly Word[], starts: readonly number[]): readonly number[] {
+  return starts.map((start, line) => lineWidth(words, start, starts[line + 1] ?? words.length));
+}
+
+function endsInShortWord(words: readonly Word[], starts: readonly number[], measure: number): boolean {
+  const last = starts.at(-1) ?? 0;
+  return starts.length > 1 && last === words.length - 1 && (words[last]?.width ?? 0) < measure * shortWord;
+}
+
+/** Tightens the measure until a second word stands on the last line, unless that costs a line. */
+function fill(words: readonly Word[], measure: number): readonly number[] {
+  const loose = greedy(words, measure);
+  let starts = loose;
+  let limit = Number.POSITIVE_INFINITY;
+  while (endsInShortWord(words, starts, measure)) {
+    const widest = Math.max(...lineWidths(words, starts));
+    if (widest >= limit) return loose;
+    limit = widest;
+    starts = greedy(words, limit - 2 * tolerance);
+    if (starts.length > loose.length) return loose;
+  }
+  return starts;
+}
+
+interface Best {
+  readonly cost: number;
+  readonly starts: readonly number[];
+}
+
+/** Unevenness of one line: with the number of lines given, the least sum of squares is the most equal setting. */
+function unevenness(words: readonly Word[], line: { start: number; end: number }, measure: number): number {
+  const width = lineWidth(words, line.start, line.end);
+  if (width > measure + tolerance && line.end - line.start > 1) return Number.POSITIVE_INFINITY;
+  const atPause = line.end < words.length && words[line.end - 1]?.pause === true;
+  return (width / measure) ** 2 - (atPause ? pauseBonus : 0);
+}
+
+function balance(words: readonly Word[], measure: number): readonly number[] {
+  const lines = greedy(words, measure).length;
+  // best[end]: the best setting of the words before `end` in the lines so far.
+  let best: readonly (Best | undefined)[] = words.map((_, index) =>
+    index === 0 ? { cost: 0, starts: [] } : undefined,
+  );
+  for (let line = 0; line < lines; line += 1) best = addLine(words, best, measure);
+  return best[words.length]?.starts ?? greedy(words, measure);
+}
+
+function addLine(
+  words: readonly Word[],
+  best: readonly (Best | undefined)[],
+  measure: number,
+): (Best | undefined)[] {
+  const next = new Array<Best | undefined>(words.length + 1).fill(undefined);
+  best.forEach((before, start) => {
+    if (before === undefined) return;
+    for (let end = start + 1; end <= words.length; end += 1) {
+      const cost = before.cost + unevenness(words, { start, end }, measure);
+      if (cost === Number.POSITIVE_INFINITY) break;
+      if (cost < (next[end]?.cost ?? Number.POSITIVE_INFINITY))
+        next[end] = { cost, starts: [...before.starts, start] };
+    }
+  });
+  return next;
+}

@@ -1,0 +1,133 @@
+import type { Inline } from '../model/document.ts';
+import { breakWords } from './break-lines.ts';
+import type { Setting, Word } from './break-lines.ts';
+import { textWidth } from './measure-text.ts';
+import { printable } from './printable-text.ts';
+import type { Weight } from './theme.ts';
+
+/** Text of one weight and one language. */
+export interface Run {
+  readonly text: string;
+  readonly weight: Weight;
+  /** Only where it differs from the document's. */
+  readonly language?: string;
+}
+
+export interface SetLine {
+  readonly runs: readonly Run[];
+  /** Points, without the space after the line. */
+  readonly width: number;
+  /** False where a long word goes on in the next line, and at the end of the paragraph. */
+  readonly spaceAfter: boolean;
+}
+
+export interface LineSetting {
+  /** Type size in points. */
+  readonly size: number;
+  /** Greatest width of a line, in points. */
+  readonly measure: number;
+  readonly setting: Setting;
+}
+
+interface Piece extends Run {
+  readonly width: number;
+}
+
+interface RunWord extends Word {
+  readonly pieces: readonly Piece[];
+  /** The run that the space before the word belongs to. */
+  readonly spaceRun: Run;
+}
+
+/** Runs of the inlines of a paragraph: bold ones in 700, the others in the weight given. */
+export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readonly Run[] {
+  return inlines.map((inline) => ({
+    text: inline.value,
+    weight: inline.bold === true ? 700 : weight,
+    ...(inline.type === 'text' && inline.language !== undefined ? { language: inline.language } : {}),
+  }));
+}
+
+/** Breaks runs of text into lines. A no-break space or a hyphen never breaks; a web address may, after its marks. */
+export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
+  const words = wordsOf(runs, size).flatMap((word) =>
+    word.width > measure ? splitLongWord(word, size) : [word],
+  );
+  const starts = breakWords(words, measure, setting);
+  return starts.map((start, line) =>
+    setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1]),
+  );
+}
+
+function wordsOf(runs: readonly Run[], size: number): readonly RunWord[] {
+  const words: RunWord[] = [];
+  let pieces: Piece[] = [];
+  let spaceRun: Run | undefined;
+  const close = () => {
+    if (pieces.length > 0) words.push(wordOf(pieces, spaceRun, size));
+    pieces = [];
+  };
+  for (const run of runs) {
+    printable(run.text)
+      .split(' ')
+      .forEach((text, index) => {
+        if (index > 0) {
+          close();
+          spaceRun = run;
+        }
+        if (text !== '') pieces.push({ ...run, text, width: textWidth(text, { weight: run.weight, size }) });
+      });
+  }
+  close();
+  return words;
+}
+
+function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: number): RunWord {
+  const text = pieces.map((piece) => piece.text).join('');
+  const before: Run = { ...(spaceRun ?? { weight: 400 }), text: ' ' };
+  return {
+    pieces,
+    width: pieces.reduce((sum, { width }) => sum + width, 0),
+    space: spaceRun === undefined ? 0 : textWidth(' ', { weight: before.weight, size }),
+    spaceRun: before,
+    pause: /[,;:،]$/.test(text),
+  };
+}
+
+/** A word that no line can hold (a web address, a long double name) is cut after its own marks. */
+function splitLongWord(word: RunWord, size: number): readonly RunWord[] {
+  const parts = word.pieces.flatMap((piece) =>
+    piece.text
+      .split(/(?<=[-/._?&=–—])(?=[^-/._?&=–—])/)
+      .map((text) => ({ ...piece, text, width: textWidth(text, { weight: piece.weight, size }) })),
+  );
+  return parts.map((part, index) =>
+    index === 0 ? { ...word, pieces: [part], width: part.width } : wordOf([part], undefined, size),
+  );
+}
+
+function setLine(words: readonly RunWord[], next: RunWord | undefined): SetLine {
+  const pieces = words.flatMap((word, index) =>
+    index === 0 || word.space === 0 ? word.pieces : [{ ...word.spaceRun, width: word.space }, ...word.pieces],
+  );
+  return {
+    runs: joinAlike(pieces),
+    width: pieces.reduce((sum, { width }) => sum + width, 0),
+    spaceAfter: (next?.space ?? 0) > 0,
+  };
+}
+
+function joinAlike(pieces: readonly Piece[]): readonly Run[] {
+  const joined: Run[] = [];
+  for (const { text, weight, language } of pieces) {
+    const last = joined.at(-1);
+    const run: Run = {
+      text: (last?.text ?? '') + text,
+      weight,
+      ...(language === undefined ? {} : { language }),
+    };
+    if (last?.weight === weight && last.language === language) joined[joined.length - 1] = run;
+    else joined.push({ ...run, text });
+  }
+  return joined;
+}
