@@ -1,0 +1,241 @@
+import type {
+  Axis,
+  Block,
+  DocumentTree,
+  Duty,
+  FigureRun,
+  Furniture,
+  Inline,
+  Paragraph,
+  StripRow,
+  Table,
+  TableRow,
+  WeightLine,
+} from './document.ts';
+
+/** What a printed text is: read aloud, checked and searched for differently. */
+export type TextKind = 'heading' | 'paragraph' | 'name' | 'label' | 'counter';
+
+/** One text as a renderer prints it, whole, before it is broken into lines. */
+export interface TextPiece {
+  readonly text: string;
+  readonly kind: TextKind;
+  /** Template file and line of the node it belongs to. */
+  readonly origin: string;
+  readonly duty?: Duty;
+  /** The figures within the text, in order. */
+  readonly figures: readonly FigureRun[];
+}
+
+/**
+ * Every text of the body in the order a renderer paints it; empty texts are left out. Furniture is not in it
+ * (see furnitureTexts). Blocks come in tree order; within a block the order is:
+ * - strip: label of today, ticks, unit of the upper axis; each row's name, tag, words; ticks, unit of the lower axis
+ * - weight line: name, values of the axis, label of today, times, measured values, "not known after"
+ * - table: column heads; for each row its group, then its cells, the tag at the end of the first
+ * - panel: lead, body, each column's heading and items, closing
+ * - list: each item's counter (ordered lists), then its paragraphs
+ * - everything else: in the order of the fields of its type
+ */
+export function expectedText(tree: DocumentTree): readonly TextPiece[] {
+  return tree.blocks.flatMap(textsOfBlock).filter((piece) => piece.text.trim() !== '');
+}
+
+type Texts = readonly TextPiece[];
+type OfType<T extends Block['type']> = Extract<Block, { readonly type: T }>;
+
+interface Place {
+  readonly origin: string;
+}
+
+function piece(kind: TextKind, text: string, { origin }: Place): TextPiece {
+  return { text, kind, origin, figures: [] };
+}
+
+function optional(kind: TextKind, text: string | undefined, place: Place): Texts {
+  return text === undefined ? [] : [piece(kind, text, place)];
+}
+
+/** Words of a run of inlines as they stand on paper. */
+export function inlineText(inlines: readonly Inline[]): string {
+  return inlines.map((inline) => inline.value).join('');
+}
+
+function inlinePiece(kind: TextKind, inlines: readonly Inline[], place: Place): TextPiece {
+  const figures = inlines.filter((inline) => inline.type === 'figure');
+  return { ...piece(kind, inlineText(inlines), place), figures };
+}
+
+function textOfParagraph(paragraph: Paragraph): TextPiece {
+  const text = inlinePiece('paragraph', paragraph.inlines, paragraph);
+  return paragraph.duty === undefined ? text : { ...text, duty: paragraph.duty };
+}
+
+function textsOfParagraphs(paragraphs: readonly Paragraph[]): Texts {
+  return paragraphs.map(textOfParagraph);
+}
+
+function textsOfUpperAxis(axis: Axis, place: Place): Texts {
+  const ticks = axis.top.ticks.map((tick) => piece('label', tick.label, place));
+  return [piece('label', axis.today.label, place), ...ticks, piece('label', axis.top.unit, place)];
+}
+
+function textsOfLowerAxis(axis: Axis, place: Place): Texts {
+  if (axis.bottom === undefined) return [];
+  const ticks = axis.bottom.ticks.map((tick) => piece('label', tick.label, place));
+  return [...ticks, piece('label', axis.bottom.unit, place)];
+}
+
+function textsOfStripRow(row: StripRow): Texts {
+  return [piece('name', row.name, row), ...optional('label', row.tag, row), ...textsOfParagraphs(row.words)];
+}
+
+function textsOfStrip(strip: OfType<'strip'>): Texts {
+  const { axis } = strip;
+  const upper = axis === undefined ? [] : textsOfUpperAxis(axis, strip);
+  const lower = axis === undefined ? [] : textsOfLowerAxis(axis, strip);
+  return [...upper, ...strip.rows.flatMap(textsOfStripRow), ...lower];
+}
+
+function textsOfWeightLine(line: WeightLine): Texts {
+  return [
+    piece('name', line.name, line),
+    ...line.valueTicks.map((tick) => piece('label', tick.label, line)),
+    piece('label', line.today.label, line),
+    ...line.timeTicks.map((tick) => piece('label', tick.label, line)),
+    ...line.points.map((at) => piece('label', at.label, line)),
+    ...optional('label', line.unknownAfter, line),
+  ];
+}
+
+function textsOfTableHead(table: Table): Texts {
+  return table.columns.map((column) => piece('label', column.label, table));
+}
+
+function textsOfTableRow(row: TableRow): Texts {
+  const [first = [], ...others] = row.cells;
+  const name = [...textsOfParagraphs(first), ...optional('label', row.tag, row)];
+  return [...optional('heading', row.group, row), ...name, ...others.flatMap(textsOfParagraphs)];
+}
+
+function textsOfPanel(panel: OfType<'panel'>): Texts {
+  const columns = panel.columns.flatMap((column) => [
+    piece('heading', column.heading, panel),
+    ...textsOfParagraphs(column.items),
+  ]);
+  const lead = inlinePiece('heading', panel.lead, panel);
+  return [lead, ...textsOfParagraphs(panel.body), ...columns, ...textsOfParagraphs(panel.closing)];
+}
+
+function textsOfList(list: OfType<'list'>): Texts {
+  return list.items.flatMap((item, index) => {
+    const counter = list.ordered ? [piece('counter', listCounter(index), list)] : [];
+    return [...counter, ...textsOfParagraphs(item)];
+  });
+}
+
+function textsOfCover(cover: OfType<'cover'>): Texts {
+  return [
+    piece('label', cover.clinic, cover),
+    piece('label', cover.date, cover),
+    piece('heading', cover.question, cover),
+    inlinePiece('paragraph', cover.lead, cover),
+    piece('name', cover.addressee, cover),
+  ];
+}
+
+/** Counter of an ordered list as it is printed, for the item at `index` from 0. */
+export function listCounter(index: number): string {
+  return String(index + 1);
+}
+
+const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts } = {
+  paragraph: (block) => [textOfParagraph(block)],
+  strip: textsOfStrip,
+  'line-board': (block) => block.lines.flatMap(textsOfWeightLine),
+  table: (block) => [...textsOfTableHead(block), ...block.rows.flatMap(textsOfTableRow)],
+  callout: (block) => [piece('heading', block.heading, block), ...textsOfParagraphs(block.body)],
+  panel: textsOfPanel,
+  key: (block) => [
+    piece('heading', block.heading, block),
+    ...block.items.map((item) => piece('label', item.words, block)),
+  ],
+  matters: (block) => [
+    ...block.columns.map((label) => piece('label', label, block)),
+    ...textsOfParagraphs(block.statements),
+  ],
+  ticks: (block) => [
+    piece('heading', block.heading, block),
+    ...block.items.map((item) => piece('label', item, block)),
+  ],
+  list: textsOfList,
+  'write-in': (block) => (block.prompt === undefined ? [] : [textOfParagraph(block.prompt)]),
+  facts: (block) =>
+    block.items.flatMap(({ label, value }) => [
+      piece('label', label, block),
+      piece('paragraph', value, block),
+    ]),
+  heading: (block) => [piece('heading', block.text, block)],
+  cover: textsOfCover,
+  topic: (block) => [
+    piece('heading', block.question, block),
+    ...textsOfParagraphs(block.intro),
+    ...block.blocks.flatMap(textsOfBlock),
+  ],
+};
+
+function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
+  const texts: (block: OfType<T>) => Texts = textsByType[block.type];
+  return texts(block);
+}
+
+/**
+ * Texts that may be printed again, as artifacts, at the top of a page that goes on with a block: the heading with the
+ * word for "continued", the upper axis, the heads of a table. In no particular order.
+ */
+export function repeatedTexts(tree: DocumentTree): Texts {
+  return repeatedIn(tree.blocks, tree.furniture.continued).filter((text) => text.text.trim() !== '');
+}
+
+function repeatedIn(blocks: readonly Block[], continued: string): Texts {
+  return blocks.flatMap((block): Texts => {
+    switch (block.type) {
+      case 'topic':
+        return [
+          piece('heading', continuedHeading(block.question, continued), block),
+          ...repeatedIn(block.blocks, continued),
+        ];
+      case 'heading':
+        return [piece('heading', continuedHeading(block.text, continued), block)];
+      case 'callout':
+        return [piece('heading', continuedHeading(block.heading, continued), block)];
+      case 'strip':
+        return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);
+      case 'table':
+        return textsOfTableHead(block);
+      case 'matters':
+        return block.columns.map((label) => piece('label', label, block));
+      default:
+        return [];
+    }
+  });
+}
+
+/** Heading of a block that goes on from the page before, for example "What are my choices? continued". */
+export function continuedHeading(heading: string, continued: string): string {
+  return `${heading} ${continued}`;
+}
+
+/** The page number as it is printed; pages count from 1 within a document. */
+export function pageNumberText(furniture: Furniture, page: number, pages: number): string {
+  return furniture.footer.page.replaceAll('{page}', String(page)).replaceAll('{pages}', String(pages));
+}
+
+/** Texts around the body of a page, in the order they are painted: tab, header, footer, the word on a draft's edges. */
+export function furnitureTexts(tree: DocumentTree, page: number, pages: number): readonly string[] {
+  const { furniture } = tree;
+  const { header, footer } = furniture;
+  const heads = page > 1 || furniture.headerOnFirstPage ? [header.start, header.end] : [];
+  const foot = [footer.call, pageNumberText(furniture, page, pages), footer.deferral, footer.id];
+  return [furniture.tab ?? '', ...heads, ...foot].filter((text) => text.trim() !== '');
+}

@@ -1,0 +1,172 @@
+import type { DocumentTree } from '../model/document.ts';
+
+/** Lengths are in points, 72 to the inch. */
+export type Direction = 'ltr' | 'rtl';
+export type Weight = 400 | 600 | 700;
+
+export interface TypeRole {
+  readonly size: number;
+  readonly lineHeight: number;
+  readonly weight: Weight;
+}
+
+function role(size: number, lineHeight: number, weight: Weight): TypeRole {
+  return { size, lineHeight, weight };
+}
+
+/** Text and thin lines are pure black: an office printer screens any other dark and its edges go woolly. */
+export const palette = {
+  ink: '#000000',
+  line: '#595959',
+  leaf: '#3B4A22',
+  mid: '#8A9378',
+  light: '#B1B8A3',
+  grid: '#C2C6B6',
+  pale: '#F4F5EE',
+  white: '#FFFFFF',
+} as const;
+
+const patientType = {
+  decision: role(34, 39, 700),
+  pageTitle: role(28, 32, 700),
+  topic: role(20, 24, 700),
+  lean: role(17, 23, 700),
+  number: role(16, 20, 700),
+  smallHeading: role(15, 19, 700),
+  tableNumber: role(15, 17, 700),
+  lead: role(14, 20, 400),
+  body: role(13, 18, 400),
+  strong: role(13, 18, 700),
+  cell: role(13, 17, 400),
+  name: role(13, 17, 700),
+  tableHead: role(13, 17, 600),
+  small: role(12, 15, 400),
+  label: role(12, 15, 600),
+  labelStrong: role(12, 15, 700),
+} as const;
+
+export type RoleName = keyof typeof patientType;
+export type TypeScale = Readonly<Record<RoleName, TypeRole>>;
+
+/** The sheet for clinicians: small and close. Nothing a patient reads is ever set in it. */
+const clinicianType: TypeScale = {
+  decision: role(17, 20, 700),
+  pageTitle: role(17, 20, 700),
+  topic: role(10.5, 13, 700),
+  lean: role(10.5, 13, 700),
+  number: role(8.5, 11, 700),
+  smallHeading: role(9, 12, 700),
+  tableNumber: role(8.5, 11, 700),
+  lead: role(9, 12, 400),
+  body: role(8.5, 11, 400),
+  strong: role(8.5, 11, 700),
+  cell: role(8.5, 11, 400),
+  name: role(8.5, 11, 700),
+  tableHead: role(8.5, 11, 700),
+  small: role(8.5, 11, 400),
+  label: role(8.5, 11, 600),
+  labelStrong: role(8.5, 11, 700),
+};
+
+/** Names, pictures and words begin at the same three places on every page. They add up to the content width, 492. */
+export const columns = {
+  name: 106,
+  nameGap: 10,
+  picture: 192,
+  pictureGap: 14,
+  words: 170,
+  /** Text and table fields: everything after the name and its gap. */
+  field: 376,
+  /** The way-back picture with its gap; the words take the rest of the field. */
+  wayBack: 60,
+  /** Between the equal columns of a table. */
+  tableGap: 8,
+} as const;
+
+const patientSpace = {
+  betweenTopics: 30,
+  afterCover: 28,
+  betweenBlocks: 18,
+  afterPageTitle: 4,
+  beforeSmallHeading: 18,
+  topicRule: 2.5,
+  ruleToQuestion: 9,
+  questionToIntro: 4,
+  headToRows: 8,
+  betweenParagraphs: 6,
+  rowPadding: 10,
+  cellPadding: 8,
+  betweenItems: 8,
+  noteAfterStrip: 10,
+} as const;
+
+export type Space = Readonly<Record<keyof typeof patientSpace, number>>;
+
+const clinicianSpace: Space = {
+  betweenTopics: 12,
+  afterCover: 12,
+  betweenBlocks: 8,
+  afterPageTitle: 6,
+  beforeSmallHeading: 10,
+  topicRule: 0,
+  ruleToQuestion: 0,
+  questionToIntro: 2,
+  headToRows: 5,
+  betweenParagraphs: 3,
+  rowPadding: 3,
+  cellPadding: 2.4,
+  betweenItems: 3,
+  noteAfterStrip: 4,
+};
+
+/** Strokes of the two densities. */
+const patientRules = { tableHead: 1.2, tableTop: 0, row: 0.5, facts: 1.2 } as const;
+const clinicianRules = { tableHead: 1, tableTop: 0.6, row: 0.3, facts: 1.6 } as const;
+
+export type Rules = Readonly<Record<keyof typeof patientRules, number>>;
+
+/** Everything a block needs to know about the page it will stand on. */
+export interface Theme {
+  readonly density: 'patient' | 'clinician';
+  readonly direction: Direction;
+  readonly language: string;
+  /** Content width: 492 on patient pages of either paper, 532 on the clinician sheet. */
+  readonly width: number;
+  /** Prose measure, about 62 characters of body type. */
+  readonly measure: number;
+  readonly type: TypeScale;
+  readonly space: Space;
+  readonly rules: Rules;
+}
+
+export function themeOf(tree: DocumentTree): Theme {
+  const shared = { direction: tree.direction, language: tree.language };
+  if (tree.audience === 'clinician') {
+    const sizes = { type: clinicianType, space: clinicianSpace, rules: clinicianRules };
+    return { ...shared, density: 'clinician', width: 532, measure: 532, ...sizes };
+  }
+  const sizes = { type: patientType, space: patientSpace, rules: patientRules };
+  return { ...shared, density: 'patient', width: 492, measure: 440, ...sizes };
+}
+
+/** Children of a row laid from the start edge to the end edge. */
+export function rowDirection(direction: Direction): 'row' | 'row-reverse' {
+  return direction === 'rtl' ? 'row-reverse' : 'row';
+}
+
+export function alignStart(direction: Direction): 'left' | 'right' {
+  return direction === 'rtl' ? 'right' : 'left';
+}
+
+export function alignEnd(direction: Direction): 'left' | 'right' {
+  return direction === 'rtl' ? 'left' : 'right';
+}
+
+/** Distance from the start edge as a style, for absolutely placed boxes. */
+export function fromStart(direction: Direction, offset: number): { left: number } | { right: number } {
+  return direction === 'rtl' ? { right: offset } : { left: offset };
+}
+
+export function fromEnd(direction: Direction, offset: number): { left: number } | { right: number } {
+  return direction === 'rtl' ? { left: offset } : { right: offset };
+}
