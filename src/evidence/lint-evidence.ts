@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
 import type { EvidenceSet } from './evidence-set.ts';
 import { evidenceRules } from './rules/index.ts';
 
@@ -8,8 +8,13 @@ export function lintEvidence(evidence: EvidenceSet): readonly Diagnostic[] {
 }
 
 export function byPlace(a: Diagnostic, b: Diagnostic): number {
-  const fileA = a.span?.file ?? '';
-  const fileB = b.span?.file ?? '';
-  if (fileA !== fileB) return fileA < fileB ? -1 : 1;
-  return (a.span?.line ?? 0) - (b.span?.line ?? 0) || (a.span?.column ?? 0) - (b.span?.column ?? 0);
+  const first = placeOf(a);
+  const second = placeOf(b);
+  if (first.file !== second.file) return first.file < second.file ? -1 : 1;
+  return first.line - second.line || first.column - second.column;
+}
+
+/** What has no place comes first. */
+function placeOf({ span }: Diagnostic): SourceSpan {
+  return span ?? { file: '', line: 0, column: 0 };
 }

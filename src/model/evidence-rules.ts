@@ -196,13 +196,18 @@ export type Definition = z.infer<typeof DefinitionSchema>;
 
 /** The codes of caution-coverage.yaml that a caution is about; a caution on several conditions has several. */
 export function coverageCodes(when: CautionWhen): readonly string[] {
-  const { condition = [], medicine = [], history = [], smoking, pregnancy, bmi, age } = when;
+  const { condition = [], medicine = [], history = [] } = when;
+  return [...[condition, medicine, history].flat(), ...habitCodes(when), ...limitCodes(when)];
+}
+
+function habitCodes({ smoking, pregnancy }: CautionWhen): readonly string[] {
+  return [...(smoking ? ['smoking'] : []), ...(pregnancy ? [`pregnancy-${pregnancy}`] : [])];
+}
+
+/** From 40 kg/m2 on a limit speaks of a high BMI, below it of one too low for the treatment. */
+function limitCodes({ bmi, age }: CautionWhen): readonly string[] {
   return [
-    ...[condition, medicine, history].flat(),
-    ...(smoking === undefined ? [] : ['smoking']),
-    ...(pregnancy === undefined ? [] : [`pregnancy-${pregnancy}`]),
-    // From 40 kg/m2 on a limit speaks of a high BMI, below it of one too low for the treatment.
-    ...(bmi === undefined ? [] : [(bmi.low ?? 0) >= 40 ? 'bmi-high' : 'bmi-low']),
-    ...(age === undefined ? [] : [age.low === undefined ? 'age-under-18' : 'age-over-65']),
+    ...(bmi ? [(bmi.low ?? 0) >= 40 ? 'bmi-high' : 'bmi-low'] : []),
+    ...(age ? [age.low === undefined ? 'age-under-18' : 'age-over-65'] : []),
   ];
 }

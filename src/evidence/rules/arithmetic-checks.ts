@@ -46,19 +46,20 @@ function countFault({ events, n, percent }: ShareValue): string | undefined {
   return `${String(events)} of ${String(n)} is not ${String(percent)} percent`;
 }
 
-function followedFault({ followed, value }: EvidenceRecord): string | undefined {
-  if (followed === undefined) return undefined;
+function followedFault({ followed = {}, value }: EvidenceRecord): string | undefined {
   const { seen, of, percent } = followed;
-  if (seen !== undefined && of !== undefined) {
-    if (seen > of) return `${String(seen)} seen of ${String(of)}`;
-    if (percent !== undefined && !agrees(percent, (100 * seen) / of))
-      return 'followed: seen, of and percent disagree';
-  }
-  // People at the start may be more than those who could still be followed: some have died or moved.
-  const n = 'n' in value && value.n_is !== 'start' ? value.n : undefined;
-  return n !== undefined && of !== undefined && n > of
-    ? `n (${String(n)}) is more than the people at the start (${String(of)})`
-    : undefined;
+  if (of === undefined) return undefined;
+  const n = peopleThen(value);
+  if (n > of) return `n (${String(n)}) is more than the people followed (${String(of)})`;
+  if (seen === undefined) return undefined;
+  if (seen > of) return `${String(seen)} seen of ${String(of)}`;
+  const fits = percent === undefined || agrees(percent, (100 * seen) / of);
+  return fits ? undefined : `${String(seen)} of ${String(of)} is not ${String(percent)} percent followed`;
+}
+
+/** People at the start do not count: they may be more than could still be followed, as some have died. */
+function peopleThen(value: EvidenceRecord['value']): number {
+  return 'n' in value && value.n_is !== 'start' ? (value.n ?? 0) : 0;
 }
 
 function changeFault(record: EvidenceRecord): string | undefined {
@@ -112,13 +113,33 @@ function centreFault(record: EvidenceRecord): string | undefined {
   if (interval !== 'ci95' && interval !== 'ci98') return undefined;
   if (estimate === undefined || low === undefined || high === undefined) return undefined;
   const isRatio = record.kind === 'contrast' && record.value.measure.endsWith('-ratio');
-  if (isRatio && low <= 0) return 'a ratio cannot be zero or less';
-  const scale = (value: number): number => (isRatio ? Math.log(value) : value);
-  const slack = (value: number): number => (isRatio ? rounding(value) / value : rounding(value));
-  const half = (scale(high) - scale(low)) / 2;
-  const off = Math.abs(scale(estimate) - (scale(low) + scale(high)) / 2);
-  // A tenth of the half width is left to methods whose intervals are not quite even, such as the bootstrap.
-  return off <= slack(estimate) + (slack(low) + slack(high)) / 2 + half / 10
-    ? undefined
-    : 'the estimate is not near the middle of its interval';
+  return isRatio ? ratioFault([low, estimate, high]) : evenFault([low, estimate, high].map(plainly));
+}
+
+function ratioFault(printed: readonly number[]): string | undefined {
+  return printed.some((value) => value <= 0)
+    ? 'a ratio cannot be zero or less'
+    : evenFault(printed.map(onLogScale));
+}
+
+/** A printed number on the scale on which intervals are even, with its rounding on that scale. */
+interface Mark {
+  readonly at: number;
+  readonly slack: number;
+}
+
+function plainly(value: number): Mark {
+  return { at: value, slack: rounding(value) };
+}
+
+function onLogScale(value: number): Mark {
+  return { at: Math.log(value), slack: rounding(value) / value };
+}
+
+/** A tenth of the half width is left to methods whose intervals are not quite even, such as the bootstrap. */
+function evenFault([low, estimate, high]: readonly Mark[]): string | undefined {
+  if (low === undefined || estimate === undefined || high === undefined) return undefined;
+  const off = Math.abs(estimate.at - (low.at + high.at) / 2);
+  const allowed = estimate.slack + (low.slack + high.slack) / 2 + (high.at - low.at) / 20;
+  return off <= allowed ? undefined : 'the estimate is not near the middle of its interval';
 }

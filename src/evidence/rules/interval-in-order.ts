@@ -45,13 +45,16 @@ export const intervalInOrder: EvidenceRule = {
 };
 
 function faultOf({ estimate, low, high, kind }: Bracket): string | undefined {
-  if (low === undefined && high === undefined)
-    return kind === undefined ? undefined : 'an interval is named, but has no ends';
-  if (low === undefined || high === undefined) return 'the interval has one end only';
+  if (low === undefined || high === undefined) return incompleteFault(low ?? high, kind);
   if (kind === undefined) return 'the interval does not say what it is';
   if (low > high) return `low (${String(low)}) is above high (${String(high)})`;
   if (estimate === undefined || (estimate >= low && estimate <= high)) return undefined;
   return `the estimate (${String(estimate)}) is outside ${String(low)} to ${String(high)}`;
+}
+
+function incompleteFault(end: number | undefined, kind: string | undefined): string | undefined {
+  if (end !== undefined) return 'the interval has one end only';
+  return kind === undefined ? undefined : 'an interval is named, but has no ends';
 }
 
 function bracketOf(record: EvidenceRecord): Bracket {

@@ -17,14 +17,16 @@ export const shareHasDenominator: EvidenceRule = {
 };
 
 function faultOf(value: ShareValue): string | undefined {
-  const { events, n, percent, rate, per, unit } = value;
-  if (value.n_is !== undefined && n === undefined) return 'n_is stands without n';
-  if (rate !== undefined) return rateFault(value);
-  if (per !== undefined || unit !== undefined) return 'per and unit stand without a rate';
-  if (events !== undefined)
-    return n === undefined && percent === undefined ? 'events without a number of people' : undefined;
+  if (value.n_is !== undefined && value.n === undefined) return 'n_is stands without n';
+  if (value.rate !== undefined) return rateFault(value);
+  if (value.per !== undefined || value.unit !== undefined) return 'per and unit stand without a rate';
+  return plainFault(value);
+}
+
+function plainFault({ events, n, percent, interval }: ShareValue): string | undefined {
   if (percent !== undefined) return undefined;
-  return value.interval === 'range' ? undefined : 'there is no count, percent or rate';
+  if (events !== undefined) return n === undefined ? 'events without a number of people' : undefined;
+  return interval === 'range' ? undefined : 'there is no count, percent or rate';
 }
 
 function rateFault({ events, percent, per, unit }: ShareValue): string | undefined {

@@ -1,4 +1,4 @@
-import type { EvidenceRecord } from '../../model/evidence-record.ts';
+import type { EvidenceRecord, RecordOf } from '../../model/evidence-record.ts';
 import type { MetricDefinition } from '../../model/evidence.ts';
 import { faultIn } from './rule.ts';
 import type { EvidenceRule } from './rule.ts';
@@ -36,25 +36,21 @@ function unitsFor(record: EvidenceRecord, metrics: Metrics): readonly (string | 
   return record.kind === 'contrast' ? unitsForContrast(record.value, metrics) : undefined;
 }
 
+type ContrastValue = RecordOf<'contrast'>['value'];
+
+/** Ratios have no unit. */
+const unitsByMeasure: Partial<Record<ContrastValue['measure'], readonly (string | undefined)[]>> = {
+  'risk-difference': ['percentage points'],
+  'relative-difference': ['%'],
+  'standardised-difference': [undefined, 'standard deviations'],
+};
+
 function unitsForContrast(
-  value: Extract<EvidenceRecord, { kind: 'contrast' }>['value'],
+  value: ContrastValue,
   metrics: Metrics,
 ): readonly (string | undefined)[] | undefined {
-  const metric = value.metric === undefined ? undefined : metrics.get(value.metric);
-  switch (value.measure) {
-    case 'risk-difference':
-      return ['percentage points'];
-    case 'relative-difference':
-      return ['%'];
-    case 'mean-difference':
-      // The difference of two percents is counted in percentage points.
-      return metric && [metric.unit === '%' ? 'percentage points' : metric.unit];
-    case 'standardised-difference':
-      return [undefined, 'standard deviations'];
-    case 'odds-ratio':
-    case 'risk-ratio':
-    case 'hazard-ratio':
-    case 'rate-ratio':
-      return [undefined];
-  }
+  if (value.measure !== 'mean-difference') return unitsByMeasure[value.measure] ?? [undefined];
+  const metric = metrics.get(value.metric ?? '');
+  // The difference of two percents is counted in percentage points.
+  return metric && [metric.unit === '%' ? 'percentage points' : metric.unit];
 }
