@@ -17,8 +17,8 @@ export interface Unit {
   readonly element: ReactElement;
   /** White above in points, dropped at the top of a page. */
   readonly gapBefore: number;
-  /** By how many points the gap may grow when the page has white to spare; all gaps of a page grow alike. */
-  readonly stretch?: number;
+  /** By how many points the gap may be closed up to win a place on the page; all gaps of a page shrink alike. */
+  readonly gapShrink?: number;
   /** No page break between this unit and the next. */
   readonly keepWithNext: boolean;
   /** Always begins a page (a new document of the packet does so by itself). */
