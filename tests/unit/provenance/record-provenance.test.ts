@@ -119,7 +119,7 @@ describe('the provenance of a packet', () => {
       record.hadMember,
     ];
     const ends = relations.flatMap((relation) =>
-      Object.values(relation).flatMap((item) => Object.entries(item)),
+      Object.values(relation).flatMap((item: object): [string, unknown][] => Object.entries(item)),
     );
     const unknown = ends.filter(([key, value]) => key.startsWith('prov:') && !described.has(String(value)));
     expect(ends.length).toBeGreaterThan(20);

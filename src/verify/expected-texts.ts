@@ -1,0 +1,34 @@
+import type { DocumentTree } from '../model/document.ts';
+import { expectedText, repeatedTexts } from '../model/tree-text.ts';
+import type { TextPiece } from '../model/tree-text.ts';
+import { compactText } from './normalize-text.ts';
+
+/** A text of the tree, ready to be looked for. */
+export interface ExpectedText extends TextPiece {
+  readonly compact: string;
+}
+
+/** What a renderer must print in the body of a document, in order, and what it may print again. */
+export function expectedTexts(tree: DocumentTree): {
+  readonly texts: readonly ExpectedText[];
+  readonly repeated: readonly string[];
+} {
+  const texts = expectedText(tree).map((piece) => ({ ...piece, compact: compactText(piece.text) }));
+  const repeated = repeatedTexts(tree).map((piece) => compactText(piece.text));
+  return {
+    texts: texts.filter(({ compact }) => compact !== ''),
+    repeated: repeated.filter((text) => text !== ''),
+  };
+}
+
+/** Passages marked as being in another language than the document, for example titles of studies. */
+export function foreignTexts(tree: DocumentTree): readonly string[] {
+  return foreignIn(tree.blocks, tree.language);
+}
+
+function foreignIn(node: unknown, own: string): string[] {
+  if (typeof node !== 'object' || node === null) return [];
+  if ('language' in node && node.language !== own && 'value' in node && typeof node.value === 'string')
+    return [node.value];
+  return Object.values(node).flatMap((part: unknown) => foreignIn(part, own));
+}

@@ -1,0 +1,101 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Locale } from '../model/locale.ts';
+import type { PacketTree, PdfAttachment, RenderedPacket, VerificationReport } from '../model/packet.ts';
+import { readBack } from './read-back.ts';
+import type { ReadBack } from './read-back.ts';
+import { readDocument } from './read-document.ts';
+import type { DocumentReading } from './read-document.ts';
+import { finding } from './reading.ts';
+import type { Rule } from './reading.ts';
+import { attachmentsPresent } from './rules/attachments-present.ts';
+import { cautionsPresent } from './rules/cautions-present.ts';
+import { figuresPresent } from './rules/figures-present.ts';
+import { language } from './rules/language.ts';
+import { noReplacementGlyph } from './rules/no-replacement-glyph.ts';
+import { noUnresolvedKey } from './rules/no-unresolved-key.ts';
+import { nothingUnexpected } from './rules/nothing-unexpected.ts';
+import { order } from './rules/order.ts';
+import { pageNumbers } from './rules/page-numbers.ts';
+import { phonesOn, phonesOnEveryPage } from './rules/phones-on-every-page.ts';
+import { statementsPresent } from './rules/statements-present.ts';
+
+const rules: readonly Rule[] = [
+  pageNumbers,
+  language,
+  figuresPresent,
+  cautionsPresent,
+  phonesOnEveryPage,
+  statementsPresent,
+  order,
+  nothingUnexpected,
+  noUnresolvedKey,
+  noReplacementGlyph,
+  attachmentsPresent,
+];
+
+export interface VerificationInput {
+  readonly pdf: Uint8Array;
+  readonly packet: PacketTree;
+  readonly pages: RenderedPacket['pages'];
+  readonly locale: Locale;
+  /** The languages it could be mistaken for. */
+  readonly otherLocales: readonly Locale[];
+  /** Files that must be inside, byte for byte. */
+  readonly attachments?: readonly PdfAttachment[];
+}
+
+/**
+ * Opens the finished file with an independent reader and compares it with the trees it was made from. A report
+ * that has not passed means: withhold the file. Findings name places and kinds, never what stands on a page.
+ */
+export async function verifyPacket(input: VerificationInput): Promise<VerificationReport> {
+  const file = await readBack(input.pdf);
+  if (file === null) return report([finding('VERIFY_UNREADABLE', {})], 0, []);
+  const documents = input.packet.documents.map((tree, index) =>
+    readDocument(tree, pagesOf(input, file, index)),
+  );
+  const reading = {
+    packet: input.packet,
+    locale: input.locale,
+    otherLocales: input.otherLocales,
+    attachments: input.attachments ?? [],
+    pagesMade: input.pages.length,
+    file,
+    documents,
+  };
+  return report(
+    rules.flatMap((rule) => rule(reading)),
+    file.pages.length,
+    documents,
+  );
+}
+
+function pagesOf(input: VerificationInput, file: ReadBack, document: number): DocumentReading['pages'] {
+  return file.pages.flatMap((text, index) => {
+    const made = input.pages[index];
+    return made?.document === document
+      ? [{ text, number: index + 1, page: made.page, pages: made.pages }]
+      : [];
+  });
+}
+
+function report(
+  findings: readonly Diagnostic[],
+  pages: number,
+  documents: readonly DocumentReading[],
+): VerificationReport {
+  const texts = documents.flatMap((document) => document.texts);
+  const lost = new Set(documents.flatMap((document) => document.lost.map(({ text }) => text)));
+  const found = texts.filter((text) => !lost.has(text));
+  return {
+    passed: findings.length === 0,
+    findings,
+    pages,
+    figures: found.reduce((sum, text) => sum + text.figures.length, 0),
+    statements: found.length,
+    cautions: found.filter(({ duty }) => duty === 'caution').length,
+    phones: documents
+      .flatMap(({ tree, pages: own }) => own.flatMap(({ text }) => phonesOn(text, tree)))
+      .filter(Boolean).length,
+  };
+}
