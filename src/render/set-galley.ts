@@ -43,7 +43,7 @@ export async function setGalleys(galleys: readonly Galley[]): Promise<readonly (
 
 function galleyNode({ width, height, elements }: Galley): LayoutNode {
   const size = height === undefined ? { width } : { width, height };
-  const children = elements.map((element) => blockNode(element, width));
+  const children = elements.map((element) => blockNode(element, size));
   return { type: 'PAGE', box: {}, style: {}, props: { wrap: false, size }, children };
 }
 

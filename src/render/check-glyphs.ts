@@ -1,0 +1,59 @@
+import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
+import type { DocumentTree } from '../model/document.ts';
+import { allFaces } from './fonts.ts';
+import { printable } from './printable-text.ts';
+
+/** Keys of the document tree whose text is never printed: said by a screen reader, or of use to the program only. */
+const unprinted: ReadonlySet<string> = new Set(['origin', 'alt', 'title', 'language', 'cell', 'records']);
+
+/**
+ * One error for every code point and place that the typeface has no glyph for: it would come out as another character
+ * or as an empty box. Names the code point and the template line, never the text around it. Call loadFonts first.
+ */
+export function checkGlyphs(documents: readonly DocumentTree[]): readonly Diagnostic[] {
+  const found = new Map<string, Diagnostic>();
+  for (const document of documents) {
+    visit(document, `${document.kind} document`, (text, origin) => {
+      for (const codePoint of codePointsWithoutGlyph(text))
+        found.set(`${codePoint} ${origin}`, missingGlyph(codePoint, origin));
+    });
+  }
+  return [...found.values()];
+}
+
+/** Code points of a text, as it is printed, that one of the faces cannot show. */
+export function codePointsWithoutGlyph(text: string): readonly number[] {
+  const faces = allFaces();
+  const codePoints = new Set(Array.from(printable(text), (character) => character.codePointAt(0) ?? 0));
+  return [...codePoints].filter((codePoint) => !faces.every((face) => face.hasGlyphForCodePoint(codePoint)));
+}
+
+/** Every printed string below a value, with the origin of the nearest node around it. */
+function visit(value: unknown, origin: string, report: (text: string, origin: string) => void): void {
+  if (typeof value === 'string') report(value, origin);
+  else if (Array.isArray(value)) for (const entry of value) visit(entry, origin, report);
+  else if (typeof value === 'object' && value !== null) visitNode(value, origin, report);
+}
+
+function visitNode(node: object, around: string, report: (text: string, origin: string) => void): void {
+  const origin = 'origin' in node && typeof node.origin === 'string' ? node.origin : around;
+  for (const [key, value] of Object.entries(node)) if (!unprinted.has(key)) visit(value, origin, report);
+}
+
+function missingGlyph(codePoint: number, origin: string): Diagnostic {
+  const name = `U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}`;
+  return {
+    code: 'RENDER_GLYPH_MISSING',
+    severity: 'error',
+    message: `the typeface has no character ${name}, which the text made by ${origin} holds`,
+    hint: 'Spell it another way; look in the words of this language and in the free text of the case and the clinic profile.',
+    ...placeOf(origin),
+  };
+}
+
+/** The span of an origin that names a file and a line, for example `templates/comparison/main.hbs:12`. */
+export function placeOf(origin: string | undefined): { readonly span?: SourceSpan } {
+  const match = /^(.+?):(\d+)(?::(\d+))?$/.exec(origin ?? '');
+  if (match?.[1] === undefined) return {};
+  return { span: { file: match[1], line: Number(match[2]), column: Number(match[3] ?? 1) } };
+}

@@ -1,0 +1,108 @@
+import type { ReactElement } from 'react';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { DocumentTree } from '../model/document.ts';
+import { placeOf } from './check-glyphs.ts';
+import { pageGeometry } from './geometry.ts';
+import type { PageGeometry } from './geometry.ts';
+import type { MadePage } from './paint-packet.ts';
+import { planPages, unitsTooHigh } from './plan-pages.ts';
+import type { PlannedPage, PlanUnit } from './plan-pages.ts';
+import type { Galley, SetBlock } from './set-galley.ts';
+import type { Unit } from './unit.ts';
+
+/** One document on its way from units to pages. */
+export interface DocumentDraft {
+  readonly tree: DocumentTree;
+  readonly geometry: PageGeometry;
+  readonly units: readonly Unit[];
+  /** Set with the units in one galley, after them; the same element is set once. */
+  readonly continuations: readonly ReactElement[];
+}
+
+export function draftDocument(tree: DocumentTree, units: readonly Unit[]): DocumentDraft {
+  const continuations = new Set(
+    units.flatMap(({ continuation }) => (continuation === undefined ? [] : [continuation])),
+  );
+  return { tree, geometry: pageGeometry(tree), units, continuations: [...continuations] };
+}
+
+export function galleyOf({ geometry, units, continuations }: DocumentDraft): Galley {
+  return {
+    width: geometry.contentWidth,
+    elements: [...units.map(({ element }) => element), ...continuations],
+  };
+}
+
+/** A draft whose blocks are set and whose pages are planned. */
+export interface PlannedDocument {
+  readonly draft: DocumentDraft;
+  readonly blocks: readonly SetBlock[];
+  readonly pages: readonly PlannedPage[];
+}
+
+export function planDocument(draft: DocumentDraft, blocks: readonly SetBlock[]): PlannedDocument {
+  return { draft, blocks, pages: planPages(planUnits(draft, blocks), draft.geometry.bodyHeight) };
+}
+
+/** What does not fit: a unit higher than a page, a word wider than its column. */
+export function checkFit(draft: DocumentDraft, blocks: readonly SetBlock[]): readonly Diagnostic[] {
+  const high = unitsTooHigh(planUnits(draft, blocks), draft.geometry.bodyHeight).map((index) =>
+    overflow(draft, index, 'is higher than a page'),
+  );
+  const wide = draft.units.flatMap((_, index) =>
+    blocks[index]?.overruns === true ? [overflow(draft, index, 'holds a word wider than its column')] : [],
+  );
+  return [...high, ...wide];
+}
+
+function planUnits(
+  { units, continuations }: DocumentDraft,
+  blocks: readonly SetBlock[],
+): readonly PlanUnit[] {
+  const heights = new Map(
+    continuations.map((element, index) => [element, blocks[units.length + index]?.height ?? 0]),
+  );
+  return units.map((unit, index) => ({
+    height: blocks[index]?.height ?? 0,
+    gapBefore: unit.gapBefore,
+    keepWithNext: unit.keepWithNext,
+    continuationHeight: unit.continuation === undefined ? 0 : (heights.get(unit.continuation) ?? 0),
+    ...(unit.gapShrink === undefined ? {} : { gapShrink: unit.gapShrink }),
+    ...(unit.startsPage === undefined ? {} : { startsPage: unit.startsPage }),
+    ...(unit.group === undefined ? {} : { group: unit.group }),
+  }));
+}
+
+function overflow({ tree, units }: DocumentDraft, index: number, fault: string): Diagnostic {
+  const unit = units[index];
+  const key = unit?.key ?? String(index);
+  return {
+    code: 'RENDER_OVERFLOW',
+    severity: 'error',
+    message: `block ${key} of the ${tree.kind} document ${fault}`,
+    hint: 'Shorten the text there, or divide it.',
+    path: `${tree.kind}.${key}`,
+    ...placeOf(unit?.origin),
+  };
+}
+
+/** The planned page with its blocks in place: body in reading order, then what is repeated, furniture last. */
+export function makePage(
+  { draft, blocks }: PlannedDocument,
+  page: PlannedPage,
+  furniture: SetBlock | undefined,
+): MadePage {
+  const { geometry, units, continuations } = draft;
+  const place = (block: SetBlock | undefined, top: number) =>
+    block === undefined ? [] : [{ node: block.node, left: geometry.margin, top: geometry.bodyTop + top }];
+  const continuation = page.continues === undefined ? undefined : units[page.continues]?.continuation;
+  const repeated =
+    continuation === undefined ? undefined : blocks[units.length + continuations.indexOf(continuation)];
+  return {
+    body: page.placements.flatMap(({ unit, top }) => place(blocks[unit], top)),
+    repeated: [
+      ...place(repeated, 0),
+      ...(furniture === undefined ? [] : [{ node: furniture.node, left: 0, top: 0 }]),
+    ],
+  };
+}
