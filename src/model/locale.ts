@@ -5,6 +5,7 @@ export interface Translator {
    * Throws WordsError for a missing key, variable or plural form.
    */
   readonly text: (key: string, variables?: Readonly<Record<string, TextVariable>>) => string;
+  /** Whether the key has words, in plural forms or in one. */
   readonly has: (key: string) => boolean;
 }
 
@@ -15,15 +16,23 @@ export interface Markup {
 
 export type TextVariable = string | number | Markup;
 
+export type WeightUnits = 'metric' | 'us' | 'both';
+
 /** How readers of a language write numbers. Ties numbers to units with no-break spaces. */
 export interface Formatter {
+  /** Exactly `decimals` places if given, else as many as the number has, two at most. */
   readonly number: (value: number, decimals?: number) => string;
-  /** "5 December 2026" in the order of the language; input year-month-day. */
+  /** Both ends written already: `180 to 232`. */
+  readonly range: (low: string, high: string) => string;
+  /** `December 5, 2026` in the order of the language; input year-month-day, year-month or year. */
   readonly date: (iso: string) => string;
+  /** `December 2026`; input year-month-day, year-month or year. */
   readonly monthYear: (iso: string) => string;
   readonly list: (items: readonly string[], join: 'and' | 'or') => string;
-  /** Weight in the unit(s) of the clinic: `93 kg`, `206 lb`, `206 lb (93 kg)`. */
-  readonly weight: (kg: number, units: 'metric' | 'us' | 'both') => string;
+  /** Whole kilograms or pounds in the unit(s) of the clinic: `93 kg`, `206 lb`, `206 lb (93 kg)`. */
+  readonly weight: (kg: number, units: WeightUnits) => string;
+  /** `82 to 105 kg`, `180 to 232 lb`, `180 to 232 lb (82 to 105 kg)`. */
+  readonly weightRange: (lowKg: number, highKg: number, units: WeightUnits) => string;
 }
 
 export interface Locale {

@@ -1,0 +1,20 @@
+import { comparePositions } from '../diagnostics/compare-positions.ts';
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Workspace } from '../io/workspace.ts';
+import { listLanguages, readLocale } from './read-locale.ts';
+import { wordsRules } from './rules/index.ts';
+
+/** The language that the others are translated from. */
+const baseTag = 'en';
+
+/** Everything wrong with the words of a folder of languages, in order of file and line. */
+export async function lintLocales(workspace: Workspace, folder: string): Promise<readonly Diagnostic[]> {
+  const tags = new Set([baseTag, ...(await listLanguages(workspace, folder))]);
+  const read = await Promise.all([...tags].map((tag) => readLocale(workspace, folder, tag)));
+  const unread = read.flatMap((result) => (result.ok ? [] : result.diagnostics));
+  const languages = read.flatMap((result) => (result.ok ? [result.value.words] : []));
+  const base = languages.find(({ tag }) => tag === baseTag);
+  const others = languages.filter(({ tag }) => tag !== baseTag);
+  const found = base === undefined ? [] : wordsRules.flatMap((rule) => rule.check({ base, others }));
+  return [...unread, ...found].sort(comparePositions);
+}

@@ -1,0 +1,36 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import type { Entry, Words } from '../words.ts';
+import { allOf, faultAt, patientTexts } from './rule.ts';
+import type { WordsRule } from './rule.ts';
+
+export const chancesHonest: WordsRule = {
+  name: 'chances-honest',
+  description: 'a patient text says a chance as a count of people, never as 1 in x or in a word such as rare',
+  check: (languages) => allOf(languages).flatMap(checkWords),
+};
+
+function checkWords(words: Words): readonly Diagnostic[] {
+  const { never, only_with_count: onlyWithCount } = words.settings.misleading;
+  return patientTexts(words).flatMap((entry) => [
+    ...find(entry, never),
+    ...(/\d|\{\{/.test(entry.text) ? [] : find(entry, onlyWithCount)),
+  ]);
+}
+
+function find(entry: Entry, phrases: readonly string[]): readonly Diagnostic[] {
+  return phrases
+    .filter((phrase) => pattern(phrase).test(entry.text))
+    .map((phrase) =>
+      faultAt(entry, {
+        code: 'LOCALE_WORDING',
+        message: `${entry.key} says a chance as "${phrase}"`,
+        hint: 'Say how many out of how many, or how it compares in words.',
+      }),
+    );
+}
+
+/** A phrase as whole words in any case; # stands for a number or a variable. */
+function pattern(phrase: string): RegExp {
+  const written = phrase.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll('#', '(?:\\d+|\\{\\{\\w+\\}\\})');
+  return new RegExp(`(?<![\\p{L}\\d])${written}(?![\\p{L}\\d])`, 'iu');
+}

@@ -1,0 +1,64 @@
+import type { SourceSpan } from '../diagnostics/diagnostic.ts';
+import type { LocaleSettings } from '../model/locale-settings.ts';
+
+/** One text of a language and where it stands. */
+export interface Entry {
+  /** Namespace and path joined by dots: `options.sleeve.name`, with a plural suffix where it has one. */
+  readonly key: string;
+  readonly text: string;
+  readonly span: SourceSpan;
+}
+
+/** All words of one language, as written. */
+export interface Words {
+  readonly tag: string;
+  readonly folder: string;
+  readonly settings: LocaleSettings;
+  readonly entries: ReadonlyMap<string, Entry>;
+}
+
+/** `{{name}}`: a letter, then letters, digits or underscores. */
+const variable = /\{\{([A-Za-z][A-Za-z0-9_]*)\}\}/g;
+
+/** Names of the variables of a text, sorted, each once. */
+export function variablesOf(text: string): readonly string[] {
+  const names = [...text.matchAll(variable)].map(([, name = '']) => name);
+  return [...new Set(names)].sort((a, b) => (a < b ? -1 : 1));
+}
+
+export function withoutVariables(text: string): string {
+  return text.replace(variable, ' ');
+}
+
+const categories = ['zero', 'one', 'two', 'few', 'many', 'other'];
+
+export interface PluralKey {
+  readonly base: string;
+  readonly category: string;
+}
+
+/** Base and category of a plural form's key, or undefined for a key that has none. */
+export function pluralOf(key: string): PluralKey | undefined {
+  const cut = key.lastIndexOf('_');
+  const category = key.slice(cut + 1);
+  return cut > 0 && categories.includes(category) ? { base: key.slice(0, cut), category } : undefined;
+}
+
+/** The key that code asks for: without the plural suffix. */
+export function askedKey(key: string): string {
+  return pluralOf(key)?.base ?? key;
+}
+
+/** Forms of a plural text by category; empty for a text without forms. */
+export function pluralForms(words: Words, base: string): ReadonlyMap<string, Entry> {
+  const forms = categories.flatMap((category) => {
+    const entry = words.entries.get(`${base}_${category}`);
+    return entry === undefined ? [] : [[category, entry] as const];
+  });
+  return new Map(forms);
+}
+
+/** The file a key belongs to. */
+export function fileOf(words: Pick<Words, 'folder'>, key: string): string {
+  return `${words.folder}/${key.split('.')[0] ?? key}.yaml`;
+}

@@ -1,0 +1,40 @@
+import { z } from 'zod';
+
+import { IsoDateSchema } from './scalars.ts';
+
+const words = z.array(z.string().min(1)).default([]);
+
+/** What `locale.yaml` of a language says. */
+export const LocaleSettingsSchema = z
+  .strictObject({
+    name: z.string().min(1).describe('Name of the language in the language itself'),
+    direction: z.enum(['ltr', 'rtl']).describe('ltr: left to right; rtl: right to left'),
+    format: z
+      .string()
+      .refine(isUnicodeLocale, 'expected a Unicode locale, for example en-US or es-419')
+      .describe('Whose way of writing numbers, dates and lists; a Unicode locale'),
+    range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
+    common_words: z.array(z.string().min(1)).min(5).describe('Frequent words that only this language has'),
+    misleading: z
+      .strictObject({
+        never: words.describe('Never in a patient text; # stands for a number'),
+        only_with_count: words.describe('In a patient text only beside a figure'),
+      })
+      .describe('Words that mislead about chance'),
+    sentence_words: z.int().min(10).max(60).describe('Longer patient sentences draw a warning'),
+    reviewed: z
+      .strictObject({ by: z.string().min(1), on: IsoDateSchema })
+      .nullable()
+      .describe('Who read every word, and when; null if nobody has'),
+  })
+  .describe('Settings of one language');
+
+export type LocaleSettings = z.infer<typeof LocaleSettingsSchema>;
+
+function isUnicodeLocale(tag: string): boolean {
+  try {
+    return Intl.NumberFormat.supportedLocalesOf([tag]).length === 1;
+  } catch {
+    return false;
+  }
+}
