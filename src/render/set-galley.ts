@@ -47,11 +47,11 @@ function galleyNode({ width, height, elements }: Galley): LayoutNode {
   return { type: 'PAGE', box: {}, style: {}, props: { wrap: false, size }, children };
 }
 
-function blockNode(element: ReactElement, width: number): LayoutNode {
+function blockNode(element: ReactElement, size: Pick<Galley, 'width' | 'height'>): LayoutNode {
   return {
     type: 'VIEW',
     box: {},
-    style: { width, flexShrink: 0 },
+    style: { ...size, flexShrink: 0 },
     props: {},
     children: [...expandElement(element)],
   };
