@@ -1,5 +1,9 @@
-import type { DocumentTree } from './document.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Case } from './case.ts';
+import type { ClinicProfile } from './clinic.ts';
+import type { ComparisonTable } from './comparison.ts';
+import type { DocumentTree } from './document.ts';
+import type { ProvenanceRecord } from './provenance.ts';
 
 /** The trees of one packet: one language, one PDF. */
 export interface PacketTree {
@@ -32,4 +36,32 @@ export interface VerificationReport {
   readonly statements: number;
   readonly cautions: number;
   readonly phones: number;
+}
+
+/** The text of a file and the name by which messages speak of it. */
+export interface SourceFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** The files of one case, and the day (ISO) that ages and dates count from. */
+export interface CaseRequest {
+  readonly files: { readonly case: SourceFile; readonly clinic: SourceFile };
+  readonly date: string;
+}
+
+/** A case that has been read and compared; its packets differ only in language. */
+export interface OpenCase extends CaseRequest {
+  readonly case: Case;
+  readonly clinic: ClinicProfile;
+  readonly comparison: ComparisonTable;
+}
+
+/** A packet that was made and has come back whole. */
+export interface FinishedPacket {
+  readonly caseReference: string;
+  readonly language: string;
+  readonly pdf: Uint8Array;
+  readonly provenance: ProvenanceRecord;
+  readonly verification: VerificationReport;
 }

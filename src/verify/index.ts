@@ -17,6 +17,7 @@ import { nothingUnexpected } from './rules/nothing-unexpected.ts';
 import { order } from './rules/order.ts';
 import { pageNumbers } from './rules/page-numbers.ts';
 import { phonesOn, phonesOnEveryPage } from './rules/phones-on-every-page.ts';
+import { requiredWords } from './rules/required-words.ts';
 import { statementsPresent } from './rules/statements-present.ts';
 
 const rules: readonly Rule[] = [
@@ -26,6 +27,7 @@ const rules: readonly Rule[] = [
   cautionsPresent,
   phonesOnEveryPage,
   statementsPresent,
+  requiredWords,
   order,
   nothingUnexpected,
   noUnresolvedKey,
@@ -40,6 +42,8 @@ export interface VerificationInput {
   readonly locale: Locale;
   /** The languages it could be mistaken for. */
   readonly otherLocales: readonly Locale[];
+  /** For each document the keys of the words it must contain. */
+  readonly required?: readonly (readonly string[])[];
   /** Files that must be inside, byte for byte. */
   readonly attachments?: readonly PdfAttachment[];
 }
@@ -59,6 +63,7 @@ export async function verifyPacket(input: VerificationInput): Promise<Verificati
     locale: input.locale,
     otherLocales: input.otherLocales,
     attachments: input.attachments ?? [],
+    required: input.required ?? [],
     pagesMade: input.pages.length,
     file,
     documents,

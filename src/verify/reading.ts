@@ -14,6 +14,8 @@ export interface Reading {
   readonly otherLocales: readonly Locale[];
   /** Files that must be inside. */
   readonly attachments: readonly PdfAttachment[];
+  /** For each document the keys of the words it must contain. */
+  readonly required: readonly (readonly string[])[];
   /** Pages the renderer says it made. */
   readonly pagesMade: number;
   readonly file: ReadBack;

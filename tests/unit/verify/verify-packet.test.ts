@@ -79,7 +79,11 @@ const provenance: PdfAttachment = {
   content: new TextEncoder().encode('{"a":1}'),
 };
 
-function locale(tag: string, commonWords: readonly string[], keys: readonly string[] = []): Locale {
+function locale(
+  tag: string,
+  commonWords: readonly string[],
+  texts: Readonly<Record<string, string>> = {},
+): Locale {
   const unused = (): never => {
     throw new Error('not used by the read-back gate');
   };
@@ -87,7 +91,7 @@ function locale(tag: string, commonWords: readonly string[], keys: readonly stri
     tag,
     direction: 'ltr',
     name: tag,
-    translator: { text: unused, has: (key) => keys.includes(key) },
+    translator: { text: (key) => texts[key] ?? unused(), has: (key) => key in texts },
     formatter: {
       number: unused,
       range: unused,
@@ -103,7 +107,11 @@ function locale(tag: string, commonWords: readonly string[], keys: readonly stri
   };
 }
 
-const english = locale('en', ['the', 'and', 'who', 'with', 'had'], ['greeting.hello']);
+const english = locale('en', ['the', 'and', 'who', 'with', 'had'], {
+  'greeting.hello': 'Hello',
+  'comparison.yours': 'The choice is <b>yours</b>, and the surgeon will help you with it.',
+  'comparison.absent': 'You &amp; yours may say no.',
+});
 const spanish = locale('es', ['los', 'las', 'que', 'para', 'con']);
 
 function textsOf(blocks: readonly Block[]): string[] {
@@ -126,6 +134,7 @@ interface Change {
   readonly locale?: Locale;
   readonly attached?: readonly PdfAttachment[];
   readonly cut?: number;
+  readonly required?: readonly string[];
 }
 
 async function verify(change: Change = {}) {
@@ -150,6 +159,7 @@ async function verify(change: Change = {}) {
     locale: change.locale ?? english,
     otherLocales: [english, spanish].filter((other) => other !== (change.locale ?? english)),
     attachments: [provenance],
+    ...(change.required === undefined ? {} : { required: [change.required] }),
   });
 }
 
@@ -229,6 +239,13 @@ describe('a packet in which something is wrong', () => {
     const report = await verify({ pages: withText(standardSentence, null) });
     expect(report.findings).toHaveLength(1);
     expect(report.findings[0]).toMatchObject({ code: 'VERIFY_STATEMENT_ABSENT', path: 'comparison.hbs:22' });
+  });
+
+  it('is caught when words that every such document must hold are in neither tree nor file', async () => {
+    const report = await verify({ required: ['comparison.yours', 'comparison.absent'] });
+    expect(report.findings.map(({ code, path }) => [code, path])).toEqual([
+      ['VERIFY_STATEMENT_ABSENT', 'comparison.absent'],
+    ]);
   });
 
   it('is caught when a sentence lost its negation', async () => {
