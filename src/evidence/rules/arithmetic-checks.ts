@@ -106,11 +106,13 @@ function widthFault({ percent, n, low, high, interval }: ShareValue): string | u
     : undefined;
 }
 
+const confidence: ReadonlySet<string | undefined> = new Set(['ci95', 'ci98']);
+
 /** Confidence intervals lie about evenly round their estimate; ratios do so on a log scale. */
 function centreFault(record: EvidenceRecord): string | undefined {
   if (record.kind !== 'contrast' && record.kind !== 'weight' && record.kind !== 'score') return undefined;
   const { estimate, low, high, interval } = record.value;
-  if (interval !== 'ci95' && interval !== 'ci98') return undefined;
+  if (!confidence.has(interval)) return undefined;
   if (estimate === undefined || low === undefined || high === undefined) return undefined;
   const isRatio = record.kind === 'contrast' && record.value.measure.endsWith('-ratio');
   return isRatio ? ratioFault([low, estimate, high]) : evenFault([low, estimate, high].map(plainly));

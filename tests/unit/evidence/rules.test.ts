@@ -1,0 +1,586 @@
+import { describe, expect, it } from 'vitest';
+
+import { evidenceRules } from '../../../src/evidence/index.ts';
+import { diagnose, findingsOf, foundAt, plant, smallEvidence } from './small-evidence.ts';
+import type { SmallFile } from './small-evidence.ts';
+
+type Plant = readonly [what: string, code: string, file: SmallFile, text: string, replacement: string];
+
+/** One planted error a row; the rule that must find it is the heading. */
+const plants: Readonly<Record<string, readonly Plant[]>> = {
+  'release-dated': [
+    [
+      'a version that is not the month of its date',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      "version: '2026.11'",
+      "version: '2026.10'",
+    ],
+    [
+      'a next review before the release',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'next_review: 2027-11-25',
+      'next_review: 2026-01-01',
+    ],
+  ],
+  'id-unique': [
+    ['one study id twice', 'EVIDENCE_DUPLICATE_ID', 'studies/a.yaml', '- id: gamma-2022', '- id: beta-2021'],
+    ['one metric code twice', 'EVIDENCE_DUPLICATE_ID', 'metrics.yaml', '- { code: score', '- { code: TWL'],
+  ],
+  'code-known': [
+    [
+      'a study that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'risk-factors.yaml',
+      'study: alpha-2020',
+      'study: delta-2020',
+    ],
+    [
+      'an outcome that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'records/tablet.yaml',
+      '  outcome: responder-5-TWL',
+      '  outcome: responder-6-TWL',
+    ],
+    [
+      'a metric that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'records/sleeve.yaml',
+      'metric: TWL',
+      'metric: TWM',
+    ],
+    [
+      'an option that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'cautions.yaml',
+      'options: [tablet]',
+      'options: [tablett]',
+    ],
+    [
+      'a condition that no case can have',
+      'EVIDENCE_UNKNOWN_CODE',
+      'cautions.yaml',
+      'when: { condition: reflux }\n  options: [sleeve]',
+      'when: { condition: refluxx }\n  options: [sleeve]',
+    ],
+    [
+      'a comparison with nothing known',
+      'EVIDENCE_UNKNOWN_CODE',
+      'records/sleeve.yaml',
+      'versus: usual-care',
+      'versus: usual',
+    ],
+    [
+      'an option to take figures from that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'options.yaml',
+      'choosable: true, figures_from: usual-care',
+      'choosable: true, figures_from: care',
+    ],
+    [
+      'a source that is no study',
+      'EVIDENCE_UNKNOWN_CODE',
+      'reversibility.yaml',
+      '{ point: all of it, study: alpha-2020',
+      '{ point: all of it, url: "https://example.org", study: alpha',
+    ],
+  ],
+  'id-matches-content': [
+    [
+      'an id with another outcome',
+      'EVIDENCE_ID_MISMATCH',
+      'records/sleeve.yaml',
+      '- id: sleeve.stay.peri',
+      '- id: sleeve.leak.peri',
+    ],
+    [
+      'an id with another time',
+      'EVIDENCE_ID_MISMATCH',
+      'records/sleeve.yaml',
+      '- id: sleeve.weight-loss.12m',
+      '- id: sleeve.weight-loss.24m',
+    ],
+    [
+      'an id that only begins like its study',
+      'EVIDENCE_ID_MISMATCH',
+      'records/tablet.yaml',
+      '.beta-2021\n',
+      '.beta-2021b\n',
+    ],
+    [
+      'a record in the file of another option',
+      'EVIDENCE_ID_MISMATCH',
+      'records/tablet.yaml',
+      '  option: tablet',
+      '  option: sleeve',
+    ],
+  ],
+  'citation-complete': [
+    [
+      'neither title nor authors with journal',
+      'EVIDENCE_NO_CITATION',
+      'studies/a.yaml',
+      'citation: { authors: C D, year: 2022, journal: K }',
+      'citation: { year: 2022, journal: K }',
+    ],
+    [
+      'a missing year that nobody declared',
+      'EVIDENCE_NO_CITATION',
+      'studies/a.yaml',
+      'citation: { year: 2021, title: Second }',
+      'citation: { title: Second }',
+    ],
+  ],
+  'place-where-seen': [
+    [
+      'a page-read record whose study has no address',
+      'EVIDENCE_NO_LOCATOR',
+      'records/sleeve.yaml',
+      'seen: memory',
+      'seen: page',
+    ],
+    [
+      'a page-read point of a caution without address',
+      'EVIDENCE_NO_LOCATOR',
+      'cautions.yaml',
+      '[{ study: alpha-2020, seen: page }]',
+      '[{ study: gamma-2022, seen: page }]',
+    ],
+    [
+      'a page-read figure of a reversal without address',
+      'EVIDENCE_NO_LOCATOR',
+      'reversibility.yaml',
+      'n: 4, study: alpha-2020',
+      'n: 4, study: gamma-2022',
+    ],
+    [
+      'a page-read definition without address',
+      'EVIDENCE_NO_LOCATOR',
+      'definitions.yaml',
+      'study: alpha-2020',
+      'study: gamma-2022',
+    ],
+  ],
+  'overlap-both-ways': [
+    [
+      'an overlap written one way',
+      'EVIDENCE_OVERLAP',
+      'studies/a.yaml',
+      '  cohort: gamma',
+      '  overlaps: [alpha-2020]\n  cohort: gamma',
+    ],
+    [
+      'an overlap with itself',
+      'EVIDENCE_OVERLAP',
+      'studies/a.yaml',
+      'overlaps: [alpha-2020]',
+      'overlaps: [beta-2021]',
+    ],
+    [
+      'an overlap with nothing',
+      'EVIDENCE_UNKNOWN_CODE',
+      'studies/a.yaml',
+      'overlaps: [alpha-2020]',
+      'overlaps: [omega]',
+    ],
+  ],
+  'people-stated': [
+    [
+      'a mean outside its range',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'mean: 45, sd: 6',
+      'mean: 25, sd: 6',
+    ],
+    [
+      'a spread without a mean',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'age: { mean: 44 }',
+      'age: { sd: 10 }',
+    ],
+    ['a BMI that says nothing', 'EVIDENCE_NO_PEOPLE', 'records/sleeve.yaml', 'age: { mean: 44 }', 'age: {}'],
+    [
+      'a group that its ages contradict',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'age: { mean: 44 }',
+      'group: over-65, age: { mean: 44 }',
+    ],
+    [
+      'an operation on people nobody operated on',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'indication: unknown',
+      'indication: none',
+    ],
+  ],
+  'time-stated': [
+    [
+      'days and months at once',
+      'EVIDENCE_NO_TIME',
+      'records/sleeve.yaml',
+      'time: { basis: peri-operative }',
+      'time: { days: 3, months: 1, basis: at }',
+    ],
+    [
+      'a state at no time',
+      'EVIDENCE_NO_TIME',
+      'records/sleeve.yaml',
+      'time: { basis: peri-operative }',
+      'time: { basis: at }',
+    ],
+    [
+      'peri-operative with a number',
+      'EVIDENCE_NO_TIME',
+      'records/sleeve.yaml',
+      'time: { basis: peri-operative }',
+      'time: { days: 3, basis: peri-operative }',
+    ],
+  ],
+  'outcome-possible': [
+    [
+      'a figure for what is said to be impossible',
+      'EVIDENCE_INVALID',
+      'outcomes.yaml',
+      'meaning: Lost 5%., applies_to: [medicine]',
+      'meaning: Lost 5%., applies_to: [operation]',
+    ],
+  ],
+  'share-has-denominator': [
+    [
+      'events without people',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/sleeve.yaml',
+      'value: { events: 3, n: 200 }',
+      'value: { events: 3 }',
+    ],
+    [
+      'a rate without its time',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/sleeve.yaml',
+      'value: { events: 3, n: 200 }',
+      'value: { rate: 3, per: 100 }',
+    ],
+    [
+      'a rate beside a percent',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/sleeve.yaml',
+      'value: { events: 3, n: 200 }',
+      'value: { rate: 3, per: 100, unit: person-years, percent: 2 }',
+    ],
+    [
+      'no figure at all',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/sleeve.yaml',
+      'value: { events: 3, n: 200 }',
+      'value: { n: 200 }',
+    ],
+    [
+      'a mark on people who are not counted',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/tablet.yaml',
+      'value: { percent: 64',
+      'value: { percent: 64, n_is: start',
+    ],
+    [
+      'the unit of a rate without a rate',
+      'EVIDENCE_NO_DENOMINATOR',
+      'records/tablet.yaml',
+      'value: { percent: 64',
+      'value: { percent: 64, per: 100',
+    ],
+  ],
+  'interval-in-order': [
+    [
+      'low above high',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'low: 23.0, high: 27.0',
+      'low: 27.0, high: 23.0',
+    ],
+    [
+      'an estimate outside',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'low: 1.02, high: 4.11',
+      'low: 3.02, high: 4.11',
+    ],
+    [
+      'one end only',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'low: 23.0, high: 27.0',
+      'low: 23.0',
+    ],
+    [
+      'an interval of no kind',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'high: 27.0, interval: ci95',
+      'high: 27.0',
+    ],
+    [
+      'a kind without ends',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'n: 40, sd: 0.8',
+      'n: 40, interval: iqr',
+    ],
+    [
+      'neither estimate nor range',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'records/sleeve.yaml',
+      'value: { estimate: 2.1, unit: days',
+      'value: { unit: days',
+    ],
+    [
+      'a risk factor outside its interval',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'risk-factors.yaml',
+      'estimate: 2,',
+      'estimate: 3,',
+    ],
+    [
+      'a reversal outside its interval',
+      'EVIDENCE_INTERVAL_REVERSED',
+      'reversibility.yaml',
+      'events: 1, n: 4',
+      'percent: 25, low: 30, high: 60, interval: ci95',
+    ],
+  ],
+  'unit-fits-metric': [
+    ['a weight in another unit', 'EVIDENCE_UNIT', 'records/sleeve.yaml', "unit: '%'", 'unit: kg'],
+    [
+      'a ratio with a unit',
+      'EVIDENCE_UNIT',
+      'records/sleeve.yaml',
+      'adjusted: unstated',
+      "adjusted: unstated, unit: '%'",
+    ],
+    [
+      'a difference of percents in percent',
+      'EVIDENCE_UNIT',
+      'records/sleeve.yaml',
+      'measure: odds-ratio,',
+      "measure: mean-difference, metric: TWL, unit: '%',",
+    ],
+    [
+      'a risk difference without its unit',
+      'EVIDENCE_UNIT',
+      'records/sleeve.yaml',
+      'measure: odds-ratio,',
+      'measure: risk-difference,',
+    ],
+  ],
+  'reference-weight-stated': [
+    [
+      'a percent of an unnamed weight',
+      'EVIDENCE_UNIT',
+      'records/sleeve.yaml',
+      'interval: ci95, reference: before-this-operation',
+      'interval: ci95',
+    ],
+    [
+      'a responder of an unnamed weight',
+      'EVIDENCE_UNIT',
+      'records/tablet.yaml',
+      '64, reference: before-this-operation',
+      '64',
+    ],
+  ],
+  'arithmetic-agrees': [
+    [
+      'more events than people',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'events: 3, n: 200',
+      'events: 300, n: 200',
+    ],
+    [
+      'a percent that is not its count',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'events: 3, n: 200',
+      'events: 3, n: 200, percent: 2.5',
+    ],
+    [
+      'no events, yet a percent',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'events: 3, n: 200',
+      'events: 0, percent: 2.5',
+    ],
+    [
+      'a percent of no whole number of people',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'percent: 1.5, n: 200',
+      'percent: 1.7, n: 200',
+    ],
+    [
+      'an interval too narrow for its people',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'low: 0.5, high: 4.3',
+      'low: 1.4, high: 1.6',
+    ],
+    [
+      'more people than were followed',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'n: 200 }\n  followed: { seen: 200, of: 210 }',
+      'n: 200 }\n  followed: { seen: 150, of: 160 }',
+    ],
+    [
+      'more people seen than there were',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'n: 200 }\n  followed: { seen: 200, of: 210 }',
+      'n: 200 }\n  followed: { seen: 220, of: 210 }',
+    ],
+    [
+      'a change that is not after less before',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'after: 62.5',
+      'after: 65.5',
+    ],
+    [
+      'an estimate at one side of its interval',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'estimate: 25.0',
+      'estimate: 26.5',
+    ],
+    [
+      'a ratio at one side of its interval',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'estimate: 2.05',
+      'estimate: 2.65',
+    ],
+    [
+      'a ratio of less than nothing',
+      'EVIDENCE_ARITHMETIC',
+      'records/sleeve.yaml',
+      'low: 1.02, high: 4.11',
+      'low: -1.02, high: 4.11',
+    ],
+    [
+      'an exception that is not needed',
+      'EVIDENCE_ARITHMETIC',
+      'arithmetic-exceptions.yaml',
+      '[]',
+      '- { record: sleeve.leak.30d.alpha-2020, check: count, reason: none }',
+    ],
+  ],
+  'unread-never-prints': [
+    [
+      'a page as basis that nobody read',
+      'EVIDENCE_UNVERIFIED',
+      'cautions.yaml',
+      'basis: page\n  sources: [{ study: alpha-2020, seen: page }]',
+      'basis: page\n  sources: [{ study: alpha-2020, seen: memory }]',
+    ],
+    [
+      'practice without a line to ask with',
+      'EVIDENCE_UNVERIFIED',
+      'cautions.yaml',
+      'ask: Ask your surgeon about vitamin B12 and reflux.\n  strength: weak\n  basis: practice',
+      'basis: practice\n  strength: weak',
+    ],
+    [
+      'a number in a line to ask with',
+      'EVIDENCE_UNVERIFIED',
+      'cautions.yaml',
+      'ask: Ask your surgeon about vitamin B12 and reflux.',
+      'ask: Ask your surgeon about the 4% of reflux.',
+    ],
+    [
+      'a number for what is not known',
+      'EVIDENCE_UNVERIFIED',
+      'reversibility.yaml',
+      'statement: Not known.',
+      'statement: About 10 kg.',
+    ],
+    [
+      'weight after undoing from no study',
+      'EVIDENCE_UNVERIFIED',
+      'reversibility.yaml',
+      'basis: not-known',
+      'basis: page',
+    ],
+  ],
+  'coverage-complete': [
+    [
+      'an option left out',
+      'EVIDENCE_INVALID',
+      'caution-coverage.yaml',
+      'others: [{ options: [usual-care], why: nothing is done }]',
+      'others: []',
+    ],
+    [
+      'a row that no caution backs',
+      'EVIDENCE_INVALID',
+      'caution-coverage.yaml',
+      'by_row: [sleeve, tablet]',
+      'by_row: [sleeve, tablet, usual-care]',
+    ],
+    [
+      'a row left out',
+      'EVIDENCE_INVALID',
+      'caution-coverage.yaml',
+      'by_row: [sleeve, tablet]',
+      'by_row: [sleeve]',
+    ],
+    [
+      'a caution on an uncovered code',
+      'EVIDENCE_INVALID',
+      'cautions.yaml',
+      'when: { condition: reflux }\n  options: [tablet]',
+      'when: { smoking: current }\n  options: [tablet]',
+    ],
+  ],
+};
+
+/** Errors whose place is not the line that was changed. */
+const elsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string]>> = {
+  'a figure for what is said to be impossible': ['records/tablet.yaml', '  outcome: responder-5-TWL'],
+  'a page-read record whose study has no address': ['records/sleeve.yaml', 'study: gamma-2022'],
+};
+
+describe('the small evidence', () => {
+  it('is without fault, so that a planted error is the only one', async () => {
+    expect(await diagnose(smallEvidence())).toEqual([]);
+  });
+});
+
+describe.each(Object.entries(plants))('the rule %s', (rule, rows) => {
+  const cases = rows.map(([what, code, file, text, replacement]) => ({
+    what,
+    code,
+    file,
+    text,
+    replacement,
+  }));
+  it.each(cases)('finds $what, at its file and line', ({ what, code, file, text, replacement }) => {
+    const planted = plant(file, text, replacement);
+    const place = elsewhere[what];
+    const expected = place ? { ...plant(place[0], place[1], place[1]), files: planted.files } : planted;
+    expect(findingsOf(rule, planted.files)).toContainEqual(foundAt(expected, code));
+  });
+});
+
+describe('the list of rules', () => {
+  it('has a planted error for every rule', () => {
+    expect(evidenceRules.map(({ name }) => name).sort((a, b) => a.localeCompare(b))).toEqual(
+      Object.keys(plants).sort((a, b) => a.localeCompare(b)),
+    );
+  });
+
+  it('describes every rule in words', () => {
+    for (const { description } of evidenceRules) expect(description).toMatch(/^[a-z].{20,}/);
+  });
+});

@@ -1,0 +1,135 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { checkEvidence, listRecords, loadEvidence } from '../../../src/evidence/index.ts';
+import { readDataFiles } from '../../../src/evidence/data-files.ts';
+import { canonicalJson, sha256 } from '../../../src/io/digest.ts';
+import { createNodeWorkspace } from '../../../src/io/node-workspace.ts';
+import { isPossible } from '../../../src/model/evidence.ts';
+import type { EvidenceBase, OptionKind } from '../../../src/model/evidence.ts';
+
+const folder = 'src/evidence/data';
+const workspace = createNodeWorkspace();
+
+/** Counted by hand over the files (grep -c '^- id:'); a record that is lost or added must be meant. */
+const recordCounts: Readonly<Record<string, number>> = {
+  'any-medicine': 4,
+  'any-surgery': 131,
+  balloon: 48,
+  band: 84,
+  'band-removal': 22,
+  bypass: 324,
+  'duodenal-switch': 53,
+  'endoscopic-sleeve': 36,
+  lifestyle: 70,
+  'one-anastomosis-bypass': 49,
+  plication: 85,
+  semaglutide: 38,
+  'single-anastomosis-switch': 23,
+  sleeve: 262,
+  tirzepatide: 62,
+  'usual-care': 63,
+};
+
+describe('the shipped evidence', () => {
+  let evidence: EvidenceBase;
+
+  beforeAll(async () => {
+    const loaded = await loadEvidence(workspace, { folder, digester: { sha256, canonicalJson } });
+    if (!loaded.ok) throw new Error(JSON.stringify(loaded.diagnostics.slice(0, 5)));
+    evidence = loaded.value;
+  });
+
+  it('keeps every rule', async () => {
+    expect(await checkEvidence(workspace, folder)).toEqual([]);
+  });
+
+  it('has the records that were brought in, option by option', () => {
+    const counts = Object.fromEntries(
+      [...evidence.recordsByOption].map(([option, records]) => [option, records.length]),
+    );
+    expect(counts).toEqual(recordCounts);
+    expect(evidence.records).toHaveLength(1354);
+  });
+
+  it('has the other entries that were brought in', () => {
+    expect({
+      options: evidence.options.length,
+      outcomes: evidence.outcomes.length,
+      metrics: evidence.metrics.length,
+      studies: evidence.studies.size,
+      reversibility: evidence.reversibility.size,
+      cautions: evidence.cautions.length,
+      coverage: evidence.cautionCoverage.length,
+      standing: evidence.standing.length,
+      riskFactors: evidence.riskFactors.length,
+      definitions: evidence.definitions.length,
+    }).toEqual({
+      options: 17,
+      outcomes: 108,
+      metrics: 27,
+      studies: 422,
+      reversibility: 14,
+      cautions: 189,
+      coverage: 53,
+      standing: 36,
+      riskFactors: 68,
+      definitions: 31,
+    });
+  });
+
+  it('has a study for every record', () => {
+    expect(evidence.records.filter((record) => !evidence.studies.has(record.study))).toEqual([]);
+  });
+
+  it('lets 1,208 records print, each of a study with an address and a title or authors', () => {
+    const rows = listRecords(evidence, { printable: true });
+    expect(rows).toHaveLength(1208);
+    const unsupported = rows.filter(
+      ({ study }) => !study?.seen_at || !(study.citation.title ?? study.citation.authors),
+    );
+    expect(unsupported.map(({ record }) => record.id)).toEqual([]);
+  });
+
+  it('lets a person choose the treatments, and not a group of them', () => {
+    const choosable = evidence.options.filter((option) => option.choosable).map(({ code }) => code);
+    expect(choosable).toHaveLength(14);
+    expect(choosable).not.toContain('any-surgery');
+    expect(choosable).not.toContain('any-medicine');
+    expect(choosable).toContain('no-operation');
+  });
+
+  it('says for every choosable option whether it can be undone', () => {
+    const silent = evidence.options.filter(
+      (option) => option.choosable && !evidence.reversibility.has(option.figures_from),
+    );
+    expect(silent).toEqual([]);
+  });
+
+  it('calls what only an operation can cause impossible without one, and what can befall anyone possible', () => {
+    const isPossibleIn = (kind: OptionKind) => (code: string) =>
+      evidence.outcomes.some((outcome) => outcome.code === code && isPossible(outcome, kind, false));
+    const surgical = ['leak', 'stricture', 'internal-hernia', 'slippage', 'erosion', 'port-problem'];
+    expect(surgical.filter(isPossibleIn('operation'))).toEqual(surgical);
+    for (const kind of ['medicine', 'programme', 'none'] as const)
+      expect(surgical.filter(isPossibleIn(kind))).toEqual([]);
+    const human = [
+      'death',
+      'gallstones',
+      'reflux',
+      'anaemia',
+      'deficiency-iron',
+      'clot',
+      'ulcer',
+      'fracture',
+    ];
+    expect(human.filter(isPossibleIn('none'))).toEqual(human);
+  });
+
+  it('is in files small enough to review, and names no path of a machine', async () => {
+    const files = await readDataFiles(workspace, folder);
+    const tooLarge = files.filter(({ text }) => text.length > 250_000);
+    const withPaths = files.filter(({ text }) => /(^|[\s'"(])\/(work|tmp|home)\//.test(text));
+    expect([...tooLarge, ...withPaths].map(({ path }) => path)).toEqual([]);
+    expect(files.length).toBeGreaterThan(25);
+  });
+});
