@@ -1,9 +1,21 @@
+import type { Bounds, CellValue } from './comparison-value.ts';
+
+export type { Amount, Bounds, CellValue, Proportion, WeightAt } from './comparison-value.ts';
+
 /** The comparison: language-free, every cell with the records it stands on and those set aside. */
 export type OptionCode = string;
 export type OutcomeCode = string;
 
 /** Whose figures apply: the operation history a record's people must share. */
-export type Indication = 'first-operation' | 'after-band' | 'after-sleeve' | 'after-bypass' | 'after-plication' | 'band-trouble' | 'none';
+export type Indication =
+  | 'first-operation'
+  | 'after-band'
+  | 'after-sleeve'
+  | 'after-bypass'
+  | 'after-plication'
+  | 'after-other'
+  | 'band-trouble'
+  | 'none';
 
 export interface Person {
   /** Whole years on the day the comparison is made. */
@@ -33,11 +45,14 @@ export type MatchReason =
   | { readonly code: 'bmi-assumed'; readonly low: number; readonly yours: number }
   | { readonly code: 'bmi-unknown' }
   | { readonly code: 'age-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
+  | { readonly code: 'age-unknown'; readonly yours: number }
   | { readonly code: 'adults-only'; readonly yours: number }
   | { readonly code: 'adolescents-only'; readonly yours: number }
   | { readonly code: 'indication'; readonly theirs: string; readonly yours: Indication }
   | { readonly code: 'indication-mixed' }
   | { readonly code: 'removed-before' }
+  | { readonly code: 'several-operations'; readonly count: number }
+  | { readonly code: 'already-has'; readonly condition: string }
   | { readonly code: 'diabetes-only' }
   | { readonly code: 'no-diabetes-only' }
   | { readonly code: 'group'; readonly group: string }
@@ -67,69 +82,25 @@ export interface RecordUse {
   readonly record: string;
   readonly study: string;
   readonly match: Exclude<MatchLevel, 'other-people'>;
-  /** The one named difference of a `near` match, else the ways in which it was matched. */
+  /** The one named difference of a `near` match; empty for `like-you`. */
   readonly reasons: readonly MatchReason[];
   /** Whether the people's BMI was stated, derived from mean ± 2 SD, or assumed from the indication of the day. */
   readonly bmiBasis: 'stated-range' | 'mean-sd' | 'mean-only' | 'assumed' | 'not-needed' | 'unknown';
   /** BMI (kg/m²) and age (years) the study covered, where known; for the line under a strip. */
-  readonly covered: { readonly bmiLow?: number; readonly bmiHigh?: number; readonly ageLow?: number; readonly ageHigh?: number };
+  readonly covered: {
+    readonly bmiLow?: number;
+    readonly bmiHigh?: number;
+    readonly ageLow?: number;
+    readonly ageHigh?: number;
+  };
   /** What decided that this record leads: the first criterion on which it beat the next. */
-  readonly ledBy: 'only-one' | 'match' | 'time' | 'design' | 'size' | 'year' | 'id' | 'clinic-preference';
+  readonly ledBy:
+    'only-one' | 'match' | 'time' | 'measure' | 'design' | 'size' | 'year' | 'id' | 'clinic-preference';
   readonly n?: number;
   readonly certainty: string;
   readonly horizon: Horizon;
   readonly timeBasis: string;
 }
-
-/** Lower and upper value as proportions (0 to 1), percent of weight, or kg: as the owner says. */
-export interface Bounds {
-  readonly low: number;
-  readonly high: number;
-}
-
-/** Share of people, 0 to 1, in whom an outcome was seen. */
-export interface Proportion {
-  readonly kind: 'proportion';
-  readonly value: number;
-  readonly events?: number;
-  readonly n?: number;
-  /** Uncertainty of the share: as published, or exact/score from events and n. */
-  readonly interval?: Bounds & { readonly basis: 'published' | 'exact' | 'score' };
-  /** None seen: exact one-sided 97.5 % upper limit (Clopper-Pearson), 0 to 1. */
-  readonly zero?: { readonly n: number; readonly upper: number };
-}
-
-/** Weight at a time, worked out for this person. All weights in kg. */
-export interface WeightAt {
-  readonly kind: 'weight';
-  readonly averageKg: number;
-  /** Change from today in kg; negative is loss. */
-  readonly changeKg: number;
-  readonly bmi: number;
-  /** Percent of today's weight lost; negative is gain. */
-  readonly twlPercent: number;
-  /** Where two in three people end up; only from a spread of people (SD or IQR). */
-  readonly spread?: Bounds & { readonly basis: 'sd' | 'iqr' | 'range'; readonly share: 'two-in-three' | 'half' | 'all' };
-  /** How sure the average is; only from a CI, credible interval or standard error. */
-  readonly uncertainty?: Bounds;
-  readonly metric: string;
-  /** True when worked out from excess weight or BMI with the person's own height and BMI 25. */
-  readonly computed: boolean;
-  readonly warning?: 'under-18-5' | 'under-20';
-}
-
-/** A length of time or a change in a score, as published. */
-export interface Amount {
-  readonly kind: 'amount';
-  readonly value: number;
-  readonly unit: string;
-  readonly metric?: string;
-  readonly low?: number;
-  readonly high?: number;
-  readonly meaning?: 'spread' | 'uncertainty' | 'unknown';
-}
-
-export type CellValue = Proportion | WeightAt | Amount;
 
 /** One clinic result beside the literature. */
 export interface OwnResult {
@@ -138,6 +109,7 @@ export interface OwnResult {
   readonly days: number;
   readonly from: string;
   readonly to: string;
+  /** The surgeon's id in the clinic profile. */
   readonly surgeon: string;
   /** Under 30 people. */
   readonly tooFew: boolean;
@@ -158,7 +130,10 @@ export interface KnownCell extends CellBase {
   readonly state: 'known';
   readonly value: CellValue;
   readonly lead: RecordUse;
-  /** Lowest and highest of other people's records, not overlapping with the lead; same kind as value. */
+  /**
+   * Lowest and highest of other people's records, not overlapping with the lead; same kind as value.
+   * A share (0 to 1), an average weight at that time in kg for this person, or an amount in its unit.
+   */
   readonly others?: Bounds & { readonly records: readonly string[] };
 }
 
@@ -241,13 +216,28 @@ export interface CautionHit {
   readonly basis: 'page' | 'practice';
   /** Codes of the case that triggered it, for example `condition:reflux`, `bmi`, `smoking:current`. */
   readonly triggers: readonly string[];
+  /** What this clinic said of it. A struck one stays in the table, but never on a patient page. */
+  readonly clinic?: 'confirmed' | 'struck';
 }
 
-export type IndicationNote = 'under-35' | 'under-30' | 'asian-27-5' | 'asian-25' | 'under-18-5' | 'adolescent' | 'pregnant' | 'low-after-operation';
+export type IndicationNote =
+  | 'under-35'
+  | 'under-30'
+  | 'asian-27-5'
+  | 'asian-25'
+  | 'under-18-5'
+  | 'adolescent'
+  | 'pregnant'
+  | 'low-after-operation';
 
 export interface ComparisonTable {
   readonly person: Person;
-  readonly evidence: { readonly version: string; readonly date: string; readonly nextReview: string; readonly digest: string };
+  readonly evidence: {
+    readonly version: string;
+    readonly date: string;
+    readonly nextReview: string;
+    readonly digest: string;
+  };
   readonly options: readonly OptionColumn[];
   readonly weight: WeightTopic;
   readonly topics: readonly Topic[];

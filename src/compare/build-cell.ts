@@ -1,0 +1,89 @@
+import type { Cell, Horizon, KnownCell, RecordUse, SetAside } from '../model/comparison.ts';
+import type { Candidate, Refusal } from './assess-record.ts';
+import { assessRecord } from './assess-record.ts';
+import { explainLead, peopleOf, rankCandidates } from './choose-lead.ts';
+import { collectOthers } from './collect-others.ts';
+import type { OptionDesk } from './describe-option.ts';
+import { explainMissing } from './explain-missing.ts';
+import { findOwnResult } from './own-results.ts';
+import type { TimeWindow } from './weigh-time.ts';
+
+/** One option, one outcome, one time: the figure that leads, those beside it, and every record set aside. */
+export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow): Cell {
+  const base = {
+    id: cellId(desk.code, outcome, window.asked),
+    option: desk.code,
+    outcome,
+    asked: window.asked,
+  };
+  if (!isPossible(desk, outcome)) return { ...base, setAside: [], state: 'not-possible' };
+  const candidates: Candidate[] = [];
+  const refusals: Refusal[] = [];
+  for (const record of desk.records.get(outcome) ?? []) {
+    const assessment = assessRecord(record, desk, window);
+    if (assessment.usable) candidates.push(assessment.candidate);
+    else refusals.push(assessment.refusal);
+  }
+  const own = findOwnResult(desk, outcome, window);
+  const more = own === undefined ? base : { ...base, own };
+  const refused = refusals.map(({ record, reason }) => ({ record: record.id, reason }));
+  const ranking = rankCandidates(candidates, desk.preferred);
+  const [lead] = ranking;
+  if (lead === undefined) {
+    const reason = desk.subject.person.pregnantNow
+      ? ({ code: 'pregnancy' } as const)
+      : explainMissing(refusals);
+    return { ...more, setAside: inOrder(refused), state: 'not-known', reason };
+  }
+  const { others, setAside } = collectOthers(ranking);
+  const cell: KnownCell = {
+    ...more,
+    setAside: inOrder([...refused, ...setAside]),
+    state: 'known',
+    value: lead.value,
+    lead: describeUse(lead, explainLead(ranking, desk.preferred)),
+  };
+  return others === undefined ? cell : { ...cell, others };
+}
+
+/** For example `sleeve/leak/30d`, `bypass/weight-loss/60m`, `sleeve/hospital-stay/stay`. */
+function cellId(option: string, outcome: string, asked: Horizon): string {
+  const time =
+    asked.days === undefined ? (asked.months === undefined ? 'stay' : `${asked.months}m`) : `${asked.days}d`;
+  return `${option}/${outcome}/${time}`;
+}
+
+/**
+ * Whether the outcome can follow from this kind of option. After an earlier operation everything can that an
+ * operation can cause, since what was done then may still do so; without a gallbladder nothing can happen to it.
+ */
+function isPossible(desk: OptionDesk, outcome: string): boolean {
+  if (desk.subject.gallbladderRemoved && /^gall(stones|bladder-)/.test(outcome)) return false;
+  const definition = desk.outcomes.get(outcome);
+  if (definition === undefined || definition.applies_to.includes(desk.kind)) return true;
+  const recovery = definition.group.includes('stay-and-recovery');
+  return desk.subject.operatedBefore && definition.applies_to.includes('operation') && !recovery;
+}
+
+function describeUse(candidate: Candidate, ledBy: RecordUse['ledBy']): RecordUse {
+  const { record, study, match } = candidate;
+  const n = peopleOf(candidate);
+  const { days, months, basis } = record.time;
+  return {
+    record: record.id,
+    study: study.id,
+    match: match.level === 'like-you' ? 'like-you' : 'near',
+    reasons: match.reasons,
+    bmiBasis: match.bmiBasis,
+    covered: match.covered,
+    ledBy,
+    ...(n === undefined ? {} : { n }),
+    certainty: record.certainty,
+    horizon: { ...(days === undefined ? {} : { days }), ...(months === undefined ? {} : { months }) },
+    timeBasis: basis,
+  };
+}
+
+function inOrder(list: readonly SetAside[]): readonly SetAside[] {
+  return [...list].sort((a, b) => (a.record < b.record ? -1 : a.record > b.record ? 1 : 0));
+}

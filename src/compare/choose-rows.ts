@@ -1,0 +1,61 @@
+import type { OutcomeRow } from '../model/comparison.ts';
+import { buildCell } from './build-cell.ts';
+import type { OptionDesk } from './describe-option.ts';
+import type { TimeWindow } from './weigh-time.ts';
+
+export function buildRow(desks: readonly OptionDesk[], outcome: string, window: TimeWindow): OutcomeRow {
+  return { outcome, asked: window.asked, cells: desks.map((desk) => buildCell(desk, outcome, window)) };
+}
+
+/**
+ * One outcome at the one time at which most options have a figure, so that a row never mixes times. Of equals the
+ * first window wins: list the longest first. Without any figure the row is asked at `standby`.
+ */
+export function buildBestRow(
+  desks: readonly OptionDesk[],
+  outcome: string,
+  windows: readonly TimeWindow[],
+): OutcomeRow {
+  const rows = windows.map((window) => buildRow(desks, outcome, window));
+  const most = Math.max(...rows.map(countKnown));
+  const standby = rows.find(({ asked }) => asked.months === standbyMonths) ?? rows[0];
+  const best = most === 0 ? standby : rows.find((row) => countKnown(row) === most);
+  return best ?? { outcome, asked: {}, cells: [] };
+}
+
+/** The main time of the weight table, months. */
+const standbyMonths = 60;
+
+/** In how many options the outcome is known. */
+export function countKnown(row: OutcomeRow): number {
+  return row.cells.filter(({ state }) => state === 'known').length;
+}
+
+/** The rows with a figure, at most `limit`: those known for most options, in their own order. */
+export function keepBestRows(rows: readonly OutcomeRow[], limit: number): readonly OutcomeRow[] {
+  const known = rows.filter((row) => countKnown(row) > 0);
+  const kept = new Set([...known].sort((a, b) => countKnown(b) - countKnown(a)).slice(0, limit));
+  return known.filter((row) => kept.has(row));
+}
+
+/** The first rows with a figure, at most `limit`. */
+export function keepFirstRows(rows: readonly OutcomeRow[], limit: number): readonly OutcomeRow[] {
+  return rows.filter((row) => countKnown(row) > 0).slice(0, limit);
+}
+
+/** 1,000 when any share is under 1 in 100, else 100: one denominator for the whole table. */
+export function chooseDenominator(rows: readonly OutcomeRow[]): 100 | 1000 {
+  const shares = rows.flatMap(({ cells }) =>
+    cells.flatMap((cell) => (cell.state === 'known' ? sharesOf(cell) : [])),
+  );
+  return shares.some((share) => share < 0.01) ? 1000 : 100;
+}
+
+/** The figure, and what other studies found unless they saw nobody with it. */
+function sharesOf(
+  cell: Extract<OutcomeRow['cells'][number], { readonly state: 'known' }>,
+): readonly number[] {
+  if (cell.value.kind !== 'proportion') return [];
+  const others = cell.others === undefined ? [] : [cell.others.low, cell.others.high];
+  return [cell.value.value, ...others.filter((share) => share > 0)];
+}

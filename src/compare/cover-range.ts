@@ -1,0 +1,43 @@
+import type { Spread } from '../model/evidence-record.ts';
+
+/** Lowest and highest value that a study covered, as far as it says. */
+export interface Range {
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/**
+ * What a study covered in one measure: its stated limits; where one is missing, mean ± 2 standard deviations
+ * of its people. Empty when neither is stated.
+ */
+export function coverRange(spread: Spread | undefined): Range {
+  const { mean, sd } = spread ?? {};
+  const known = mean !== undefined && sd !== undefined;
+  return makeRange(
+    spread?.low ?? (known ? mean - 2 * sd : undefined),
+    spread?.high ?? (known ? mean + 2 * sd : undefined),
+  );
+}
+
+export function makeRange(low: number | undefined, high: number | undefined): Range {
+  return { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) };
+}
+
+/** What both ranges cover. */
+export function narrow(a: Range, b: Range): Range {
+  return makeRange(larger(a.low, b.low), smaller(a.high, b.high));
+}
+
+/** How far a value lies outside; 0 inside, and towards a side without a limit. */
+export function distanceFrom(range: Range, value: number): number {
+  if (range.low !== undefined && value < range.low) return range.low - value;
+  return range.high !== undefined && value > range.high ? value - range.high : 0;
+}
+
+function larger(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : Math.max(a, b);
+}
+
+function smaller(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : Math.min(a, b);
+}

@@ -1,0 +1,62 @@
+import type { Case } from '../model/case.ts';
+import type { Person } from '../model/comparison.ts';
+import type { EvidenceBase } from '../model/evidence.ts';
+import { ageOn, bodyMassIndex } from '../model/quantity.ts';
+import { historyIndication } from './find-indication.ts';
+import type { Subject } from './subject.ts';
+
+/** A severe form includes the plain one. */
+const includes: Readonly<Record<string, string>> = {
+  'severe-reflux': 'reflux',
+  'severe-oesophagitis': 'oesophagitis',
+  'large-hiatal-hernia': 'hiatal-hernia',
+  'uncontrolled-diabetes': 'type-2-diabetes',
+};
+
+/** Age in whole years on `date` (ISO), weight in kg, height in m, BMI in kg/m². */
+export function describePerson(input: Case, date: string): Person {
+  const { patient, health, decision } = input;
+  return {
+    age: ageOn(patient.born, date),
+    sex: patient.sex,
+    weightKg: patient.weight.kg,
+    heightM: patient.height.m,
+    bmi: bodyMassIndex(patient.weight.kg, patient.height.m),
+    threshold: patient.ancestry_threshold,
+    conditions: health.conditions,
+    pregnantNow: health.pregnancy.now,
+    asked: decision.asked,
+  };
+}
+
+export function describeSubject(input: Case, evidence: EvidenceBase, date: string): Subject {
+  const person = describePerson(input, date);
+  const earlier = input.health.earlier_operations;
+  const last = earlier.at(-1);
+  const kinds = new Map(evidence.options.map((option) => [option.code, option.kind]));
+  return {
+    person,
+    bmi: Math.round(person.bmi * 10) / 10,
+    operatedBefore: person.asked !== 'first-operation',
+    history: historyIndication(person.asked, earlier),
+    // A balloon or stitches through the mouth before do not make this a third operation.
+    operations: earlier.filter(({ operation }) => (kinds.get(operation) ?? 'operation') === 'operation')
+      .length,
+    removed: person.asked === 'after-removal' || last?.status === 'removed' || last?.status === 'reversed',
+    bandInPlace: earlier.some(({ operation, status }) => operation === 'band' && status === 'in-place'),
+    conditions: withMilder(person.conditions),
+    gallbladderRemoved: input.health.history.includes('gallbladder-removed'),
+  };
+}
+
+/** The conditions and the milder ones that they include. */
+export function withMilder(conditions: readonly string[]): ReadonlySet<string> {
+  return new Set(conditions.flatMap((condition) => [condition, includes[condition] ?? condition]));
+}
+
+/** The milder form that a severe condition includes, for conditions of which only the degree differs. */
+export const severeForms: readonly { readonly mild: string; readonly severe: string }[] = [
+  { mild: 'reflux', severe: 'severe-reflux' },
+  { mild: 'oesophagitis', severe: 'severe-oesophagitis' },
+  { mild: 'hiatal-hernia', severe: 'large-hiatal-hernia' },
+];

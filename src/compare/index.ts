@@ -1,0 +1,2 @@
+export { compareOptions } from './compare-options.ts';
+export type { CompareInput } from './compare-options.ts';

@@ -1,0 +1,86 @@
+import type { RecordUse } from '../model/comparison.ts';
+import type { People, Spread } from '../model/evidence-record.ts';
+import { coverRange, distanceFrom, makeRange, narrow } from './cover-range.ts';
+import type { Range } from './cover-range.ts';
+import type { Difference, MatchedOption } from './subject.ts';
+
+/** Which BMI (kg/m²) the people had, and how that is known. */
+export interface BmiCoverage {
+  readonly basis: RecordUse['bmiBasis'];
+  readonly range: Range;
+  /** Mean or median, when nothing else is stated. */
+  readonly centre?: number;
+}
+
+/** A study of which only the mean is known speaks for people this near to it, kg/m². */
+export const nearMean = 5;
+
+/** Under this BMI (kg/m²) a study of second operations that does not state BMI is no guide at all. */
+const lowestForUnknown = 30;
+
+/** BMI counts to one decimal, so "under 35" ends at 34.9. */
+const groupLimits: Readonly<Record<string, Range>> = {
+  'bmi-under-35': { high: 34.9 },
+  'bmi-50-plus': { low: 50 },
+  'bmi-60-plus': { low: 60 },
+};
+/** Societies consider an operation from here (2022 indications), so "under 35" starts here unless stated. */
+const classOne = 30;
+
+/** BMI that the people of a study had: stated, mean ± 2 SD, or the indication of the day. */
+export function coverBmi(people: People, option: MatchedOption): BmiCoverage {
+  const stated = coverStated(people, option);
+  const limit = groupLimits[people.group ?? ''];
+  if (limit === undefined) return stated;
+  const { low, high } = narrow(stated.range, limit);
+  const basis = stated.basis === 'mean-only' || stated.basis === 'unknown' ? 'stated-range' : stated.basis;
+  return { basis, range: makeRange(low ?? classOne, high) };
+}
+
+export function differInBmi(coverage: BmiCoverage, yours: number): Difference | undefined {
+  const { basis, range, centre } = coverage;
+  if (basis === 'unknown') return { reason: { code: 'bmi-unknown' }, excludes: yours < lowestForUnknown };
+  if (centre !== undefined) {
+    const excludes = Math.abs(yours - centre) > nearMean;
+    return { reason: { code: 'bmi-mean-only', mean: centre, yours }, excludes };
+  }
+  if (distanceFrom(range, yours) === 0) return undefined;
+  if (basis === 'assumed' && range.low !== undefined && yours < range.low) {
+    return { reason: { code: 'bmi-assumed', low: range.low, yours }, excludes: true };
+  }
+  return { reason: { code: 'bmi-outside', ...range, yours }, excludes: true };
+}
+
+function coverStated(people: People, option: MatchedOption): BmiCoverage {
+  const { bmi } = people;
+  const covered = coverRange(bmi);
+  const floor = assumedFloor(people, option);
+  if (bmi?.low !== undefined) return { basis: 'stated-range', range: covered };
+  if (bmi?.high !== undefined) return coverFrom(covered.low ?? floor, bmi.high);
+  if (covered.low !== undefined) return { basis: 'mean-sd', range: covered };
+  const centre = centreOf(bmi);
+  if (centre !== undefined) return { basis: 'mean-only', range: {}, centre };
+  return floor === undefined
+    ? { basis: 'unknown', range: {} }
+    : { basis: 'assumed', range: makeRange(floor, undefined) };
+}
+
+/** A range of which only the upper end is stated: after another operation nobody knows where it begins. */
+function coverFrom(low: number | undefined, high: number): BmiCoverage {
+  return { basis: low === undefined ? 'unknown' : 'stated-range', range: makeRange(low, high) };
+}
+
+/** Mean or else median, kg/m². */
+export function centreOf(bmi: Spread | undefined): number | undefined {
+  return bmi?.mean ?? bmi?.median;
+}
+
+/**
+ * A study that is silent on BMI followed the indication of its day: 35 and over for a first operation, 30 for
+ * everything else. After another operation nothing is assumed.
+ */
+function assumedFloor(people: People, option: MatchedOption): number | undefined {
+  if (option.indication !== 'first-operation' && option.indication !== 'none') return undefined;
+  if (people.indication.startsWith('after-') || people.indication === 'band-trouble') return undefined;
+  return option.kind === 'operation' && people.group !== 'bmi-under-35' ? 35 : classOne;
+}

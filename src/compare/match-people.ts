@@ -1,0 +1,57 @@
+import type { MatchReason, RecordUse } from '../model/comparison.ts';
+import type { EvidenceRecord } from '../model/evidence-record.ts';
+import type { Range } from './cover-range.ts';
+import { coverAge, differInAge, differInGeneration } from './match-age.ts';
+import { coverBmi, differInBmi } from './match-bmi.ts';
+import { differInDiabetes, differInGroup, differInSex } from './match-group.ts';
+import { differInHistory, differInOutcome } from './match-history.ts';
+import type { Difference, MatchedOption, Subject } from './subject.ts';
+
+/** `near` names its one difference, `other-people` the most important one. */
+export type PeopleMatch = MatchedPeople &
+  (
+    | { readonly level: 'like-you'; readonly reasons: readonly [] }
+    | { readonly level: 'near' | 'other-people'; readonly reasons: readonly [MatchReason] }
+  );
+
+interface MatchedPeople {
+  readonly bmiBasis: RecordUse['bmiBasis'];
+  readonly covered: RecordUse['covered'];
+}
+
+/**
+ * How well the people of a record stand for this person. Differences are listed in order of importance; one that
+ * does not exclude makes them `near`, two make them other people.
+ */
+export function matchPeople(record: EvidenceRecord, subject: Subject, option: MatchedOption): PeopleMatch {
+  const { people } = record;
+  const bmi = coverBmi(people, option);
+  const found = [
+    subject.person.pregnantNow ? pregnancy : undefined,
+    differInGeneration(people, subject.person.age),
+    ...differInHistory(people, subject, option.indication),
+    differInOutcome(record.outcome, subject),
+    differInBmi(bmi, subject.bmi),
+    differInAge(people, subject.person.age),
+    differInDiabetes(people, subject),
+    differInGroup(people, subject),
+    differInSex(people, subject),
+  ].filter((difference) => difference !== undefined);
+  const matched = { bmiBasis: bmi.basis, covered: nameCovered(bmi.range, coverAge(people)) };
+  const decisive = found.find(({ excludes }) => excludes) ?? found[0];
+  if (decisive === undefined) return { ...matched, level: 'like-you', reasons: [] };
+  const level = decisive.excludes || found.length > 1 ? 'other-people' : 'near';
+  return { ...matched, level, reasons: [decisive.reason] };
+}
+
+/** No figure of any treatment was measured in pregnant people. */
+const pregnancy: Difference = { reason: { code: 'pregnancy' }, excludes: true };
+
+function nameCovered(bmi: Range, age: Range): RecordUse['covered'] {
+  return {
+    ...(bmi.low === undefined ? {} : { bmiLow: bmi.low }),
+    ...(bmi.high === undefined ? {} : { bmiHigh: bmi.high }),
+    ...(age.low === undefined ? {} : { ageLow: age.low }),
+    ...(age.high === undefined ? {} : { ageHigh: age.high }),
+  };
+}

@@ -1,0 +1,60 @@
+import type { Bounds, Proportion, SetAsideReason } from '../model/comparison.ts';
+import type { RecordOf } from '../model/evidence-record.ts';
+import { exactInterval, upperLimitOfNone } from './exact-interval.ts';
+import { scoreInterval } from './score-interval.ts';
+
+type ShareRecord = RecordOf<'risk'> | RecordOf<'benefit'>;
+
+/** With fewer people than this on either side of a share the score interval is too narrow; the exact one is not. */
+const fewPeople = 5;
+
+/** A published share as a proportion, or why it is none. */
+export function readProportion(record: ShareRecord): Proportion | SetAsideReason {
+  const { value } = record;
+  if (value.rate !== undefined) return { code: 'other-measure', kind: 'rate' };
+  const share = readShare(value);
+  if (share === undefined)
+    return { code: 'other-measure', kind: value.low === undefined ? 'count' : 'range' };
+  const counted = {
+    ...(value.events === undefined ? {} : { events: value.events }),
+    ...(value.n === undefined ? {} : { n: value.n }),
+  };
+  if (share > 0) return { kind: 'proportion', value: share, ...counted, ...withInterval(record, share) };
+  if (value.n === undefined) return { code: 'group-size-unknown' };
+  // Those who were lost cannot show that nothing happened: the limit counts the people seen.
+  const n = Math.min(value.n, Math.max(record.followed?.seen ?? value.n, 1));
+  return { kind: 'proportion', value: 0, events: 0, n: value.n, zero: { n, upper: upperLimitOfNone(n) } };
+}
+
+/** As published: events of people where both are given, else percent. */
+function readShare({ events, n, percent }: ShareRecord['value']): number | undefined {
+  if (events !== undefined && n !== undefined) return events / n;
+  return percent === undefined ? undefined : percent / 100;
+}
+
+function withInterval(
+  record: ShareRecord,
+  share: number,
+): { readonly interval?: NonNullable<Proportion['interval']> } {
+  const { low, high, interval } = record.value;
+  // Only these two are 95 % and about the share itself: a range is of other studies, an unstated bracket is unknown.
+  if (low !== undefined && high !== undefined && (interval === 'ci95' || interval === 'cri95')) {
+    return { interval: { low: low / 100, high: high / 100, basis: 'published' } };
+  }
+  const people = countPeople(record);
+  if (people === undefined) return {};
+  const events = Math.min(record.value.events ?? Math.round(share * people), people);
+  return { interval: intervalOf(events, people) };
+}
+
+/** People behind the share; unknown when a percent is given with the number at the start only. */
+function countPeople({ value, followed }: ShareRecord): number | undefined {
+  if (value.events !== undefined || value.n_is === undefined) return value.n;
+  return followed?.seen;
+}
+
+function intervalOf(events: number, n: number): Bounds & { readonly basis: 'exact' | 'score' } {
+  return Math.min(events, n - events) < fewPeople
+    ? { ...exactInterval(events, n), basis: 'exact' }
+    : { ...scoreInterval(events, n), basis: 'score' };
+}
