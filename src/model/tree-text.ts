@@ -32,6 +32,7 @@ export interface TextPiece {
  * (see furnitureTexts). Blocks come in tree order; within a block the order is:
  * - strip: label of today, ticks, unit of the upper axis; each row's name, tag, words; ticks, unit of the lower axis
  * - weight line: name, values of the axis, label of today, times, measured values, "not known after"
+ * - strip or table without rows: nothing
  * - table: column heads; for each row its group, then its cells, the tag at the end of the first
  * - panel: lead, body, each column's heading and items, closing
  * - list: each item's counter (ordered lists), then its paragraphs
@@ -92,6 +93,7 @@ function textsOfStripRow(row: StripRow): Texts {
 
 function textsOfStrip(strip: OfType<'strip'>): Texts {
   const { axis } = strip;
+  if (strip.rows.length === 0) return [];
   const upper = axis === undefined ? [] : textsOfUpperAxis(axis, strip);
   const lower = axis === undefined ? [] : textsOfLowerAxis(axis, strip);
   return [...upper, ...strip.rows.flatMap(textsOfStripRow), ...lower];
@@ -116,6 +118,10 @@ function textsOfTableRow(row: TableRow): Texts {
   const [first = [], ...others] = row.cells;
   const name = [...textsOfParagraphs(first), ...optional('label', row.tag, row)];
   return [...optional('heading', row.group, row), ...name, ...others.flatMap(textsOfParagraphs)];
+}
+
+function textsOfTable(table: Table): Texts {
+  return table.rows.length === 0 ? [] : [...textsOfTableHead(table), ...table.rows.flatMap(textsOfTableRow)];
 }
 
 function textsOfPanel(panel: OfType<'panel'>): Texts {
@@ -153,7 +159,7 @@ const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts 
   paragraph: (block) => [textOfParagraph(block)],
   strip: textsOfStrip,
   'line-board': (block) => block.lines.flatMap(textsOfWeightLine),
-  table: (block) => [...textsOfTableHead(block), ...block.rows.flatMap(textsOfTableRow)],
+  table: textsOfTable,
   callout: (block) => [piece('heading', block.heading, block), ...textsOfParagraphs(block.body)],
   panel: textsOfPanel,
   key: (block) => [
@@ -212,7 +218,10 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
       case 'strip':
         return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);
       case 'table':
-        return textsOfTableHead(block);
+        return [
+          ...textsOfTableHead(block),
+          ...block.rows.flatMap((row) => optional('heading', row.group, row)),
+        ];
       case 'matters':
         return block.columns.map((label) => piece('label', label, block));
       default:

@@ -68,6 +68,23 @@ const clinicianType: TypeScale = {
   labelStrong: role(8.5, 11, 700),
 };
 
+/** Rows of strips and their white, in points. */
+export const strip = {
+  /** Above the first line of words, where a picture stands beside them. */
+  wordsTop: 6,
+  /** Above a picture of people: level with the capitals of the words. */
+  pictureTop: 10,
+  rangeTop: 12,
+  bottom: 10,
+  /** Rows of words without a picture column; the first hangs under its heading. */
+  textPadding: 9,
+  firstTextPadding: 2,
+  tagGap: 5,
+  columnCorner: 14,
+  axisHead: 38,
+  axisFoot: 22,
+} as const;
+
 /** Names, pictures and words begin at the same three places on every page. They add up to the content width, 492. */
 export const columns = {
   name: 106,
@@ -88,34 +105,35 @@ const patientSpace = {
   afterCover: 28,
   betweenBlocks: 18,
   afterPageTitle: 4,
-  beforeSmallHeading: 18,
+  afterSmallHeading: 6,
   topicRule: 2.5,
   ruleToQuestion: 9,
   questionToIntro: 4,
   headToRows: 8,
   betweenParagraphs: 6,
-  rowPadding: 10,
-  cellPadding: 8,
-  betweenItems: 8,
+  cellPadding: 7,
+  betweenSteps: 8,
+  betweenBullets: 6,
+  /** A key or a note and the strip or table it explains. */
   noteAfterStrip: 10,
 } as const;
 
 export type Space = Readonly<Record<keyof typeof patientSpace, number>>;
 
 const clinicianSpace: Space = {
-  betweenTopics: 12,
-  afterCover: 12,
+  betweenTopics: 13,
+  afterCover: 13,
   betweenBlocks: 8,
-  afterPageTitle: 6,
-  beforeSmallHeading: 10,
+  afterPageTitle: 5,
+  afterSmallHeading: 3,
   topicRule: 0,
   ruleToQuestion: 0,
   questionToIntro: 2,
   headToRows: 5,
   betweenParagraphs: 3,
-  rowPadding: 3,
-  cellPadding: 2.4,
-  betweenItems: 3,
+  cellPadding: 2.3,
+  betweenSteps: 3,
+  betweenBullets: 2,
   noteAfterStrip: 4,
 };
 
@@ -165,6 +183,14 @@ export function alignEnd(direction: Direction): 'left' | 'right' {
 /** Distance from the start edge as a style, for absolutely placed boxes. */
 export function fromStart(direction: Direction, offset: number): { left: number } | { right: number } {
   return direction === 'rtl' ? { right: offset } : { left: offset };
+}
+
+/** White before a box in a row. */
+export function gapStart(
+  direction: Direction,
+  gap: number,
+): { marginLeft: number } | { marginRight: number } {
+  return direction === 'rtl' ? { marginRight: gap } : { marginLeft: gap };
 }
 
 export function fromEnd(direction: Direction, offset: number): { left: number } | { right: number } {

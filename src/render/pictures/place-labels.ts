@@ -15,22 +15,24 @@ export interface LabelRoom {
 
 /**
  * Starts of labels centred on their places, moved apart where they would touch. Later labels keep their place and
- * push the earlier ones back, until the room ends; then the first ones push forward. Expects ascending centres.
+ * push the earlier ones back, until the room ends; then the first ones push forward. In the order given.
  */
 export function spreadLabels(wanted: readonly WantedLabel[], room: LabelRoom): readonly number[] {
-  const starts: number[] = [];
+  const order = wanted.map((label, index) => ({ ...label, index })).sort((a, b) => a.centre - b.centre);
+  const starts = wanted.map(({ centre, length }) => centre - length / 2);
   let limit = room.high;
-  for (const label of [...wanted].reverse()) {
-    const start = Math.min(label.centre - label.length / 2, limit - label.length);
-    starts.unshift(start);
+  for (const { index, length } of [...order].reverse()) {
+    const start = Math.min(starts[index] ?? 0, limit - length);
+    starts[index] = start;
     limit = start - room.gap;
   }
   let least = room.low;
-  return starts.map((start, index) => {
-    const placed = Math.max(start, least);
-    least = placed + (wanted[index]?.length ?? 0) + room.gap;
-    return placed;
-  });
+  for (const { index, length } of order) {
+    const start = Math.max(starts[index] ?? 0, least);
+    starts[index] = start;
+    least = start + length + room.gap;
+  }
+  return starts;
 }
 
 type Spot = readonly [number, number];

@@ -1,0 +1,72 @@
+import type { Block, DocumentTree } from '../../model/document.ts';
+import { themeOf } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { calloutUnits } from './callout.tsx';
+import { factsUnits } from './facts.tsx';
+import { keyUnits } from './key.tsx';
+import { lineBoardUnits } from './line-board.tsx';
+import { listUnits, ticksUnits, writeInUnits } from './lists.tsx';
+import { mattersUnits } from './matters.tsx';
+import { panelUnits } from './panel.tsx';
+import { coverUnits, headingUnits, paragraphUnits } from './prose.tsx';
+import { unitsInSequence } from './sequence.ts';
+import { stripUnits } from './strip.tsx';
+import { tableUnits } from './table.tsx';
+import { TopicHead } from './topic.tsx';
+import { countHeadings } from './unit-parts.ts';
+import type { OfType, Place } from './unit-parts.ts';
+
+/** One entry for each type of block; a new type does not compile until it is here. */
+const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Place) => readonly Unit[] } = {
+  paragraph: paragraphUnits,
+  strip: stripUnits,
+  'line-board': lineBoardUnits,
+  table: tableUnits,
+  callout: calloutUnits,
+  panel: panelUnits,
+  key: keyUnits,
+  matters: mattersUnits,
+  ticks: ticksUnits,
+  list: listUnits,
+  'write-in': writeInUnits,
+  facts: factsUnits,
+  heading: headingUnits,
+  cover: coverUnits,
+  topic: topicUnits,
+};
+
+function unitsOf<T extends Block['type']>(block: OfType<T>, place: Place): readonly Unit[] {
+  const units: (block: OfType<T>, place: Place) => readonly Unit[] = unitsByType[block.type];
+  return units(block, place);
+}
+
+/** The head of a topic joins the group of what stands first under it, and is never parted from it. */
+function topicUnits(block: OfType<'topic'>, place: Place): readonly Unit[] {
+  const { theme, key } = place;
+  const tag = place.headingTag(2);
+  const inside = unitsInSequence(block.blocks, { ...place, key: `${key}.`, title: block.question }, unitsOf);
+  const [first, ...others] = inside;
+  const head: Unit = {
+    key: `${key}.head`,
+    origin: block.origin,
+    element: <TopicHead theme={theme} text={block.question} tag={tag} intro={block.intro} />,
+    gapBefore: 0,
+    keepWithNext: first !== undefined,
+    ...(first?.group === undefined ? {} : { group: first.group }),
+  };
+  return first === undefined ? [head] : [head, { ...first, gapBefore: theme.space.headToRows }, ...others];
+}
+
+/**
+ * The pieces of a document that the planner places, in reading order: each of the content width, with the white above
+ * it and what it may not be parted from. Call loadFonts first: names and labels are measured here.
+ */
+export function blockUnits(tree: DocumentTree): readonly Unit[] {
+  const place: Place = {
+    theme: themeOf(tree),
+    key: '',
+    continued: tree.furniture.continued,
+    headingTag: countHeadings(),
+  };
+  return unitsInSequence(tree.blocks, place, unitsOf);
+}

@@ -1,0 +1,39 @@
+import { View } from '@react-pdf/renderer';
+import type { WeightLine } from '../../model/document.ts';
+import { rowDirection } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { largeLine, smallLine } from '../pictures/weight-line.ts';
+import { ContinuedHead } from './continued-head.tsx';
+import { groupRows } from './unit-parts.ts';
+import type { OfType, Place } from './unit-parts.ts';
+import { WeightPicture } from './weight-picture.tsx';
+
+const BETWEEN_ROWS = 14;
+
+/** Weight lines two in a row, the same scale in all; one alone takes the whole width. */
+export function lineBoardUnits(block: OfType<'line-board'>, place: Place): readonly Unit[] {
+  const { theme, key } = place;
+  const { direction, width } = theme;
+  const alone = block.lines.length === 1;
+  const sizes = alone ? largeLine : smallLine;
+  const across = alone ? 1 : 2;
+  const rows: readonly (readonly WeightLine[])[] = Array.from(
+    { length: Math.ceil(block.lines.length / across) },
+    (_, row) => block.lines.slice(row * across, (row + 1) * across),
+  );
+  const units = rows.map((row, index): Unit => ({
+    key: `${key}.row.${index}`,
+    origin: block.origin,
+    element: (
+      <View style={{ width, flexDirection: rowDirection(direction), justifyContent: 'space-between' }}>
+        {row.map((line, at) => (
+          <WeightPicture key={at} theme={theme} line={line} sizes={sizes} />
+        ))}
+      </View>
+    ),
+    gapBefore: index === 0 ? 0 : BETWEEN_ROWS,
+    keepWithNext: false,
+    ...(place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> }),
+  }));
+  return groupRows(units, key);
+}

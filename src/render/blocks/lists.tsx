@@ -1,0 +1,200 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Paragraph } from '../../model/document.ts';
+import { listCounter } from '../../model/tree-text.ts';
+import { drawTickBox } from '../pictures/marks.ts';
+import { textWidth } from '../measure-text.ts';
+import { measureLines } from '../text.tsx';
+import { gapStart, palette, rowDirection } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { BulletItem } from './panel.tsx';
+import { Drawing, Hairline, Paragraphs, Words, proseRole, runsFor } from './primitives.tsx';
+import { singleUnit } from './unit-parts.ts';
+import type { OfType, Place } from './unit-parts.ts';
+
+const STEP_INDENT = 27;
+
+interface StepProps {
+  readonly theme: Theme;
+  readonly counter: string;
+  readonly paragraphs: readonly Paragraph[];
+}
+
+function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
+  const { type, width, measure, density } = theme;
+  const indent = density === 'clinician' ? 14 : STEP_INDENT;
+  const role = { ...type.tableNumber, lineHeight: type.body.lineHeight };
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
+      <View sem={{ tag: 'Lbl' }} style={{ width: indent }}>
+        <Words theme={theme} text={counter} role={role} width={indent} />
+      </View>
+      <View sem={{ tag: 'LBody' }} style={{ width: width - indent }}>
+        <Paragraphs
+          theme={theme}
+          paragraphs={paragraphs}
+          roleOf={proseRole}
+          width={width - indent}
+          measure={measure - indent}
+          gap={2}
+        />
+      </View>
+    </View>
+  );
+}
+
+/** Each item is a unit; the first is kept with the second. */
+export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] {
+  const { theme, key } = place;
+  const { space, width, measure } = theme;
+  const numbering = block.ordered ? 'Decimal' : 'Disc';
+  return block.items.map((paragraphs, index) => ({
+    key: `${key}.item.${index}`,
+    origin: block.origin,
+    element: (
+      <View sem={{ tag: 'L', id: `${key}.list`, numbering }} style={{ width }}>
+        {block.ordered ? (
+          <Step theme={theme} counter={listCounter(index)} paragraphs={paragraphs} />
+        ) : (
+          <BulletItem theme={theme} paragraphs={paragraphs} width={width} measure={measure} />
+        )}
+      </View>
+    ),
+    gapBefore: index === 0 ? 0 : block.ordered ? space.betweenSteps : space.betweenBullets,
+    keepWithNext: index === 0 && block.items.length > 1,
+  }));
+}
+
+const BOX = 15;
+const BOX_GAP = 8;
+/** White kept free after the words of an item. */
+const AFTER_ITEM = 8;
+
+interface TickItemProps {
+  readonly theme: Theme;
+  readonly text: string;
+  readonly width: number;
+}
+
+/** A box to tick and its words. */
+function TickItem({ theme, text, width }: TickItemProps): ReactElement {
+  const { body } = theme.type;
+  const inner = width - BOX - BOX_GAP;
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
+      <View style={{ width: BOX, paddingTop: (body.lineHeight - BOX) / 2 + 0.5 }}>
+        <Drawing mark={drawTickBox(BOX, theme.direction)} />
+      </View>
+      <View sem={{ tag: 'LBody' }} style={{ width: inner, ...gapStart(theme.direction, BOX_GAP) }}>
+        <Words
+          theme={theme}
+          text={text}
+          role={body}
+          width={inner}
+          measure={inner - AFTER_ITEM}
+          sem={{ tag: 'P' }}
+        />
+      </View>
+    </View>
+  );
+}
+
+/** Whether an item takes at most two lines of this width, with no word wider than that. */
+function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
+  const { size, weight } = theme.type.body;
+  const longest = Math.max(0, ...item.split(' ').map((word) => textWidth(word, { size, weight })));
+  const runs = runsFor(item, theme.type.body);
+  return longest <= width && measureLines({ runs, size, width, setting: 'filled' }).lines <= 2;
+}
+
+/** Three columns where every item takes at most two lines, else two, else one. */
+export function tickColumns(items: readonly string[], theme: Theme): number {
+  const fits = (count: number): boolean =>
+    items.every((item) => fitsTwoLines(item, theme.width / count - BOX - BOX_GAP - AFTER_ITEM, theme));
+  return fits(3) ? 3 : fits(2) ? 2 : 1;
+}
+
+export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[] {
+  const { theme } = place;
+  const { width, type } = theme;
+  const count = tickColumns(block.items, theme);
+  const rows = Array.from({ length: Math.ceil(block.items.length / count) }, (_, row) =>
+    block.items.slice(row * count, (row + 1) * count),
+  );
+  const tag = place.headingTag(3);
+  const element = (
+    <View style={{ width }}>
+      <Words
+        theme={theme}
+        text={block.heading}
+        role={type.smallHeading}
+        width={width}
+        setting="balanced"
+        sem={{ tag }}
+      />
+      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width, marginTop: 8 }}>
+        {rows.map((row, index) => (
+          <View
+            key={index}
+            style={{ flexDirection: rowDirection(theme.direction), marginTop: index === 0 ? 0 : 5 }}
+          >
+            {row.map((item, at) => (
+              <TickItem key={at} theme={theme} text={item} width={width / count} />
+            ))}
+          </View>
+        ))}
+      </View>
+    </View>
+  );
+  return singleUnit(block, place, element);
+}
+
+/** Distance of writing lines. */
+const WRITING_PITCH = 31;
+
+/** A question, with a box to tick where asked, and lines to write on. */
+export function writeInUnits(block: OfType<'write-in'>, place: Place): readonly Unit[] {
+  const { theme } = place;
+  const { width, measure, direction } = theme;
+  const { prompt } = block;
+  const indent = block.box ? BOX + BOX_GAP : 0;
+  const inner = width - indent;
+  const element = (
+    <View style={{ width }}>
+      <View style={{ flexDirection: rowDirection(direction), width }}>
+        {block.box ? (
+          <View style={{ width: BOX, paddingTop: 2 }}>
+            <Drawing mark={drawTickBox(BOX, direction)} />
+          </View>
+        ) : null}
+        <View style={{ width: inner, ...gapStart(direction, block.box ? BOX_GAP : 0) }}>
+          {prompt === undefined ? null : (
+            <Words
+              theme={theme}
+              text={prompt.inlines}
+              role={proseRole(theme, prompt.role)}
+              width={inner}
+              measure={measure - indent}
+              sem={{ tag: 'P' }}
+            />
+          )}
+        </View>
+      </View>
+      <View style={{ width, height: block.lines * WRITING_PITCH }}>
+        {Array.from({ length: block.lines }, (_, index) => (
+          <Hairline
+            key={index}
+            direction={direction}
+            start={indent}
+            width={inner}
+            top={(index + 1) * WRITING_PITCH - 1}
+            thickness={0.6}
+            color={palette.ink}
+          />
+        ))}
+      </View>
+    </View>
+  );
+  return singleUnit(block, place, element);
+}

@@ -1,0 +1,122 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Theme, TypeRole } from '../theme.ts';
+import { palette } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { Words, proseRole } from './primitives.tsx';
+import { Question } from './topic.tsx';
+import { singleUnit } from './unit-parts.ts';
+import type { HeadingTag, OfType, Place } from './unit-parts.ts';
+
+export function paragraphUnits(block: OfType<'paragraph'>, place: Place): readonly Unit[] {
+  const { theme } = place;
+  const element = (
+    <Words
+      theme={theme}
+      text={block.inlines}
+      role={proseRole(theme, block.role)}
+      width={theme.width}
+      measure={theme.measure}
+      sem={{ tag: 'P' }}
+    />
+  );
+  return singleUnit(block, place, element);
+}
+
+interface TitleProps {
+  readonly theme: Theme;
+  readonly text: string;
+  readonly role: TypeRole;
+  readonly tag: HeadingTag;
+}
+
+function Title({ theme, text, role, tag }: TitleProps): ReactElement {
+  return <Words theme={theme} text={text} role={role} width={theme.width} setting="balanced" sem={{ tag }} />;
+}
+
+/** A heading never stands last on a page. */
+export function headingUnits(block: OfType<'heading'>, place: Place): readonly Unit[] {
+  const { theme } = place;
+  const tag = place.headingTag(block.level);
+  const { pageTitle, smallHeading } = theme.type;
+  const role = block.level === 1 ? pageTitle : smallHeading;
+  const element =
+    block.level === 2 ? (
+      <Question theme={theme} text={block.text} tag={tag} />
+    ) : (
+      <Title theme={theme} text={block.text} role={role} tag={tag} />
+    );
+  return singleUnit(block, place, element).map((unit) => ({ ...unit, keepWithNext: true }));
+}
+
+/** The panel hangs this far outside the grid, so that its text aligns with it. */
+const COVER_HANG = 20;
+/** It begins this far above the body: 36 below the top edge of the paper. */
+const COVER_RISE = 24;
+const COVER_CORNER = 48;
+
+function CoverPanel({
+  block,
+  theme,
+  tag,
+}: {
+  block: OfType<'cover'>;
+  theme: Theme;
+  tag: HeadingTag;
+}): ReactElement {
+  const { type, width, direction } = theme;
+  const corners =
+    direction === 'rtl'
+      ? { borderTopRightRadius: COVER_CORNER, borderBottomLeftRadius: COVER_CORNER }
+      : { borderTopLeftRadius: COVER_CORNER, borderBottomRightRadius: COVER_CORNER };
+  const text = { theme, width } as const;
+  const half = width / 2;
+  return (
+    <View
+      style={{
+        marginTop: -COVER_RISE,
+        marginHorizontal: -COVER_HANG,
+        width: width + 2 * COVER_HANG,
+        paddingHorizontal: COVER_HANG,
+        paddingTop: 18,
+        paddingBottom: 20,
+        backgroundColor: palette.pale,
+        ...corners,
+      }}
+    >
+      <View style={{ flexDirection: direction === 'rtl' ? 'row-reverse' : 'row', marginBottom: 18 }}>
+        <Words
+          theme={theme}
+          text={block.clinic}
+          role={type.label}
+          width={width - half * 0.75}
+          measure={width - half * 0.75 - 12}
+          sem={{ tag: 'P' }}
+        />
+        <Words
+          theme={theme}
+          text={block.date}
+          role={type.small}
+          width={half * 0.75}
+          align="end"
+          sem={{ tag: 'P' }}
+        />
+      </View>
+      <Words {...text} text={block.question} role={type.decision} setting="balanced" sem={{ tag }} />
+      <View style={{ marginTop: 10, marginBottom: 10 }}>
+        <Words {...text} text={block.lead} role={type.lead} measure={theme.measure} sem={{ tag: 'P' }} />
+      </View>
+      <Words {...text} text={block.addressee} role={type.tableHead} sem={{ tag: 'P' }} />
+    </View>
+  );
+}
+
+export function coverUnits(block: OfType<'cover'>, place: Place): readonly Unit[] {
+  const tag = place.headingTag(1);
+  const element = (
+    <View style={{ width: place.theme.width }}>
+      <CoverPanel block={block} theme={place.theme} tag={tag} />
+    </View>
+  );
+  return singleUnit(block, place, element);
+}

@@ -1,0 +1,217 @@
+import { Path, Svg, View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Axis, Strip, StripRow } from '../../model/document.ts';
+import { acrossField } from '../pictures/draw-path.ts';
+import { gridOffsets, placeOnAxis, rangeSizes } from '../pictures/range.ts';
+import { columns, fromStart, gapStart, palette, rowDirection, strip as sizes } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import { Hairline, Paragraphs, Words, stripRole } from './primitives.tsx';
+import { StripPicture, pictureInset } from './strip-picture.tsx';
+import { Tag } from './tag.tsx';
+
+/** What a row knows of the strip it belongs to. */
+export interface RowPlace {
+  readonly theme: Theme;
+  readonly strip: Strip;
+  readonly first: boolean;
+  readonly last: boolean;
+}
+
+interface RowProps {
+  readonly row: StripRow;
+  readonly place: RowPlace;
+}
+
+interface Padding {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Where a text's first baseline lies below its top, for Fira Sans (ascent 0.935, descent 0.265 of the size). */
+function firstBaseline({ size, lineHeight }: { size: number; lineHeight: number }): number {
+  return (lineHeight - 1.2 * size) / 2 + 0.935 * size;
+}
+
+/** Extra white above a name, so that its first baseline is that of the words. */
+function nameDrop({ row, place: { theme } }: RowProps): number {
+  const first = row.words[0];
+  if (first === undefined) return 0;
+  return Math.max(0, firstBaseline(stripRole(theme, first.role)) - firstBaseline(theme.type.name));
+}
+
+function NameCell({ row, place, top, bottom }: RowProps & Padding): ReactElement {
+  const { theme } = place;
+  const padding = { paddingTop: top + nameDrop({ row, place }), paddingBottom: bottom };
+  return (
+    <View sem={{ tag: 'TH', scope: 'Row' }} style={{ width: columns.name, ...padding }}>
+      <Words
+        theme={theme}
+        text={row.name}
+        role={theme.type.name}
+        width={columns.name}
+        setting="balanced"
+        sem={{ tag: 'P' }}
+      />
+      {row.tag === undefined ? null : <Tag theme={theme} text={row.tag} />}
+    </View>
+  );
+}
+
+interface WordsCellProps extends RowProps, Padding {
+  readonly width: number;
+  readonly gap: number;
+}
+
+function WordsCell({ row, place: { theme }, top, bottom, width, gap }: WordsCellProps): ReactElement {
+  const padding = { paddingTop: top, paddingBottom: bottom };
+  return (
+    <View sem={{ tag: 'TD' }} style={{ width, ...padding, ...gapStart(theme.direction, gap) }}>
+      <Paragraphs theme={theme} paragraphs={row.words} roleOf={stripRole} width={width} gap={0} />
+    </View>
+  );
+}
+
+/** Vertical lines over the whole height of a row, whatever it is: grid lines and today. */
+function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme: Theme }): ReactElement {
+  const field = { width: rangeSizes.width, direction: theme.direction };
+  const upright = (offset: number): string =>
+    `M${acrossField(field, offset)} 0L${acrossField(field, offset)} 100`;
+  return (
+    <Svg
+      width={rangeSizes.width}
+      height="100%"
+      viewBox={`0 0 ${rangeSizes.width} 100`}
+      preserveAspectRatio="none"
+    >
+      <Path d={gridOffsets(axis).map(upright).join('')} stroke={palette.grid} strokeWidth={0.6} />
+      <Path
+        d={upright(placeOnAxis(axis, axis.today.at))}
+        stroke={palette.ink}
+        strokeWidth={rangeSizes.today}
+      />
+    </Svg>
+  );
+}
+
+/** The row's piece of the pale column. It reaches half a point into the row above, so that no seam shows. */
+function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
+  const { theme, strip, first, last } = place;
+  const rtl = theme.direction === 'rtl';
+  const startTop = first ? sizes.columnCorner : 0;
+  const endBottom = last ? sizes.columnCorner : 0;
+  const corners = rtl
+    ? { borderTopRightRadius: startTop, borderBottomLeftRadius: endBottom }
+    : { borderTopLeftRadius: startTop, borderBottomRightRadius: endBottom };
+  const box = {
+    position: 'absolute',
+    top: first ? 0 : -0.5,
+    bottom: 0,
+    left: 0,
+    width: columns.picture,
+  } as const;
+  return (
+    <View style={{ ...box, backgroundColor: palette.pale, ...corners }}>
+      {strip.axis === undefined ? null : <AxisLines axis={strip.axis} theme={theme} />}
+    </View>
+  );
+}
+
+function PictureCell({ row, place }: RowProps): ReactElement {
+  const { theme, strip } = place;
+  const { picture } = row;
+  const onAxis = strip.layout === 'range';
+  const padding = {
+    paddingTop: onAxis ? sizes.rangeTop : sizes.pictureTop,
+    paddingBottom: sizes.bottom,
+    paddingHorizontal: picture === undefined ? 0 : pictureInset(picture).side,
+  };
+  return (
+    <View
+      sem={{ tag: 'TD' }}
+      style={{ width: columns.picture, ...padding, ...gapStart(theme.direction, columns.nameGap) }}
+    >
+      <ColumnPiece place={place} />
+      {picture === undefined ? null : (
+        <StripPicture picture={picture} axis={strip.axis} direction={theme.direction} />
+      )}
+    </View>
+  );
+}
+
+/** Lines between rows lie under name and words only; the picture column is never cut. */
+function RowLines({ place: { theme } }: { readonly place: RowPlace }): ReactElement {
+  const { direction } = theme;
+  const wordsStart = columns.name + columns.nameGap + columns.picture + 4;
+  const line = { direction, thickness: theme.rules.row };
+  return (
+    <View style={{ position: 'absolute', top: 0, width: theme.width, height: 0, ...fromStart(direction, 0) }}>
+      <Hairline {...line} start={0} width={columns.name + columns.nameGap - 4} />
+      <Hairline {...line} start={wordsStart} width={theme.width - wordsStart} />
+    </View>
+  );
+}
+
+/** A row with a picture column: people or a range. */
+export function PictureRow({ row, place }: RowProps): ReactElement {
+  const { theme, first } = place;
+  const { wordsTop, bottom } = sizes;
+  return (
+    <View style={{ width: theme.width }}>
+      {first ? null : <RowLines place={place} />}
+      <View sem={{ tag: 'TR' }} style={{ flexDirection: rowDirection(theme.direction) }}>
+        <NameCell row={row} place={place} top={wordsTop} bottom={bottom} />
+        <PictureCell row={row} place={place} />
+        <WordsCell
+          row={row}
+          place={place}
+          top={wordsTop}
+          bottom={bottom}
+          width={columns.words}
+          gap={columns.pictureGap}
+        />
+      </View>
+    </View>
+  );
+}
+
+/** A row of words, with the small way-back picture or none. */
+export function TextRow({ row, place }: RowProps): ReactElement {
+  const { theme, strip, first } = place;
+  const { direction } = theme;
+  const top = first ? sizes.firstTextPadding : sizes.textPadding;
+  const wayBack = strip.layout === 'way-back';
+  const start = columns.name + columns.nameGap + (wayBack ? columns.wayBack : 0);
+  const line = { direction, start: 0, width: theme.width, thickness: theme.rules.row };
+  return (
+    <View style={{ width: theme.width }}>
+      {first ? null : <Hairline {...line} />}
+      <View sem={{ tag: 'TR' }} style={{ flexDirection: rowDirection(direction) }}>
+        <NameCell row={row} place={place} top={top} bottom={sizes.textPadding} />
+        {wayBack ? <WayBackCell row={row} place={place} top={top} /> : null}
+        <WordsCell
+          row={row}
+          place={place}
+          top={top}
+          bottom={sizes.textPadding}
+          width={theme.width - start}
+          gap={wayBack ? 0 : columns.nameGap}
+        />
+      </View>
+    </View>
+  );
+}
+
+function WayBackCell({ row, place, top }: RowProps & { readonly top: number }): ReactElement {
+  const { theme, strip } = place;
+  const { picture } = row;
+  return (
+    <View
+      sem={{ tag: 'TD' }}
+      style={{ width: columns.wayBack, paddingTop: top + 2, ...gapStart(theme.direction, columns.nameGap) }}
+    >
+      {picture === undefined ? null : (
+        <StripPicture picture={picture} axis={strip.axis} direction={theme.direction} />
+      )}
+    </View>
+  );
+}

@@ -1,0 +1,50 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Strip } from '../../model/document.ts';
+import type { Theme } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { ContinuedHead } from './continued-head.tsx';
+import { AxisFoot, AxisHead } from './strip-axis.tsx';
+import { PictureRow, TextRow } from './strip-row.tsx';
+import type { RowPlace } from './strip-row.tsx';
+import { groupRows, keepLast } from './unit-parts.ts';
+import type { OfType, Place } from './unit-parts.ts';
+
+/** All units of a strip hang under one table in the structure of the file. */
+function inTable(id: string, element: ReactElement, theme: Theme): ReactElement {
+  return (
+    <View sem={{ tag: 'Table', id }} style={{ width: theme.width }}>
+      {element}
+    </View>
+  );
+}
+
+function continuation(strip: Strip, place: Place): Pick<Unit, 'continuation'> {
+  const { theme, title } = place;
+  const axis = strip.axis === undefined ? undefined : <AxisHead theme={theme} axis={strip.axis} />;
+  if (title === undefined && axis === undefined) return {};
+  return { continuation: <ContinuedHead place={place}>{axis}</ContinuedHead> };
+}
+
+/** One unit for the axis, one a row, one for the second axis. Rows adjoin: the pale column runs on between them. */
+export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[] {
+  const { theme, key } = place;
+  const { axis, rows } = block;
+  const id = `${key}.table`;
+  const repeated = continuation(block, place);
+  const Row = block.layout === 'range' || block.layout === 'people' ? PictureRow : TextRow;
+  const base = { origin: block.origin, gapBefore: 0, keepWithNext: false };
+  const rowUnits = rows.map((row, index): Unit => {
+    const rowPlace: RowPlace = { theme, strip: block, first: index === 0, last: index === rows.length - 1 };
+    const element = inTable(id, <Row row={row} place={rowPlace} />, theme);
+    return { ...base, ...repeated, key: `${key}.row.${index}`, origin: row.origin, element };
+  });
+  const grouped = groupRows(rowUnits, key);
+  if (axis === undefined || rows.length === 0) return grouped;
+  const head = inTable(id, <AxisHead theme={theme} axis={axis} />, theme);
+  const headUnit: Unit = { ...base, key: `${key}.axis`, element: head, keepWithNext: true, group: key };
+  if (axis.bottom === undefined) return [headUnit, ...grouped];
+  const foot = inTable(id, <AxisFoot theme={theme} axis={axis} bottom={axis.bottom} />, theme);
+  const footUnit: Unit = { ...base, key: `${key}.second-axis`, element: foot, group: key };
+  return [headUnit, ...keepLast(grouped), footUnit];
+}

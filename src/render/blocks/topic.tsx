@@ -1,0 +1,61 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Paragraph } from '../../model/document.ts';
+import { measureLines } from '../text.tsx';
+import { palette } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import { Rule, Words, proseRole, runsFor } from './primitives.tsx';
+import type { HeadingTag } from './unit-parts.ts';
+
+interface QuestionProps {
+  readonly theme: Theme;
+  readonly text: string;
+  readonly tag: HeadingTag;
+}
+
+/** The rule and the question of a topic. */
+export function Question({ theme, text, tag }: QuestionProps): ReactElement {
+  const { space, type, width } = theme;
+  return (
+    <View style={{ width }}>
+      {space.topicRule === 0 ? null : <Rule width={width} height={space.topicRule} color={palette.leaf} />}
+      <View style={{ paddingTop: space.ruleToQuestion }}>
+        <Words theme={theme} text={text} role={type.topic} width={width} setting="balanced" sem={{ tag }} />
+      </View>
+    </View>
+  );
+}
+
+/** A sentence that fits the whole width stays on one line; longer ones keep the measure of prose. */
+function introMeasure(theme: Theme, paragraph: Paragraph): number {
+  const role = proseRole(theme, paragraph.role);
+  const runs = runsFor(paragraph.inlines, role);
+  const set = measureLines({ runs, size: role.size, width: theme.width, setting: 'filled' });
+  return set.lines <= 1 ? theme.width : theme.measure;
+}
+
+interface TopicHeadProps extends QuestionProps {
+  readonly intro: readonly Paragraph[];
+}
+
+/** Rule, question and the sentences that say what is counted; never parted from the first rows. */
+export function TopicHead({ theme, text, tag, intro }: TopicHeadProps): ReactElement {
+  const { space, width } = theme;
+  return (
+    <View style={{ width }}>
+      <Question theme={theme} text={text} tag={tag} />
+      {intro.map((paragraph, index) => (
+        <View key={index} style={{ marginTop: index === 0 ? space.questionToIntro : 0 }}>
+          <Words
+            theme={theme}
+            text={paragraph.inlines}
+            role={proseRole(theme, paragraph.role)}
+            width={width}
+            measure={introMeasure(theme, paragraph)}
+            sem={{ tag: 'P' }}
+          />
+        </View>
+      ))}
+    </View>
+  );
+}
