@@ -1,70 +1,120 @@
 import { z } from 'zod';
-import { IsoDateSchema, LocalTextSchema, PartialDateSchema, ReferenceSchema } from './scalars.ts';
-
-const phone = z
-  .string()
-  .regex(/^[+0-9][0-9 ()./-]{1,24}$/, 'expected a phone number in quotes, digits with spaces or hyphens');
+import {
+  CautionIdSchema,
+  IsoDateSchema,
+  labelSchema,
+  LocalTextSchema,
+  nameSchema,
+  OptionCodeSchema,
+  OutcomeCodeSchema,
+  PartialDateSchema,
+  PhoneSchema,
+  RecordIdSchema,
+  ReferenceSchema,
+  wordsSchema,
+} from './scalars.ts';
 
 const ClinicResultSchema = z
   .strictObject({
-    option: z.string(),
-    outcome: z.string(),
+    option: OptionCodeSchema.describe('Option code'),
+    outcome: OutcomeCodeSchema.describe('Outcome code, for example leak'),
     days: z.number().int().min(1).max(36500).describe('Counted up to this day after the operation'),
-    events: z.number().int().min(0),
-    n: z.number().int().min(1),
-    from: PartialDateSchema,
-    to: PartialDateSchema,
+    events: z.number().int().min(0).max(1_000_000).describe('How many people had it; 0 is worth saying'),
+    n: z.number().int().min(1).max(1_000_000).describe('How many people had this option'),
+    from: PartialDateSchema.describe('First operation counted, for example 2021-01'),
+    to: PartialDateSchema.describe('Last operation counted'),
   })
   .describe("The surgeon's or clinic's own count");
 
 const SurgeonSchema = z.strictObject({
-  id: ReferenceSchema,
-  name: z.string().min(1).max(60),
+  id: ReferenceSchema.describe('What a case writes under plan.surgeon'),
+  name: nameSchema(60).describe('As printed, for example Dr. First Last'),
   pronoun: z.enum(['she', 'he', 'they']).default('they').describe('For languages that need it'),
-  results: z.array(ClinicResultSchema).default([]),
+  results: z
+    .array(ClinicResultSchema)
+    .default([])
+    .describe('Own counts, one entry an option, outcome and time'),
 });
 
 /** The clinic's own practice for an option, in short free words per language; printed as the clinic's. */
 const ProtocolSchema = z.strictObject({
-  stay: z.record(z.string(), LocalTextSchema).default({}).describe('Option code: how long in hospital'),
-  time_off: z.record(z.string(), LocalTextSchema).default({}).describe('Option code: time off work'),
-  visits: z.record(z.string(), LocalTextSchema).default({}).describe('Option code: visits'),
-  for_life: z.record(z.string(), LocalTextSchema).default({}).describe('Option code: what it asks for life'),
+  stay: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: how long in hospital'),
+  time_off: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: time off work'),
+  visits: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: visits'),
+  for_life: z
+    .record(OptionCodeSchema, LocalTextSchema)
+    .default({})
+    .describe('Option code: what it asks for life'),
 });
 
 const UnderStudySchema = z.strictObject({
   oversight: LocalTextSchema.describe('Who watches over the study'),
-  approval: z.string().describe('Approval number'),
-  contact: phone.describe('Phone of the study office'),
-  form: z.string().nullable().default(null).describe('Name of the approval form; without it no final document'),
+  approval: labelSchema(60).describe('Approval number'),
+  contact: PhoneSchema.describe('Phone of the study office'),
+  form: labelSchema(80)
+    .nullable()
+    .default(null)
+    .describe('Name of the approval form; without it no final document'),
 });
 
 const PreferenceSchema = z.strictObject({
-  record: z.string().describe('Record id that this clinic wants to lead'),
+  record: RecordIdSchema.describe('Record id that this clinic wants to lead'),
   reason: LocalTextSchema.describe('Why; printed in the sources'),
 });
 
 export const ClinicProfileSchema = z
   .strictObject({
     plainleaf: z.literal(1).describe('Version of this format; always 1'),
-    clinic: z.strictObject({
-      name: z.string().min(1).max(60),
-      address: z.string().min(1).max(160),
-      jurisdiction: z.enum(['US', 'UK', 'Europe', 'international']).default('international').describe('Whose endorsements count'),
-      phones: z.strictObject({ day: phone, out_of_hours: phone, emergency: phone }),
-      paper: z.enum(['letter', 'a4']),
-      units: z.enum(['metric', 'us', 'both']),
-    }),
-    surgeons: z.array(SurgeonSchema).min(1),
-    protocol: ProtocolSchema.prefault({}),
-    under_study: z.record(z.string(), UnderStudySchema).default({}),
-    prefer: z.array(PreferenceSchema).default([]),
-    second_opinion: z.array(z.strictObject({ name: z.string().min(1).max(80), phone })).default([]),
+    clinic: z
+      .strictObject({
+        name: nameSchema(60).describe('As printed'),
+        address: wordsSchema(160).describe('As printed, on one line'),
+        jurisdiction: z
+          .enum(['US', 'UK', 'Europe', 'international'])
+          .default('international')
+          .describe('Whose endorsements count'),
+        phones: z
+          .strictObject({
+            day: PhoneSchema.describe('Clinic hours'),
+            out_of_hours: PhoneSchema.describe('Nights and weekends'),
+            emergency: PhoneSchema.describe('Emergency number, for example "911"'),
+          })
+          .describe('Printed on every patient page; in quotes'),
+        paper: z.enum(['letter', 'a4']).describe('Paper size'),
+        units: z.enum(['metric', 'us', 'both']).describe('Units printed: kg, lb, or both'),
+      })
+      .describe('Who the clinic is and how it prints'),
+    surgeons: z.array(SurgeonSchema).min(1).describe('Surgeons whom a case may name'),
+    protocol: ProtocolSchema.prefault({}).describe("The clinic's own practice, printed as the clinic's"),
+    under_study: z
+      .record(OptionCodeSchema, UnderStudySchema)
+      .default({})
+      .describe('Option code: who watches over its study here'),
+    prefer: z
+      .array(PreferenceSchema)
+      .default([])
+      .describe('Records that are to lead here, each with its reason'),
+    second_opinion: z
+      .array(
+        z.strictObject({
+          name: nameSchema(80).describe('As printed'),
+          phone: PhoneSchema.describe('In quotes'),
+        }),
+      )
+      .default([])
+      .describe('Whom to ask for a second opinion'),
     cautions: z
-      .record(z.string(), z.enum(['confirmed', 'struck']))
+      .record(CautionIdSchema, z.enum(['confirmed', 'struck']))
       .default({})
       .describe('Caution id: confirmed or struck by this clinic'),
-    approved: z.strictObject({ by: z.string(), on: IsoDateSchema }).nullable().default(null).describe('Who approved this profile'),
+    approved: z
+      .strictObject({
+        by: nameSchema(60).describe('Name'),
+        on: IsoDateSchema.describe('Date, year-month-day'),
+      })
+      .nullable()
+      .default(null)
+      .describe('Who approved this profile'),
   })
   .describe('One clinic: who it is, whom to call, its own practice and results');
 

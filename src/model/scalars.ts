@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { kilogramsPerPound, metresPerInch } from './quantity.ts';
-import type { Height, Weight } from './quantity.ts';
+import { fieldRoles } from './field-roles.ts';
+import { parseHeight, parseWeight } from './quantity.ts';
 
 const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
@@ -9,50 +9,127 @@ export function isRealDate(text: string): boolean {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (match === null) return false;
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  const leap = month === 2 && (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)) ? 1 : 0;
+  const leap = month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 1 : 0;
   return day >= 1 && day <= (monthLengths[month - 1] ?? 0) + leap;
 }
 
-export const IsoDateSchema = z.string().refine(isRealDate, { params: { code: 'CASE_BAD_DATE' }, error: 'expected a real date written year-month-day, for example 2026-12-31' });
+/** True for a year (1900 to 2199), a month or a day that exists, written 2019, 2019-03 or 2019-03-31. */
+export function isPartialDate(text: string): boolean {
+  return /^(19|20|21)\d{2}(-(0[1-9]|1[0-2]))?$/.test(text) || isRealDate(text);
+}
 
+function dateOf(role: 'date' | 'birth-date'): z.ZodString {
+  return z
+    .string()
+    .refine(isRealDate, { error: 'expected a real date written year-month-day, for example 2026-12-31' })
+    .register(fieldRoles, { role });
+}
+export const IsoDateSchema = dateOf('date');
+export const BirthDateSchema = dateOf('birth-date');
+
+/** A bare year is a number to YAML; it is taken as the text it was meant to be. */
 export const PartialDateSchema = z
-  .string()
-  .refine((text) => /^\d{4}(-(0[1-9]|1[0-2]))?$/.test(text) || isRealDate(text), {
-    params: { code: 'CASE_BAD_DATE' },
-    error: 'expected a year, year-month or year-month-day, for example 2019-03',
-  });
+  .union([z.string(), z.number().int().transform(String)])
+  .refine(isPartialDate, { error: 'expected a year, year-month or year-month-day, for example 2019-03' })
+  .register(fieldRoles, { role: 'partial-date' });
 
 export const ReferenceSchema = z
   .string()
-  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, 'expected letters, digits, dots, hyphens or underscores, at most 40');
+  .regex(
+    /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
+    'expected letters, digits, dots, hyphens or underscores, at most 40',
+  )
+  .register(fieldRoles, { role: 'reference' });
 
-/** Text per language: {en: …, es: …}. */
-export const LocalTextSchema = z.record(z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]+)*$/), z.string().min(1).max(300));
+export const PhoneSchema = z
+  .string()
+  .regex(/^[+0-9(][0-9 ()./-]{1,24}$/, 'expected a phone number in quotes, digits with spaces or hyphens')
+  .register(fieldRoles, { role: 'phone' });
+
+// Control characters, halves of characters and marks that turn the order of letters round would print as something else.
+const unprintable = /[\p{Cc}\p{Cs}\u202a-\u202e\u2066-\u2069\ufeff\ufffd\ufffe\uffff]/u;
+
+function tidy(text: string): string {
+  return text
+    .normalize('NFC')
+    .replace(/[ \t\r\n]+/g, ' ')
+    .trim();
+}
+
+/** One line of words: white space runs become one space, letters are composed (NFC). */
+function line(max: number): z.ZodString {
+  return z
+    .string()
+    .overwrite(tidy)
+    .min(1, 'expected words, found none')
+    .max(max, `expected at most ${String(max)} characters`)
+    .refine((text) => !unprintable.test(text), { error: 'expected letters that can be printed' });
+}
+
+export function nameSchema(max: number): z.ZodString {
+  return line(max).register(fieldRoles, { role: 'name' });
+}
+
+export function wordsSchema(max: number): z.ZodString {
+  return line(max).register(fieldRoles, { role: 'words' });
+}
+
+/** A number or name that an office gives, such as an approval number. */
+export function labelSchema(max: number): z.ZodString {
+  return line(max).register(fieldRoles, { role: 'label' });
+}
+
+export const languageTagPattern = /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/;
+
+export const LanguageTagSchema = z
+  .string()
+  .regex(languageTagPattern, 'expected a language tag such as en or es')
+  .register(fieldRoles, { role: 'language-tag' });
+
+export const LanguageSchema = z
+  .string()
+  .regex(languageTagPattern, 'expected a language tag such as en or es')
+  .register(fieldRoles, { role: 'language' });
+
+/** Text per language: {en: …, es: …}, at most 300 characters each. */
+export const LocalTextSchema = z
+  .record(LanguageTagSchema, wordsSchema(300))
+  .refine((texts) => Object.keys(texts).length > 0, { error: 'expected words for at least one language' })
+  .register(fieldRoles, { role: 'local-text' });
 export type LocalText = z.infer<typeof LocalTextSchema>;
 
-const weightForm = /^(\d{2,3}(?:\.\d{1,2})?) (kg|lb)$/;
-const metricHeightForm = /^(\d{2,3}(?:\.\d)?) cm$|^([12]\.\d{1,3}) m$/;
-const footHeightForm = /^([3-8]) ft(?: (\d{1,2}(?:\.\d)?) in)?$/;
+const code = z.string().regex(/^[a-z0-9][a-z0-9.-]{0,99}$/i, 'expected a code');
+export const OptionCodeSchema = code.clone().register(fieldRoles, { role: 'option' });
+export const EarlierOperationCodeSchema = code.clone().register(fieldRoles, { role: 'earlier-operation' });
+export const OutcomeCodeSchema = code.clone().register(fieldRoles, { role: 'outcome' });
+export const TroubleCodeSchema = code.clone().register(fieldRoles, { role: 'trouble' });
+export const RecordIdSchema = code.clone().register(fieldRoles, { role: 'record' });
+export const CautionIdSchema = code.clone().register(fieldRoles, { role: 'caution' });
 
-export const WeightSchema = z.string().transform((text, context): Weight => {
-  const match = weightForm.exec(text);
-  const value = Number(match?.[1]);
-  const kg = match?.[2] === 'lb' ? value * kilogramsPerPound : value;
-  if (match === null) return refuse(context, 'CASE_BAD_UNIT', 'expected a weight with its unit, for example 114.5 kg or 252 lb');
-  if (kg < 30 || kg > 400) return refuse(context, 'CASE_OUT_OF_RANGE', 'expected a weight between 30 and 400 kg (66 and 880 lb)');
-  return { kg, written: match[2] === 'lb' ? 'lb' : 'kg' };
-});
+/** Body weight from 30 to 400 kg, written in kg or lb. */
+export const WeightSchema = z
+  .string()
+  .transform(
+    (text, context) =>
+      parseWeight(text) ??
+      refuse(context, 'expected a weight from 30 to 400 kg (66.2 to 880 lb), for example 114.5 kg or 252 lb'),
+  )
+  .register(fieldRoles, { role: 'weight' });
 
-export const HeightSchema = z.string().transform((text, context): Height => {
-  const metric = metricHeightForm.exec(text);
-  const foot = footHeightForm.exec(text);
-  if (metric === null && foot === null) return refuse(context, 'CASE_BAD_UNIT', 'expected a height with its unit, for example 163 cm or 5 ft 4 in');
-  const m = metric === null ? (Number(foot?.[1]) * 12 + Number(foot?.[2] ?? 0)) * metresPerInch : metric[1] === undefined ? Number(metric[2]) : Number(metric[1]) / 100;
-  if (m < 1.2 || m > 2.3 || Number(foot?.[2] ?? 0) >= 12) return refuse(context, 'CASE_OUT_OF_RANGE', 'expected a height between 120 and 230 cm (4 ft and 7 ft 6 in)');
-  return { m, written: foot === null ? (metric?.[1] === undefined ? 'm' : 'cm') : 'ft' };
-});
+/** Height from 120 to 230 cm, written in cm, m, or ft and in. */
+export const HeightSchema = z
+  .string()
+  .transform(
+    (text, context) =>
+      parseHeight(text) ??
+      refuse(
+        context,
+        'expected a height from 120 to 230 cm (4 ft to 7 ft 6 in), for example 163 cm or 5 ft 4 in',
+      ),
+  )
+  .register(fieldRoles, { role: 'height' });
 
-function refuse(context: z.core.$RefinementCtx, code: string, message: string): never {
-  context.addIssue({ code: 'custom', message, params: { code } });
+function refuse(context: z.core.$RefinementCtx, message: string): never {
+  context.addIssue({ code: 'custom', message });
   return z.NEVER;
 }

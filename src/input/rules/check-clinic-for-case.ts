@@ -1,0 +1,81 @@
+import type { Case } from '../../model/case.ts';
+import type { ClinicProfile } from '../../model/clinic.ts';
+import { listWords } from '../describe-value.ts';
+import type { Finding, Path } from '../finding.ts';
+import { findMissing } from './check-words.ts';
+
+interface Both {
+  readonly case: Case;
+  readonly clinic: ClinicProfile;
+  readonly underStudy: readonly string[];
+}
+
+/** What the clinic profile lacks for this case; all warnings, placed in the profile. */
+export function checkClinicForCase(both: Both): Finding[] {
+  return [
+    ...checkApproval(both),
+    ...checkSecondOpinion(both),
+    ...checkProtocol(both),
+    ...checkForms(both),
+    ...checkLanguages(both),
+  ];
+}
+
+function checkApproval({ clinic }: Both): Finding[] {
+  if (clinic.approved !== null) return [];
+  const message = 'nobody has approved this profile: packets stay drafts';
+  const hint = 'Add approved: {by: name, on: date} once a responsible person has read it.';
+  return [{ code: 'CASE_DRAFT_ONLY', severity: 'warning', path: ['approved'], at: 'absent', message, hint }];
+}
+
+function checkSecondOpinion({ case: { decision }, clinic }: Both): Finding[] {
+  if (decision.leaning === null || clinic.second_opinion.length > 0) return [];
+  const message = "the surgeon's opinion is printed, but not whom to ask for a second one";
+  const hint = 'Add second_opinion: with a name and a phone number.';
+  return [
+    { code: 'CLINIC_INCOMPLETE', severity: 'warning', path: ['second_opinion'], at: 'absent', message, hint },
+  ];
+}
+
+function checkProtocol({ case: { decision }, clinic }: Both): Finding[] {
+  const silent = decision.options.filter(
+    (option) => !Object.values(clinic.protocol).some((texts) => Object.hasOwn(texts, option)),
+  );
+  if (silent.length === 0) return [];
+  const message = `the clinic's own practice is not written for: ${listWords(silent)}`;
+  const hint = 'Add stay, time_off, visits or for_life for it; the page says to ask otherwise.';
+  return [{ code: 'CLINIC_INCOMPLETE', severity: 'warning', path: ['protocol'], at: 'key', message, hint }];
+}
+
+function checkForms({ case: { decision }, clinic, underStudy }: Both): Finding[] {
+  return decision.options.flatMap((option): Finding[] => {
+    const entry = Object.hasOwn(clinic.under_study, option) ? clinic.under_study[option] : undefined;
+    if (!underStudy.includes(option) || entry === undefined || entry.form !== null) return [];
+    const message = 'no approval form is named: packets with this option stay drafts';
+    const path: Path = ['under_study', option];
+    return [
+      {
+        code: 'CASE_DRAFT_ONLY',
+        severity: 'warning',
+        path,
+        at: 'key',
+        message,
+        hint: 'Add form: and the name of the approval form.',
+      },
+    ];
+  });
+}
+
+/** Words of the profile that this case would print, in the languages of the packet. */
+function checkLanguages({ case: { decision, languages }, clinic }: Both): Finding[] {
+  const texts: { path: Path; value: unknown }[] = [];
+  for (const option of decision.options) {
+    for (const [topic, byOption] of Object.entries(clinic.protocol))
+      texts.push({ path: ['protocol', topic, option], value: byOption[option] });
+    texts.push({ path: ['under_study', option, 'oversight'], value: clinic.under_study[option]?.oversight });
+  }
+  texts.push(
+    ...clinic.prefer.map(({ reason }, index) => ({ path: ['prefer', index, 'reason'], value: reason })),
+  );
+  return texts.flatMap(({ path, value }) => findMissing({ path, value, languages }));
+}

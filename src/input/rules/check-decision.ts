@@ -1,0 +1,66 @@
+import type { Finding, Path } from '../finding.ts';
+import type { Entry, FieldReader } from '../read-fields.ts';
+import { findRepeats } from './check-duplicates.ts';
+import type { Rule } from './rule.ts';
+
+const optionsPath: Path = ['decision', 'options'];
+
+/** What is leaned to, advised against or chosen is among the options, and the surgeon's words agree with each other. */
+export const checkDecision: Rule = (read) => {
+  const against = adviceAgainst(read);
+  const named = [
+    ...namedAt(read, ['decision', 'leaning', 'option']),
+    ...namedAt(read, ['decision', 'chosen']),
+    ...against,
+  ];
+  return [
+    ...named.flatMap((entry) => checkAmongOptions(entry, read)),
+    ...findRepeats(against, 'this option is advised against twice'),
+    ...checkLeaning(read, against),
+    ...offerNoOperation(read),
+  ];
+};
+
+function namedAt(read: FieldReader, path: Path): Entry[] {
+  const value = read.text(path);
+  return value === undefined ? [] : [{ value, path }];
+}
+
+function adviceAgainst(read: FieldReader): Entry[] {
+  return read.items(['decision', 'advised_against']).flatMap((path) => namedAt(read, [...path, 'option']));
+}
+
+function checkAmongOptions({ value, path }: Entry, read: FieldReader): Finding[] {
+  const options = read.texts(optionsPath).map((option) => option.value);
+  // Doing nothing more is always an option, written or not.
+  if (options.length === 0 || value === 'no-operation' || options.includes(value)) return [];
+  const hint = 'Add it to decision.options, or name one that is there.';
+  const related = [{ path: optionsPath, message: 'the options' }];
+  return [
+    { code: 'CASE_CONFLICT', path, message: 'this is not among the options of this case', hint, related },
+  ];
+}
+
+function checkLeaning(read: FieldReader, against: readonly Entry[]): Finding[] {
+  const path: Path = ['decision', 'leaning', 'option'];
+  const other = against.find(({ value }) => value === read.text(path));
+  if (other === undefined) return [];
+  const message = 'the surgeon leans to an option and advises against it';
+  return [
+    {
+      code: 'CASE_CONFLICT',
+      path,
+      message,
+      hint: 'Remove one of the two.',
+      related: [{ path: other.path, message: 'advised against here' }],
+    },
+  ];
+}
+
+function offerNoOperation(read: FieldReader): Finding[] {
+  const options = read.texts(optionsPath);
+  if (options.length === 0 || options.some(({ value }) => value === 'no-operation')) return [];
+  const message = 'doing nothing more is always an option: no-operation is added at the end';
+  const hint = 'Write no-operation where it is to be printed.';
+  return [{ code: 'CASE_OPTION_ADDED', severity: 'warning', path: optionsPath, message, hint }];
+}
