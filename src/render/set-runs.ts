@@ -50,12 +50,12 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
 
 /** Breaks runs of text into lines. A no-break space or a hyphen never breaks; a web address may, after its marks. */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
-  const words = wordsOf(runs, size).flatMap((word) =>
+  const words = wordsOf(joinAlike(runs), size).flatMap((word) =>
     word.width > measure ? splitLongWord(word, size) : [word],
   );
   const starts = breakWords(words, measure, setting);
   return starts.map((start, line) =>
-    setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1]),
+    setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1], size),
   );
 }
 
@@ -106,18 +106,30 @@ function splitLongWord(word: RunWord, size: number): readonly RunWord[] {
   );
 }
 
-function setLine(words: readonly RunWord[], next: RunWord | undefined): SetLine {
-  const pieces = words.flatMap((word, index) =>
-    index === 0 || word.space === 0 ? word.pieces : [{ ...word.spaceRun, width: word.space }, ...word.pieces],
+function setLine(words: readonly RunWord[], next: RunWord | undefined, size: number): SetLine {
+  const pieces = words.flatMap((word, index): readonly Run[] =>
+    index === 0 || word.space === 0 ? word.pieces : [word.spaceRun, ...word.pieces],
   );
-  return {
-    runs: joinAlike(pieces),
-    width: pieces.reduce((sum, { width }) => sum + width, 0),
-    spaceAfter: (next?.space ?? 0) > 0,
-  };
+  const runs = joinAlike(pieces);
+  return { runs, width: runsWidth(runs, size), spaceAfter: (next?.space ?? 0) > 0 };
 }
 
-function joinAlike(pieces: readonly Piece[]): readonly Run[] {
+/** Digits, marks and spaces at the head of a line: the typesetter shapes them apart from the first letter. */
+const unscripted = /^[\p{Script=Common}\p{Script=Inherited}]+/u;
+
+/** Width of runs set on one line, in points. */
+export function runsWidth(runs: readonly Run[], size: number): number {
+  let headOfLine = true;
+  const parts = runs.flatMap((run) => {
+    const head = headOfLine ? (unscripted.exec(run.text)?.[0] ?? '') : '';
+    headOfLine &&= head === run.text;
+    return [head, run.text.slice(head.length)].map((text) => ({ ...run, text }));
+  });
+  return parts.reduce((sum, { text, weight }) => sum + textWidth(text, { weight, size }), 0);
+}
+
+/** Neighbours of one weight and language become one run: letters kern within a run only. */
+function joinAlike(pieces: readonly Run[]): readonly Run[] {
   const joined: Run[] = [];
   for (const { text, weight, language } of pieces) {
     const last = joined.at(-1);

@@ -2,8 +2,7 @@ import { Text, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Setting } from './break-lines.ts';
 import { fontFamily } from './fonts.ts';
-import { textWidth } from './measure-text.ts';
-import { setRuns } from './set-runs.ts';
+import { runsWidth, setRuns } from './set-runs.ts';
 import type { Run, SetLine } from './set-runs.ts';
 import { palette } from './theme.ts';
 import type { Semantics } from './unit.ts';
@@ -69,7 +68,7 @@ function Line({ line, of }: { readonly line: SetLine; readonly of: LinesProps })
   // The space at the end is for those who hear or copy the text; it must not push aligned lines off their edge.
   const runs = line.spaceAfter && align === 'left' ? withSpace(line.runs) : line.runs;
   if (runs.some((run) => run.language !== undefined)) return <MixedLine runs={runs} of={of} />;
-  const room = Math.max(of.width, widthOf(runs, of.size) + slack);
+  const room = Math.max(of.width, runsWidth(runs, of.size) + slack);
   return (
     <Piece runs={runs} width={align === 'left' ? room : Math.max(of.width, line.width + slack)} of={of} />
   );
@@ -78,10 +77,6 @@ function Line({ line, of }: { readonly line: SetLine; readonly of: LinesProps })
 function withSpace(runs: readonly Run[]): readonly Run[] {
   const last = runs.at(-1);
   return last === undefined ? runs : [...runs.slice(0, -1), { ...last, text: `${last.text} ` }];
-}
-
-function widthOf(runs: readonly Run[], size: number): number {
-  return runs.reduce((sum, run) => sum + textWidth(run.text, { weight: run.weight, size }), 0);
 }
 
 /** A line in more than one language: each language its own text node, so that it can be told to screen readers. */
@@ -97,7 +92,7 @@ function MixedLine({ runs, of }: { readonly runs: readonly Run[]; readonly of: L
       }}
     >
       {runs.map((run, index) => {
-        const width = widthOf([run], of.size);
+        const width = runsWidth([run], of.size);
         const sem =
           run.language === undefined ? {} : { sem: { tag: 'Span', language: run.language } as const };
         return (
