@@ -1,11 +1,13 @@
 import type { Cell, Horizon, KnownCell, RecordUse, SetAside } from '../model/comparison.ts';
 import type { Candidate, Refusal } from './assess-record.ts';
 import { assessRecord } from './assess-record.ts';
-import { explainLead, peopleOf, rankCandidates } from './choose-lead.ts';
+import { explainLead, rankCandidates } from './choose-lead.ts';
 import { collectOthers } from './collect-others.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { explainMissing } from './explain-missing.ts';
+import { findContradiction } from './find-contradiction.ts';
 import { findOwnResult } from './own-results.ts';
+import { peopleOf } from './size-of-study.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
 /** One option, one outcome, one time: the figure that leads, those beside it, and every record set aside. */
@@ -17,13 +19,7 @@ export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow)
     asked: window.asked,
   };
   if (!isPossible(desk, outcome)) return { ...base, setAside: [], state: 'not-possible' };
-  const candidates: Candidate[] = [];
-  const refusals: Refusal[] = [];
-  for (const record of desk.records.get(outcome) ?? []) {
-    const assessment = assessRecord(record, desk, window);
-    if (assessment.usable) candidates.push(assessment.candidate);
-    else refusals.push(assessment.refusal);
-  }
+  const { candidates, refusals } = assessAll(desk, outcome, window);
   const own = findOwnResult(desk, outcome, window);
   const more = own === undefined ? base : { ...base, own };
   const refused = refusals.map(({ record, reason }) => ({ record: record.id, reason }));
@@ -44,6 +40,23 @@ export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow)
     lead: describeUse(lead, explainLead(ranking, desk.preferred)),
   };
   return others === undefined ? cell : { ...cell, others };
+}
+
+function assessAll(
+  desk: OptionDesk,
+  outcome: string,
+  window: TimeWindow,
+): { readonly candidates: readonly Candidate[]; readonly refusals: readonly Refusal[] } {
+  const candidates: Candidate[] = [];
+  const refusals: Refusal[] = [];
+  for (const record of desk.records.get(outcome) ?? []) {
+    const assessment = assessRecord(record, desk, window);
+    const by = assessment.usable ? findContradiction(assessment.candidate, desk) : undefined;
+    if (!assessment.usable) refusals.push(assessment.refusal);
+    else if (by === undefined) candidates.push(assessment.candidate);
+    else refusals.push({ record, stage: 'value', reason: { code: 'contradicted', by }, inTime: true });
+  }
+  return { candidates, refusals };
 }
 
 /** For example `sleeve/leak/30d`, `bypass/weight-loss/60m`, `sleeve/hospital-stay/stay`. */

@@ -1,11 +1,22 @@
-import type { CellValue, KnownCell, SetAside } from '../model/comparison.ts';
+import type { CellValue, KnownCell, SetAside, SetAsideReason } from '../model/comparison.ts';
 import { samePeople } from '../model/evidence.ts';
 import type { Candidate } from './assess-record.ts';
+import { enoughPeople, peopleOf } from './size-of-study.ts';
 
 export interface Beside {
   readonly others?: NonNullable<KnownCell['others']>;
   readonly setAside: readonly SetAside[];
 }
+
+/**
+ * People that a study needs to be part of the range beside a larger one. A share of fewer than 100 people moves by
+ * more than 1 in 100 with one person: that is chance, not disagreement.
+ */
+const enoughBeside: Readonly<Record<CellValue['kind'], number>> = {
+  proportion: 100,
+  weight: enoughPeople,
+  amount: enoughPeople,
+};
 
 /**
  * Other studies beside the lead (first of the ranking): as good a match, and of other people than the lead and
@@ -18,18 +29,10 @@ export function collectOthers(ranking: readonly Candidate[]): Beside {
   const setAside: SetAside[] = [];
   for (const candidate of rest) {
     const known = taken.find((other) => countsSamePeople(candidate, other));
-    if (known !== undefined) {
-      setAside.push({ record: candidate.record.id, reason: { code: 'same-people', as: known.record.id } });
-    } else if (candidate.match.level !== lead.match.level) {
-      setAside.push({ record: candidate.record.id, reason: { code: 'weaker-match' } });
-    } else if (!inSameUnit(candidate.value, lead.value)) {
-      setAside.push({
-        record: candidate.record.id,
-        reason: { code: 'other-measure', kind: candidate.record.kind },
-      });
-    } else {
-      taken.push(candidate);
-    }
+    const reason =
+      known === undefined ? unfit(candidate, lead) : ({ code: 'same-people', as: known.record.id } as const);
+    if (reason === undefined) taken.push(candidate);
+    else setAside.push({ record: candidate.record.id, reason });
   }
   const others = taken.slice(1);
   if (others.length === 0) return { setAside };
@@ -42,6 +45,17 @@ export function collectOthers(ranking: readonly Candidate[]): Beside {
     },
     setAside,
   };
+}
+
+/** Why a record of other people does not stand beside the lead. */
+function unfit(candidate: Candidate, lead: Candidate): SetAsideReason | undefined {
+  if (candidate.match.level !== lead.match.level) return { code: 'weaker-match' };
+  if (!inSameUnit(candidate.value, lead.value)) return { code: 'other-measure', kind: candidate.record.kind };
+  const enough = enoughBeside[lead.value.kind];
+  const n = peopleOf(candidate);
+  return n !== undefined && n < enough && (peopleOf(lead) ?? enough) >= enough
+    ? { code: 'too-few-people', n }
+    : undefined;
 }
 
 function countsSamePeople(a: Candidate, b: Candidate): boolean {

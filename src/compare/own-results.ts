@@ -2,10 +2,8 @@ import type { ClinicResult } from '../model/clinic.ts';
 import type { OwnResult } from '../model/comparison.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { scoreInterval } from './score-interval.ts';
+import { enoughPeople } from './size-of-study.ts';
 import type { TimeWindow } from './weigh-time.ts';
-
-/** Under this number of people a surgeon's own count is too small to tell. */
-const enoughPeople = 30;
 
 const daysPerMonth = 365.25 / 12;
 

@@ -2,6 +2,7 @@ import type { Bounds, Proportion, SetAsideReason } from '../model/comparison.ts'
 import type { RecordOf } from '../model/evidence-record.ts';
 import { exactInterval, upperLimitOfNone } from './exact-interval.ts';
 import { scoreInterval } from './score-interval.ts';
+import { monthsOf } from './weigh-time.ts';
 
 type ShareRecord = RecordOf<'risk'> | RecordOf<'benefit'>;
 
@@ -20,10 +21,20 @@ export function readProportion(record: ShareRecord): Proportion | SetAsideReason
     ...(value.n === undefined ? {} : { n: value.n }),
   };
   if (share > 0) return { kind: 'proportion', value: share, ...counted, ...withInterval(record, share) };
-  if (value.n === undefined) return { code: 'group-size-unknown' };
-  // Those who were lost cannot show that nothing happened: the limit counts the people seen.
-  const n = Math.min(value.n, Math.max(record.followed?.seen ?? value.n, 1));
+  const n = countWatched(record);
+  if (value.n === undefined || n === undefined) return { code: 'group-size-unknown' };
   return { kind: 'proportion', value: 0, events: 0, n: value.n, zero: { n, upper: upperLimitOfNone(n) } };
+}
+
+/**
+ * People in whom nothing was seen. Those who were lost cannot show that nothing happened, so the people seen count;
+ * after the first months the number at the start alone says nothing.
+ */
+function countWatched({ value, followed, time }: ShareRecord): number | undefined {
+  if (value.n === undefined) return undefined;
+  if (followed?.seen !== undefined) return followed.seen > 0 ? Math.min(value.n, followed.seen) : undefined;
+  const early = time.basis === 'peri-operative' || (monthsOf(time) ?? Infinity) <= 3;
+  return value.n_is === 'start' && !early ? undefined : value.n;
 }
 
 /** As published: events of people where both are given, else percent. */

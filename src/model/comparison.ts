@@ -1,21 +1,12 @@
+import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 import type { Bounds, CellValue } from './comparison-value.ts';
 
+export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 export type { Amount, Bounds, CellValue, Proportion, WeightAt } from './comparison-value.ts';
 
 /** The comparison: language-free, every cell with the records it stands on and those set aside. */
 export type OptionCode = string;
 export type OutcomeCode = string;
-
-/** Whose figures apply: the operation history a record's people must share. */
-export type Indication =
-  | 'first-operation'
-  | 'after-band'
-  | 'after-sleeve'
-  | 'after-bypass'
-  | 'after-plication'
-  | 'after-other'
-  | 'band-trouble'
-  | 'none';
 
 export interface Person {
   /** Whole years on the day the comparison is made. */
@@ -37,40 +28,6 @@ export interface Horizon {
 }
 
 export type MatchLevel = 'like-you' | 'near' | 'other-people';
-
-/** Why a record does not, or only nearly, fit this person. Numbers are in the unit the code says. */
-export type MatchReason =
-  | { readonly code: 'bmi-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
-  | { readonly code: 'bmi-mean-only'; readonly mean: number; readonly yours: number }
-  | { readonly code: 'bmi-assumed'; readonly low: number; readonly yours: number }
-  | { readonly code: 'bmi-unknown' }
-  | { readonly code: 'age-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
-  | { readonly code: 'age-unknown'; readonly yours: number }
-  | { readonly code: 'adults-only'; readonly yours: number }
-  | { readonly code: 'adolescents-only'; readonly yours: number }
-  | { readonly code: 'indication'; readonly theirs: string; readonly yours: Indication }
-  | { readonly code: 'indication-mixed' }
-  | { readonly code: 'removed-before' }
-  | { readonly code: 'several-operations'; readonly count: number }
-  | { readonly code: 'already-has'; readonly condition: string }
-  | { readonly code: 'diabetes-only' }
-  | { readonly code: 'no-diabetes-only' }
-  | { readonly code: 'group'; readonly group: string }
-  | { readonly code: 'pregnancy' };
-
-/** Why a record was not used although its people may fit. */
-export type SetAsideReason =
-  | MatchReason
-  | { readonly code: 'not-verified'; readonly seen: string }
-  | { readonly code: 'same-people'; readonly as: string }
-  | { readonly code: 'other-time'; readonly months?: number; readonly days?: number }
-  | { readonly code: 'time-unclear' }
-  | { readonly code: 'weaker-match' }
-  | { readonly code: 'variant'; readonly variant: string }
-  | { readonly code: 'reference-weight'; readonly reference: string }
-  | { readonly code: 'not-convertible'; readonly metric: string }
-  | { readonly code: 'group-size-unknown' }
-  | { readonly code: 'other-measure'; readonly kind: string };
 
 export interface SetAside {
   readonly record: string;
@@ -136,13 +93,6 @@ export interface KnownCell extends CellBase {
    */
   readonly others?: Bounds & { readonly records: readonly string[] };
 }
-
-export type MissingReason =
-  | { readonly code: 'no-record' }
-  | { readonly code: 'not-verified' }
-  | { readonly code: 'other-time'; readonly longestMonths?: number }
-  | { readonly code: 'not-convertible' }
-  | MatchReason;
 
 export interface UnknownCell extends CellBase {
   readonly state: 'not-known';
