@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { pageGeometry } from '../../../src/render/geometry.ts';
+
+describe('pageGeometry', () => {
+  it('keeps one set of columns for both papers: only height and side margins change', () => {
+    const letter = pageGeometry({ paper: 'letter', audience: 'patient' });
+    const a4 = pageGeometry({ paper: 'a4', audience: 'patient' });
+    expect(letter).toEqual({
+      width: 612,
+      height: 792,
+      margin: 60,
+      contentWidth: 492,
+      bodyTop: 60,
+      bodyHeight: 650,
+    });
+    expect(a4).toMatchObject({ width: 595.28, height: 841.89, contentWidth: 492, bodyTop: 60 });
+    expect(a4.margin).toBeCloseTo(51.64, 6);
+    expect(a4.bodyHeight).toBeCloseTo(699.89, 6);
+  });
+
+  it('gives the clinician sheet narrower margins', () => {
+    expect(pageGeometry({ paper: 'letter', audience: 'clinician' })).toMatchObject({
+      margin: 40,
+      contentWidth: 532,
+    });
+  });
+});

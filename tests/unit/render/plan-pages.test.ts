@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { planPages, unitsTooHigh } from '../../../src/render/plan-pages.ts';
+import type { PlanUnit } from '../../../src/render/plan-pages.ts';
+
+const body = 650;
+
+function unit(height: number, rules: Partial<PlanUnit> = {}): PlanUnit {
+  return { height, gapBefore: 0, keepWithNext: false, continuationHeight: 0, ...rules };
+}
+
+/** Units of each page, and the top of each. */
+function plan(units: readonly PlanUnit[]) {
+  return planPages(units, body).map(({ placements }) =>
+    placements.map(({ unit: index, top }) => [index, top]),
+  );
+}
+
+describe('planPages', () => {
+  it('drops the gap at the top of a page', () => {
+    expect(plan([unit(600), unit(200, { gapBefore: 30 }), unit(100, { gapBefore: 30 })])).toEqual([
+      [[0, 0]],
+      [
+        [1, 0],
+        [2, 230],
+      ],
+    ]);
+  });
+
+  it('looks over the whole document: a fuller first page is not bought with an emptier second', () => {
+    // Page after page it would be 600 | 340 | 400, with 50 and 310 white; 400 | 540 | 400 leaves 250 and 110.
+    const units = [unit(400), unit(200), unit(340), unit(400)];
+    expect(plan(units).map((page) => page.map(([index]) => index))).toEqual([[0], [1, 2], [3]]);
+  });
+
+  it('keeps a heading with what follows it', () => {
+    expect(plan([unit(560), unit(60, { keepWithNext: true }), unit(300)]).map((page) => page.length)).toEqual(
+      [1, 2],
+    );
+  });
+
+  it('moves a group that fits a page as a whole, and divides one that does not, with its head repeated', () => {
+    const row = (group: string) => unit(120, { group, continuationHeight: 50 });
+    const whole = [unit(300), row('a'), row('a'), row('a')];
+    expect(planPages(whole, body).map(({ placements, continues }) => [placements.length, continues])).toEqual(
+      [
+        [1, undefined],
+        [3, 1],
+      ],
+    );
+    const long = Array.from({ length: 7 }, () => row('a'));
+    const pages = planPages([unit(60, { group: 'a', keepWithNext: true }), ...long], body);
+    expect(pages.map(({ placements, continues }) => [placements.length, continues])).toEqual([
+      [5, undefined],
+      [3, 5],
+    ]);
+    expect(pages[1]?.placements[0]?.top).toBe(50);
+  });
+
+  it('closes gaps up, all alike, when that wins a place on the page', () => {
+    const gap = { gapBefore: 30, gapShrink: 8 };
+    expect(plan([unit(200), unit(200, gap), unit(200, gap)])).toEqual([
+      [
+        [0, 0],
+        [1, 225],
+        [2, 450],
+      ],
+    ]);
+    expect(plan([unit(200), unit(200, gap), unit(207, gap)])).toHaveLength(2);
+  });
+
+  it('begins a page where it is asked to, whatever is kept together', () => {
+    expect(plan([unit(50, { keepWithNext: true }), unit(50, { startsPage: true })])).toEqual([
+      [[0, 0]],
+      [[1, 0]],
+    ]);
+  });
+
+  it('lets a rule give way only where the page cannot hold what it binds', () => {
+    const bound = Array.from({ length: 4 }, () => unit(200, { keepWithNext: true }));
+    expect(plan(bound).map((page) => page.length)).toEqual([3, 1]);
+  });
+
+  it('gives no page for nothing, and names what no page can hold', () => {
+    expect(planPages([], body)).toEqual([]);
+    expect(unitsTooHigh([unit(650), unit(651), unit(620, { continuationHeight: 40 })], body)).toEqual([1, 2]);
+  });
+});

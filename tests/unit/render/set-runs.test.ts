@@ -1,0 +1,77 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { loadFonts } from '../../../src/render/fonts.ts';
+import { runsOf, setRuns } from '../../../src/render/set-runs.ts';
+import type { Run } from '../../../src/render/set-runs.ts';
+
+function linesOf(text: string, measure: number) {
+  return setRuns([{ text, weight: 400 }], { size: 13, measure, setting: 'filled' }).map((line) =>
+    line.runs.map((run) => run.text).join(''),
+  );
+}
+
+describe('setRuns', () => {
+  beforeAll(() => loadFonts());
+
+  it('never breaks at a no-break space, whatever its width', () => {
+    expect(linesOf('weigh 232\u00a0lb after', 80)).toEqual(['weigh 232\u00a0lb', 'after']);
+    expect(linesOf('weigh 12\u202f345\u00a0kg now', 80)).toEqual(['weigh', '12\u00a0345\u00a0kg now']);
+  });
+
+  it('never breaks at a hyphen of a word that fits', () => {
+    expect(linesOf('a long one\u2011anastomosis bypass', 110)).toEqual([
+      'a long',
+      'one-anastomosis',
+      'bypass',
+    ]);
+  });
+
+  it('breaks a web address that no line holds after its own marks', () => {
+    const lines = linesOf('see https://example.org/sources/obesity-surgery/2026', 120);
+    expect(lines.length).toBeGreaterThan(2);
+    expect(lines.join('')).toBe('see https://example.org/sources/obesity-surgery/2026');
+    expect(lines.slice(0, -1).every((line) => /[-/.]$/.test(line))).toBe(true);
+  });
+
+  it('takes line feeds and tabs as spaces, and runs of spaces as one', () => {
+    expect(linesOf(' one\n\ttwo   three ', 400)).toEqual(['one two three']);
+  });
+
+  it('keeps weight and language of every run, and joins neighbours that share both', () => {
+    const runs: readonly Run[] = [
+      { text: 'about ', weight: 400 },
+      { text: '23', weight: 700 },
+      { text: ' of', weight: 400 },
+      { text: ' 100', weight: 400 },
+      { text: ' hola', weight: 400, language: 'es' },
+    ];
+    const [line] = setRuns(runs, { size: 13, measure: 400, setting: 'filled' });
+    expect(line?.runs).toEqual([
+      { text: 'about ', weight: 400 },
+      { text: '23', weight: 700 },
+      { text: ' of 100', weight: 400 },
+      { text: ' hola', weight: 400, language: 'es' },
+    ]);
+  });
+
+  it('says which lines are followed by a space', () => {
+    const lines = setRuns([{ text: 'one two three four', weight: 400 }], {
+      size: 13,
+      measure: 60,
+      setting: 'filled',
+    });
+    expect(lines.map((line) => line.spaceAfter)).toEqual([true, false]);
+  });
+});
+
+describe('runsOf', () => {
+  it('sets bold inlines in 700 and the others in the weight of the paragraph', () => {
+    const figure = { type: 'figure', value: '23', cell: 'x', records: [], bold: true } as const;
+    expect(
+      runsOf([{ type: 'text', value: 'a' }, figure, { type: 'text', value: 'b', language: 'es' }], 600),
+    ).toEqual([
+      { text: 'a', weight: 600 },
+      { text: '23', weight: 700 },
+      { text: 'b', weight: 600, language: 'es' },
+    ]);
+  });
+});
