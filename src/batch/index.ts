@@ -1,0 +1,4 @@
+export { isClinicProfile, listCases } from './list-cases.ts';
+export { openFile, readSource } from './open-file.ts';
+export { runBatch } from './run-batch.ts';
+export type { BatchEvent, BatchInput, Outcome } from './run-batch.ts';

@@ -1,0 +1,42 @@
+import { join } from 'node:path';
+
+import { canonicalJson, sha256 } from '../io/digest.ts';
+import type { Workspace } from '../io/workspace.ts';
+import type { FinishedPacket } from '../model/packet.ts';
+
+/** Where a packet was put, and what tells whether it is still the same. */
+export interface WrittenPacket {
+  readonly pdf: string;
+  readonly record: string;
+  /** SHA-256 of the PDF. */
+  readonly sha256: string;
+}
+
+const pdfName = 'packet.pdf';
+
+/** Writes a packet and the record of it to OUT/CASE/LANGUAGE. Each file is whole or not there. */
+export async function writePacket(
+  workspace: Workspace,
+  out: string,
+  packet: FinishedPacket,
+): Promise<WrittenPacket> {
+  const folder = join(out, packet.caseReference, packet.language);
+  const written = {
+    pdf: join(folder, pdfName),
+    record: join(folder, 'packet.json'),
+    sha256: sha256(packet.pdf),
+  };
+  await workspace.write(written.pdf, packet.pdf);
+  await workspace.write(written.record, describe(packet, written));
+  return written;
+}
+
+/** What stands beside the PDF: its digest, the provenance record that is also inside it, and the report of its check. */
+function describe(
+  { pdf, provenance, verification }: FinishedPacket,
+  { sha256: digest }: WrittenPacket,
+): string {
+  const file = { name: pdfName, bytes: pdf.length, pages: verification.pages, sha256: digest };
+  const sorted: unknown = JSON.parse(canonicalJson({ file, provenance, verification }));
+  return `${JSON.stringify(sorted, null, 2)}\n`;
+}

@@ -1,0 +1,111 @@
+import type { Run } from './context.ts';
+
+export interface OptionSpec {
+  readonly name: string;
+  /** What stands after it; a switch has none. */
+  readonly value?: string;
+  readonly about: string;
+}
+
+export interface CommandSpec {
+  readonly name: string;
+  /** What stands after the name. */
+  readonly arguments: string;
+  /** Fewest and most arguments. */
+  readonly count: readonly [number, number];
+  readonly summary: string;
+  readonly about: readonly string[];
+  readonly options: readonly OptionSpec[];
+  /** Loaded only when it is called, so that help comes at once. */
+  readonly load: () => Promise<{ readonly run: Run }>;
+}
+
+const clinic: OptionSpec = {
+  name: 'clinic',
+  value: 'FILE',
+  about: "clinic profile; else clinic.yaml in the case's folder or the two above",
+};
+const date: OptionSpec = {
+  name: 'date',
+  value: 'YYYY-MM-DD',
+  about: 'day the packets are made for; else today',
+};
+const language: OptionSpec = { name: 'language', value: 'TAG', about: 'only this language, for example en' };
+const out: OptionSpec = { name: 'out', value: 'DIR', about: 'folder for the packets; else out' };
+const json: OptionSpec = { name: 'json', about: 'print JSON for machines' };
+const many = Number.POSITIVE_INFINITY;
+
+export const commands: readonly CommandSpec[] = [
+  {
+    name: 'make',
+    arguments: 'CASE…',
+    count: [1, many],
+    summary: 'make the packets of one or more cases',
+    about: [
+      'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone.',
+      'A packet that does not come back whole when it is read again is withheld; an older one stays as it was.',
+    ],
+    options: [clinic, out, date, language, json],
+    load: async () => import('./commands/make.ts'),
+  },
+  {
+    name: 'batch',
+    arguments: 'FOLDER',
+    count: [1, 1],
+    summary: 'make the packets of every case in a folder',
+    about: ['One that fails never stops the rest; the end says which were not made, and why.'],
+    options: [clinic, out, date, language, json],
+    load: async () => import('./commands/batch.ts'),
+  },
+  {
+    name: 'check',
+    arguments: 'FILE…',
+    count: [1, many],
+    summary: 'find everything that make would refuse, and write nothing',
+    about: [
+      'Files are cases or clinic profiles. The evidence and the words of all languages are checked too.',
+    ],
+    options: [clinic, date, json],
+    load: async () => import('./commands/check.ts'),
+  },
+  {
+    name: 'compare',
+    arguments: 'CASE',
+    count: [1, 1],
+    summary: 'show the comparison of a case, with its records',
+    about: [
+      'A table for the clinician: every figure with its people, its certainty and the record it stands on.',
+    ],
+    options: [clinic, date, json],
+    load: async () => import('./commands/compare.ts'),
+  },
+  {
+    name: 'evidence',
+    arguments: 'list | show ID | due | lint',
+    count: [1, 2],
+    summary: 'look at the published figures behind the packets',
+    about: [
+      'list   the records, one a line; narrow it down with the options',
+      'show   one record with its study and where it was read',
+      'due    what is to be read again, and what was never read at its source',
+      'lint   everything that is wrong with the data files',
+    ],
+    options: [
+      { name: 'option', value: 'CODE', about: 'records of this option, for example sleeve' },
+      { name: 'outcome', value: 'CODE', about: 'records of this outcome, for example leak' },
+      { name: 'seen', value: 'HOW', about: 'page, page-2nd or memory: how the figure was read' },
+      date,
+      json,
+    ],
+    load: async () => import('./commands/evidence.ts'),
+  },
+  {
+    name: 'schema',
+    arguments: 'case | clinic',
+    count: [1, 1],
+    summary: 'print the JSON Schema of a file format, for editors',
+    about: ['An editor that knows the schema completes and explains the keys while you write.'],
+    options: [{ name: 'out', value: 'FILE', about: 'write it to this file; else it is printed' }],
+    load: async () => import('./commands/schema.ts'),
+  },
+];

@@ -1,0 +1,93 @@
+import type { RecordDetails, RecordRow, ReviewState } from '../evidence/index.ts';
+import type { EvidenceRecord, People } from '../model/evidence-record.ts';
+import type { Study } from '../model/study.ts';
+import { alignColumns, countOf } from './align-columns.ts';
+
+/** Records one a line: id, figure, people, how sure, how it was read. */
+export function showRecords(rows: readonly RecordRow[]): string {
+  const lines = rows.map(({ record }) => [
+    record.id,
+    showFigure(record),
+    record.people.indication,
+    record.certainty,
+    record.seen,
+  ]);
+  return [...alignColumns(lines), '', countOf(rows.length, 'record')].join('\n');
+}
+
+/** Everything about one record, and where it was read. */
+export function showRecordDetails(details: RecordDetails): string {
+  const { record, study, printable, samePeopleAs, siblings } = details;
+  const lines: readonly (readonly [string, string | undefined])[] = [
+    ['record', record.id],
+    ['figure', showFigure(record)],
+    ['definition', record.definition],
+    ['people', showPeople(record.people)],
+    ['time', showTime(record)],
+    ['certainty', record.certainty],
+    ['read', `${record.seen}${printable ? '' : ' (never printed for a patient)'}`],
+    ['note', record.note],
+    ['study', `${record.study} (${record.design ?? study?.design ?? 'unknown design'})`],
+    ...(study === undefined ? [] : showStudy(study)),
+    ['read at', (record.seen_at ?? study?.seen_at ?? []).join(' ')],
+    ['same people', samePeopleAs.map(({ id }) => id).join(', ')],
+    ['also there', siblings.join(', ')],
+  ];
+  const given = lines.flatMap(([name, value]) =>
+    value === undefined || value === '' ? [] : [[name, value]],
+  );
+  return alignColumns(given).join('\n');
+}
+
+function showStudy({ citation, setting }: Study): readonly (readonly [string, string | undefined])[] {
+  const { authors, year, title, journal } = citation;
+  const parts = [authors, year, title, journal].filter((part) => part !== undefined);
+  return [
+    ['citation', parts.map((part) => String(part).replace(/\.$/, '')).join('. ')],
+    ['doi', citation.doi],
+    ['pubmed', citation.pmid],
+    ['setting', setting],
+  ];
+}
+
+/** What has to be read again, and what nobody has read at its source. */
+export function showReview(state: ReviewState): string {
+  const unread = state.unread.map(({ record }) => [record.id, record.seen]);
+  const unconfirmed = state.unconfirmed.map((study) => [study.id, (study.citation_unseen ?? []).join(', ')]);
+  return [
+    `The evidence is to be read again by ${state.nextReview}${state.due ? ': that day has come.' : '.'}`,
+    '',
+    `${countOf(unread.length, 'figure')} that nobody has read at the source; no patient page shows them:`,
+    ...alignColumns(unread, '  '),
+    '',
+    `${countOf(unconfirmed.length, 'study', 'studies')} with parts of the citation to confirm:`,
+    ...alignColumns(unconfirmed, '  '),
+  ].join('\n');
+}
+
+/** The value as the data file has it, for example `events 598, n 370369`. */
+function showFigure({ value }: EvidenceRecord): string {
+  return Object.entries(value)
+    .map(([key, part]: [string, unknown]) => `${key} ${String(part)}`)
+    .join(', ');
+}
+
+function showTime({ time }: EvidenceRecord): string {
+  if (time.days !== undefined) return `${time.basis} ${String(time.days)} days`;
+  return time.months === undefined ? time.basis : `${time.basis} ${String(time.months)} months`;
+}
+
+function showPeople({ bmi, age, ...rest }: People): string {
+  const spread = (name: string, of: object | undefined): string[] =>
+    of === undefined
+      ? []
+      : [
+          `${name} ${Object.entries(of)
+            .map(([key, part]) => `${key} ${String(part)}`)
+            .join(' ')}`,
+        ];
+  const others = Object.entries(rest).map(([key, part]) =>
+    key === 'indication' ? String(part) : `${key.replaceAll('_', ' ')} ${String(part)}`,
+  );
+  return [...others, ...spread('BMI', bmi), ...spread('age', age)].join('; ');
+}

@@ -1,0 +1,60 @@
+import { InternalError } from './diagnostics/diagnostic.ts';
+import { canonicalJson, sha256 } from './io/digest.ts';
+import { documentsOf } from './model/case.ts';
+import type { DocumentKind } from './model/codes.ts';
+import type { Locale } from './model/locale.ts';
+import type { OpenCase, PdfAttachment } from './model/packet.ts';
+import type { ProvenanceRecord } from './model/provenance.ts';
+import type { Prepared } from './prepare.ts';
+import type { ProvenanceInput } from './provenance/index.ts';
+
+/** What a packet is, before a word of it is written. */
+export interface PacketIdentity extends Omit<ProvenanceInput, 'packet'> {
+  readonly kinds: readonly DocumentKind[];
+  /** For each document the keys of the words it must contain. */
+  readonly required: readonly (readonly string[])[];
+  readonly locale: Locale;
+  readonly otherLocales: readonly Locale[];
+}
+
+/**
+ * Which documents a packet holds, under which ids, from which inputs. An id ends in six digits of a digest of all
+ * inputs, so that two packets for one case are told apart on paper when anything behind them differs.
+ */
+export function identifyPacket(prepared: Prepared, open: OpenCase, language: string): PacketIdentity {
+  const { templates, evidence, program } = prepared;
+  const locale = prepared.locales.get(language);
+  if (locale === undefined) throw new InternalError('a case asks for a language that is not there');
+  const kinds = documentsOf(open.case);
+  const digests = {
+    case: sha256(open.files.case.text),
+    clinic: sha256(open.files.clinic.text),
+    templates: templates.digest,
+    words: locale.digest,
+    fonts: prepared.fonts,
+  };
+  const inputs = canonicalJson({ ...digests, evidence: evidence.digest, date: open.date, program });
+  const print = sha256(inputs).slice(0, 6);
+  return {
+    kinds,
+    required: kinds.map((kind) => templates.documents.get(kind)?.required ?? []),
+    documentIds: kinds.map((_, index) => `${open.case.case}-${language}-${String(index + 1)}-${print}`),
+    state: open.case.example ? 'example' : 'draft',
+    date: open.date,
+    digests,
+    evidence,
+    program,
+    locale,
+    otherLocales: [...prepared.locales.values()].filter((other) => other !== locale),
+  };
+}
+
+/** The record as it goes into the PDF: one spelling, so that it can be compared byte for byte. */
+export function attachRecord(record: ProvenanceRecord): PdfAttachment {
+  return {
+    name: 'provenance.json',
+    mediaType: 'application/json',
+    description: 'What this file was made from (W3C PROV-JSON)',
+    content: new TextEncoder().encode(canonicalJson(record)),
+  };
+}

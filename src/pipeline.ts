@@ -1,0 +1,82 @@
+import { compareOptions } from './compare/index.ts';
+import { composeDocument } from './compose/index.ts';
+import { failure, success } from './diagnostics/diagnostic.ts';
+import type { Result } from './diagnostics/diagnostic.ts';
+import { attachRecord, identifyPacket } from './identify-packet.ts';
+import type { PacketIdentity } from './identify-packet.ts';
+import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
+import type { CaseRequest, FinishedPacket, OpenCase, PacketTree } from './model/packet.ts';
+import type { Prepared } from './prepare.ts';
+import { recordProvenance } from './provenance/index.ts';
+import { renderPdf } from './render/index.ts';
+import { verifyPacket } from './verify/index.ts';
+
+/** Case and clinic profile → comparison. Fails with everything that is wrong with either file. */
+export function openCase({ evidence, known }: Prepared, request: CaseRequest): Result<OpenCase> {
+  const { files, date } = request;
+  const read = readCase(files.case.text, files.case.file, { ...known, today: date });
+  const profile = readClinic(files.clinic.text, files.clinic.file, { ...known, today: date });
+  if (!read.ok || !profile.ok) return failAll([read, profile]);
+  const inputs = { case: withNoOperation(read.value), clinic: profile.value };
+  const compared = compareOptions({ ...inputs, evidence, date });
+  if (!compared.ok) return compared;
+  const comparison = compared.value;
+  const underStudy = comparison.options.filter(({ standing }) => standing.maturity === 'under-study');
+  const together = checkTogether({ ...inputs, files, known, underStudy: underStudy.map(({ code }) => code) });
+  if (!together.ok) return together;
+  const warnings = [read, profile, compared, together].flatMap((result) => result.warnings);
+  return success({ ...request, ...inputs, comparison }, warnings);
+}
+
+/** Comparison → documents → PDF → read back. What does not come back whole is not handed out. */
+export async function makePacket(
+  prepared: Prepared,
+  open: OpenCase,
+  language: string,
+): Promise<Result<FinishedPacket>> {
+  const identity = identifyPacket(prepared, open, language);
+  const composed = composePacket(prepared, open, identity);
+  if (!composed.ok) return composed;
+  const packet = composed.value;
+  const provenance = recordProvenance({ ...identity, packet });
+  const attachments = [attachRecord(provenance)];
+  const producer = `plainleaf ${prepared.program.version}`;
+  const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments });
+  if (!rendered.ok) return rendered;
+  const { pdf } = rendered.value;
+  const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
+  if (!verification.passed) return failure(verification.findings);
+  const { caseReference } = packet;
+  const warnings = [...composed.warnings, ...rendered.warnings];
+  return success({ caseReference, language, pdf, provenance, verification }, warnings);
+}
+
+function composePacket(
+  { evidence, templates }: Prepared,
+  open: OpenCase,
+  { kinds, documentIds, ...identity }: PacketIdentity,
+): Result<PacketTree> {
+  const composed = kinds.map((kind, index) =>
+    composeDocument({
+      ...identity,
+      ...open,
+      evidence,
+      templates,
+      kind,
+      documentId: documentIds[index] ?? '',
+    }),
+  );
+  const documents = composed.flatMap((result) => (result.ok ? [result.value] : []));
+  if (documents.length < composed.length) return failAll(composed);
+  const title = documents[0]?.title ?? '';
+  const author = open.clinic.clinic.name;
+  const names = { caseReference: open.case.case, language: identity.locale.tag, title, author };
+  return success(
+    { ...names, documents },
+    composed.flatMap((result) => (result.ok ? result.warnings : [])),
+  );
+}
+
+function failAll(results: readonly Result<unknown>[]): Result<never> {
+  return failure(results.flatMap((result) => (result.ok ? [] : result.diagnostics)));
+}
