@@ -45,6 +45,7 @@ function describeUnknown(field: Field, written: string, list: CodeList): Finding
   const meant = near === undefined ? list.seek : `Did you mean ${near}?`;
   const hint = list.seek === undefined ? suggestCode(written, list.codes) : (meant ?? list.seek);
   return {
+    isNear: near !== undefined,
     code: list.code,
     path: field.path,
     at: field.isKey ? 'key' : 'value',

@@ -19,10 +19,13 @@ const yamlWords: Partial<Record<ErrorCode, YamlWords>> = {
   },
   BAD_INDENT: {
     message: 'the indentation does not fit the lines above',
-    hint: 'Indent with two spaces for each level.',
+    hint: 'Indent with two spaces for each level. Look above for a bracket or quote that is not closed.',
   },
   BAD_SCALAR_START: { message: 'a value cannot start with this character', hint: quoteIt },
-  BLOCK_AS_IMPLICIT_KEY: { message: 'a second ": " stands in this value', hint: quoteIt },
+  BLOCK_AS_IMPLICIT_KEY: {
+    message: 'a second key stands in this value',
+    hint: `${quoteIt} If it is not one value, check the indentation of the next line.`,
+  },
   BLOCK_IN_FLOW: {
     message: 'an indented list or map stands inside brackets',
     hint: 'Write it with brackets too, or without brackets around it.',

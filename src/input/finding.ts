@@ -10,7 +10,7 @@ export interface Finding {
   readonly path: Path;
   /** `value` unless said otherwise; `absent`: nothing stands there, so its nearest parent is pointed at. */
   readonly at?: 'value' | 'key' | 'absent';
-  /** The last key of the path is a misspelling of one of the format's, so it may be shown. */
+  /** The last key of the path is a misspelling of one that is known, so it may be shown. */
   readonly isNear?: boolean;
   readonly message: string;
   readonly hint: string;

@@ -44,7 +44,7 @@ export function parseYaml(text: string, file: string): Parsed {
   const [first, second] = documents;
   const extra = second === undefined ? [] : [refuseSecond(second, lines)];
   const broken = explainErrors(first?.errors ?? [], lines, refused);
-  if (broken.length > 0)
+  if (broken.length > 0 || refused.some(({ code }) => code === 'YAML_SYNTAX'))
     return { lines, diagnostics: [...refused, ...broken, ...extra].sort(comparePositions) };
   const tree = readTree(first?.contents ?? null, body, lines);
   return { lines, tree, diagnostics: [...refused, ...tree.diagnostics, ...extra] };
@@ -61,7 +61,8 @@ function refuseSecond(document: Document.Parsed, lines: LineIndex): Diagnostic {
   };
 }
 
-/** One error a line: the first is the cause, the rest mostly follow from it. Places already refused are left out. */
+/** One error a line: the first is the cause, the rest mostly follow from it. Places already refused are left out,
+ * and so is what comes after a quote that is never closed. */
 function explainErrors(
   errors: readonly YAMLError[],
   lines: LineIndex,
@@ -69,9 +70,10 @@ function explainErrors(
 ): Diagnostic[] {
   const taken = new Set(refused.map(({ span }) => span?.line));
   const found: Diagnostic[] = [];
+  const cause = refused.find(({ code }) => code === 'YAML_SYNTAX')?.span?.line ?? Infinity;
   for (const error of errors) {
     const span = lines.span(error.pos[0], error.pos[1]);
-    if (taken.has(span.line)) continue;
+    if (taken.has(span.line) || span.line >= cause) continue;
     taken.add(span.line);
     found.push({ code: 'YAML_SYNTAX', severity: 'error', ...explainYaml(error.code), span });
   }

@@ -4,6 +4,7 @@ import { failure, success } from '../diagnostics/diagnostic.ts';
 import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import { checkCodes } from './check-codes.ts';
 import { explainIssue } from './explain-issue.ts';
+import { pathKey } from './finding.ts';
 import type { Finding } from './finding.ts';
 import type { Located } from './locate-findings.ts';
 import { locateFindings } from './locate-findings.ts';
@@ -58,11 +59,20 @@ function findAll<T>({ kind, tree, issues, context }: Asked<T>): Finding[] {
   const fields = walkSchema(kind.schema, tree.value ?? undefined);
   const read = readFields(fields);
   return [
-    ...issues.flatMap((issue) => explainIssue(issue, fields, tree)),
+    ...withoutEchoes(issues.flatMap((issue) => explainIssue(issue, fields, tree))),
     ...checkCodes(fields, context),
     ...kind.rules.flatMap((rule) => rule(read, context)),
     ...checkScalars(fields, tree),
   ];
+}
+
+/** A decimal comma in braces leaves a bare number before it; that number needs no complaint of its own. */
+function withoutEchoes(findings: readonly Finding[]): Finding[] {
+  const split = findings.filter(({ code, at }) => code === 'CASE_DECIMAL_COMMA' && at === 'key');
+  const parents = new Set(split.map(({ path }) => pathKey(path.slice(0, -1))));
+  return findings.filter(
+    ({ code, path }) => code !== 'CASE_BAD_UNIT' || !parents.has(pathKey(path.slice(0, -1))),
+  );
 }
 
 /** A refusal always says something, even where the only thing wrong was left out as following from another. */

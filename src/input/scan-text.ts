@@ -76,9 +76,12 @@ function judgeToken(token: string, type: string | null, walk: Walk): Refusal | u
   if (walk.tokens >= limits.tokens) {
     return refuse('YAML_TOO_LARGE', at, 'the file has far more entries than a case or a clinic profile');
   }
-  const refused = type === null ? undefined : leftOut[type];
-  if (refused !== undefined) return { ...refused, start: at[0], end: at[1], fatal: false };
-  return type === null ? undefined : judgeNesting(type, at, walk);
+  if (type === null) return undefined;
+  if (isOpenQuote(token, type)) return { ...openQuote, start: at[0], end: at[0] + 1 };
+  const refused = leftOut[type];
+  return refused === undefined
+    ? judgeNesting(type, at, walk)
+    : { ...refused, start: at[0], end: at[1], fatal: false };
 }
 
 function judgeNesting(type: string, at: Range, walk: Walk): Refusal | undefined {
@@ -89,6 +92,18 @@ function judgeNesting(type: string, at: Range, walk: Walk): Refusal | undefined 
   if (!indicators.includes(type) || walk.flow > 0 || walk.offset - walk.lineStart < limits.column)
     return undefined;
   return refuse('YAML_TOO_DEEP', at, `an entry starts over ${limits.column} columns in`);
+}
+
+const openQuote = {
+  code: 'YAML_SYNTAX',
+  message: 'this quote is opened and never closed',
+  hint: 'Close it at the end of the value, on the same line.',
+  fatal: false,
+} as const;
+
+function isOpenQuote(token: string, type: string): boolean {
+  const mark = type === 'double-quoted-scalar' ? '"' : "'";
+  return /-quoted-scalar$/.test(type) && (token.length < 2 || !token.endsWith(mark));
 }
 
 type Range = readonly [start: number, end: number];

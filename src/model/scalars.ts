@@ -112,7 +112,7 @@ export const WeightSchema = z
   .transform(
     (text, context) =>
       parseWeight(text) ??
-      refuse(context, 'expected a weight from 30 to 400 kg (66.2 to 880 lb), for example 114.5 kg or 252 lb'),
+      refuse(context, 'expected a weight from 30 to 400 kg (66.2 to 881 lb), for example 114.5 kg or 252 lb'),
   )
   .register(fieldRoles, { role: 'weight' });
 
