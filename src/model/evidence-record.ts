@@ -2,11 +2,8 @@ import { z } from 'zod';
 
 import { SeenSchema, StudyDesignSchema } from './study.ts';
 
-/** Codes of options, outcomes and metrics are plain text; the data files define which exist. */
+/** Codes of options are plain text; options.yaml defines which exist. */
 export type OptionCode = string;
-export type OutcomeCode = string;
-export type MetricCode = string;
-export type RecordId = string;
 
 export const IndicationSchema = z
   .enum([
@@ -87,7 +84,6 @@ export const IntervalKindSchema = z
   .describe(
     'iqr and range are spreads of people; ci and cri are uncertainty of an average; unstated is neither',
   );
-export type IntervalKind = z.infer<typeof IntervalKindSchema>;
 
 const bounds = {
   low: z.number().optional().describe('lower end of the interval'),
@@ -135,7 +131,6 @@ export const WeightValueSchema = z.strictObject({
   ...size,
   ...reference,
 });
-export type WeightValue = z.infer<typeof WeightValueSchema>;
 
 export const ScoreValueSchema = z.strictObject({
   metric: z.string().describe('code of metrics.yaml'),
@@ -149,7 +144,6 @@ export const ScoreValueSchema = z.strictObject({
   ...average,
   ...size,
 });
-export type ScoreValue = z.infer<typeof ScoreValueSchema>;
 
 export const DurationValueSchema = z.strictObject({
   estimate: z.number().nonnegative().optional().describe('mean or median length'),
@@ -159,7 +153,6 @@ export const DurationValueSchema = z.strictObject({
   ...average,
   ...size,
 });
-export type DurationValue = z.infer<typeof DurationValueSchema>;
 
 export const ContrastValueSchema = z.strictObject({
   measure: z
@@ -185,7 +178,6 @@ export const ContrastValueSchema = z.strictObject({
   ...size,
   ...reference,
 });
-export type ContrastValue = z.infer<typeof ContrastValueSchema>;
 
 export const ReportValueSchema = z.strictObject({
   events: z.int().nonnegative().describe('reports to a regulator; never a rate'),

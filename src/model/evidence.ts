@@ -34,7 +34,6 @@ export type OptionDefinition = z.infer<typeof OptionDefinitionSchema>;
 export const OutcomeGroupSchema = z
   .enum(['early-harm', 'late-harm', 'living-with-it', 'benefit', 'weight', 'stay-and-recovery', 'pregnancy'])
   .describe('where it is shown');
-export type OutcomeGroup = z.infer<typeof OutcomeGroupSchema>;
 
 export const OutcomeDefinitionSchema = z
   .strictObject({
@@ -74,7 +73,6 @@ export const ReleaseSchema = z
     paid_by: z.string().min(1).describe('who paid'),
   })
   .describe('release of the evidence');
-export type Release = z.infer<typeof ReleaseSchema>;
 
 /** What a contrast may compare an option with, besides another option. */
 export const comparisonGroups = [

@@ -46,7 +46,6 @@ export const CitationSchema = z
       .describe('PubMed number, as text'),
   })
   .describe('where it was published');
-export type Citation = z.infer<typeof CitationSchema>;
 
 export const StudySchema = z
   .strictObject({
