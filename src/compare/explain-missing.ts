@@ -27,20 +27,32 @@ function otherTime(refusals: readonly Refusal[]): MissingReason {
 
 /**
  * The difference that most records share, in the words of the one that came nearest, so that the sentence is true
- * of all: "these studies were in people with a BMI of 35 or more".
+ * of all: "these studies were in people with a BMI of 35 or more". Adolescents and people with another history are
+ * the farthest.
  */
 function mostCommon(refusals: readonly Refusal[]): MissingReason {
-  const reasons = refusals.map(({ reason }) => reason as MatchReason);
+  const all = refusals.map(({ reason }) => reason as MatchReason);
+  const nearer = all.filter(({ code }) => code !== 'indication' && code !== 'adolescents-only');
+  const reasons = nearer.length > 0 ? nearer : all;
+  const codes = countBy(reasons.map(({ code }) => code));
+  const wordings = countBy(reasons.map((reason) => JSON.stringify(reason)));
+  const order = (a: MatchReason, b: MatchReason): number =>
+    count(codes, b.code) - count(codes, a.code) ||
+    compareText(a.code, b.code) ||
+    gap(a) - gap(b) ||
+    count(wordings, JSON.stringify(b)) - count(wordings, JSON.stringify(a)) ||
+    compareText(JSON.stringify(a), JSON.stringify(b));
+  return [...reasons].sort(order)[0] ?? { code: 'no-record' };
+}
+
+function countBy(texts: readonly string[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  for (const { code } of reasons) counts.set(code, (counts.get(code) ?? 0) + 1);
-  const ranked = [...reasons].sort(
-    (a, b) =>
-      (counts.get(b.code) ?? 0) - (counts.get(a.code) ?? 0) ||
-      compareText(a.code, b.code) ||
-      gap(a) - gap(b) ||
-      compareText(JSON.stringify(a), JSON.stringify(b)),
-  );
-  return ranked[0] ?? { code: 'no-record' };
+  for (const text of texts) counts.set(text, count(counts, text) + 1);
+  return counts;
+}
+
+function count(counts: ReadonlyMap<string, number>, text: string): number {
+  return counts.get(text) ?? 0;
 }
 
 /** How far the person lies from what was studied, in the unit of the reason. */

@@ -33,7 +33,9 @@ export function coverBmi(people: People, option: MatchedOption): BmiCoverage {
   const limit = groupLimits[people.group ?? ''];
   if (limit === undefined) return stated;
   const { low, high } = narrow(stated.range, limit);
-  const basis = stated.basis === 'mean-only' || stated.basis === 'unknown' ? 'stated-range' : stated.basis;
+  const ownRange = stated.basis === 'stated-range' || stated.basis === 'mean-sd';
+  // A group "50 and over" states a limit; a group "under 35" leaves its lower end to be assumed.
+  const basis = ownRange ? stated.basis : limit.low === undefined ? 'assumed' : 'stated-range';
   return { basis, range: makeRange(low ?? classOne, high) };
 }
 

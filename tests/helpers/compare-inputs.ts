@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 
+import { describeSubject } from '../../src/compare/describe-person.ts';
 import { compareOptions } from '../../src/compare/index.ts';
+import type { MatchedOption, Subject } from '../../src/compare/subject.ts';
 import type { Case } from '../../src/model/case.ts';
 import { CaseSchema } from '../../src/model/case.ts';
 import type { ClinicProfile } from '../../src/model/clinic.ts';
@@ -12,7 +14,13 @@ import { OptionDefinitionSchema, OutcomeDefinitionSchema } from '../../src/model
 import type { EvidenceBase } from '../../src/model/evidence.ts';
 import { EvidenceRecordSchema } from '../../src/model/evidence-record.ts';
 import type { EvidenceRecord } from '../../src/model/evidence-record.ts';
-import { CautionSchema, ReversibilitySchema, StandingSchema } from '../../src/model/evidence-rules.ts';
+import {
+  CautionSchema,
+  DefinitionSchema,
+  ReversibilitySchema,
+  StandingSchema,
+} from '../../src/model/evidence-rules.ts';
+import type { Caution, Definition, Standing } from '../../src/model/evidence-rules.ts';
 import { StudySchema } from '../../src/model/study.ts';
 import type { Study } from '../../src/model/study.ts';
 
@@ -40,7 +48,11 @@ export function makeCase(changes: CaseChanges = {}): Case {
       ...changes.patient,
     },
     health: { smoking: 'never', ...changes.health },
-    decision: { asked: 'first-operation', options: ['sleeve', 'bypass', 'no-operation'], ...changes.decision },
+    decision: {
+      asked: 'first-operation',
+      options: ['sleeve', 'bypass', 'no-operation'],
+      ...changes.decision,
+    },
     plan: { surgeon: 'surgeon-1' },
   });
 }
@@ -118,7 +130,9 @@ const outcomes = OutcomeDefinitionSchema.array().parse(readYaml(join(data, 'outc
 /** Evidence of the given records; studies that are not given are made up. */
 export function makeEvidence(
   records: readonly EvidenceRecord[],
-  parts: Partial<Pick<EvidenceBase, 'cautions' | 'standing' | 'reversibility'>> & { readonly studies?: readonly Study[] } = {},
+  parts: Partial<Pick<EvidenceBase, 'cautions' | 'standing' | 'reversibility'>> & {
+    readonly studies?: readonly Study[];
+  } = {},
 ): EvidenceBase {
   const given = new Map((parts.studies ?? []).map((study) => [study.id, study]));
   const studies = new Map(records.map(({ study }) => [study, given.get(study) ?? makeStudy(study)]));
@@ -170,6 +184,49 @@ export function readShippedEvidence(): EvidenceBase {
   });
   return shipped;
 }
+
+export function readDefinitions(): readonly Definition[] {
+  return DefinitionSchema.array().parse(readYaml(join(data, 'definitions.yaml')));
+}
+
+/** A caution of reflux with a sleeve, changed as asked. */
+export function makeCaution(changes: Readonly<Record<string, unknown>> = {}): Caution {
+  return CautionSchema.parse({
+    id: 'reflux-sleeve',
+    when: { condition: 'reflux' },
+    options: ['sleeve'],
+    effect: 'extra-risk',
+    statement: 'Reflux may get worse.',
+    strength: 'moderate',
+    basis: 'page',
+    sources: [{ url: 'https://example.org/', seen: 'page' }],
+    seen: 'page',
+    ...changes,
+  });
+}
+
+export function makeStanding(changes: Readonly<Record<string, unknown>> = {}): Standing {
+  return StandingSchema.parse({
+    id: 'sleeve.us.2025',
+    option: 'sleeve',
+    standing: 'endorsed-by-society',
+    maturity: 'established',
+    jurisdiction: 'US',
+    body: 'A society',
+    date: '2025-07-24',
+    statement: 'On the list.',
+    source: 'https://example.org/',
+    seen: 'page',
+    ...changes,
+  });
+}
+
+/** The person of `makeCase`, as matching sees her. */
+export function makeSubject(changes: CaseChanges = {}): Subject {
+  return describeSubject(makeCase(changes), makeEvidence([]), today);
+}
+
+export const firstSleeve: MatchedOption = { kind: 'operation', indication: 'first-operation' };
 
 /** The table, where it must be made. */
 export function compareWell(
