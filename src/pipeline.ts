@@ -2,6 +2,7 @@ import { compareOptions } from './compare/index.ts';
 import { composeDocument } from './compose/index.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
 import type { Result } from './diagnostics/diagnostic.ts';
+import { failAll } from './diagnostics/fail-all.ts';
 import { attachRecord, identifyPacket } from './identify-packet.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
@@ -75,8 +76,4 @@ function composePacket(
     { ...names, documents },
     composed.flatMap((result) => (result.ok ? result.warnings : [])),
   );
-}
-
-function failAll(results: readonly Result<unknown>[]): Result<never> {
-  return failure(results.flatMap((result) => (result.ok ? [] : result.diagnostics)));
 }

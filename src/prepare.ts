@@ -1,8 +1,11 @@
 import { loadTemplates } from './compose/index.ts';
 import type { Templates } from './compose/index.ts';
-import { failure, success } from './diagnostics/diagnostic.ts';
-import type { Diagnostic, Result } from './diagnostics/diagnostic.ts';
+import { success } from './diagnostics/diagnostic.ts';
+import type { Result } from './diagnostics/diagnostic.ts';
+import { failAll } from './diagnostics/fail-all.ts';
 import { loadEvidence } from './evidence/index.ts';
+import { describeProgram, placesIn } from './installation.ts';
+import type { Program } from './installation.ts';
 import { canonicalJson, sha256 } from './io/digest.ts';
 import type { Workspace } from './io/workspace.ts';
 import { listLanguages, openLocale } from './localize/index.ts';
@@ -20,7 +23,7 @@ export interface Prepared {
   readonly known: KnownCodes;
   /** SHA-256 of the font files. */
   readonly fonts: string;
-  readonly program: { readonly version: string; readonly lock: string };
+  readonly program: Program;
 }
 
 /**
@@ -29,16 +32,17 @@ export interface Prepared {
  * @param root folder that holds package.json, src, templates and locales
  */
 export async function prepare(workspace: Workspace, root: string): Promise<Result<Prepared>> {
+  const places = placesIn(root);
   const evidence = await loadEvidence(workspace, {
-    folder: `${root}/src/evidence/data`,
-    cache: `${root}/node_modules/.cache/plainleaf`,
+    folder: places.evidence,
+    cache: places.cache,
     digester: { sha256, canonicalJson },
   });
-  const locales = await openLocales(workspace, `${root}/locales`);
+  const locales = await openLocales(workspace, places.locales);
   const base = locales.ok ? locales.value.get('en') : undefined;
-  const templates = await loadTemplates(workspace, `${root}/templates`, base?.translator.has);
+  const templates = await loadTemplates(workspace, places.templates, base?.translator.has);
   if (!evidence.ok || !locales.ok || !templates.ok) {
-    return failure([evidence, locales, templates].flatMap((result) => (result.ok ? [] : result.diagnostics)));
+    return failAll([evidence, locales, templates]);
   }
   await loadFonts();
   return success({
@@ -52,7 +56,7 @@ export async function prepare(workspace: Workspace, root: string): Promise<Resul
 }
 
 /** What a case or a clinic profile may name. */
-export function knownCodes(evidence: EvidenceBase, languages: readonly string[]): KnownCodes {
+function knownCodes(evidence: EvidenceBase, languages: readonly string[]): KnownCodes {
   return {
     options: evidence.options,
     outcomes: evidence.outcomes.map(({ code }) => code),
@@ -68,15 +72,7 @@ async function openLocales(
 ): Promise<Result<ReadonlyMap<string, Locale>>> {
   const tags = await listLanguages(workspace, folder);
   const opened = await Promise.all(tags.map((tag) => openLocale(workspace, folder, tag)));
-  const faults: readonly Diagnostic[] = opened.flatMap((locale) => (locale.ok ? [] : locale.diagnostics));
-  if (faults.length > 0) return failure(faults);
-  return success(new Map(opened.flatMap((locale) => (locale.ok ? [[locale.value.tag, locale.value]] : []))));
-}
-
-/** The version, and a digest of the exact packages it runs on. */
-async function describeProgram(workspace: Workspace, root: string): Promise<Prepared['program']> {
-  const manifest: unknown = JSON.parse(await workspace.readText(`${root}/package.json`));
-  const version: unknown =
-    typeof manifest === 'object' && manifest !== null && 'version' in manifest ? manifest.version : '';
-  return { version: String(version), lock: sha256(await workspace.readBytes(`${root}/package-lock.json`)) };
+  const locales = opened.flatMap((locale) => (locale.ok ? [locale.value] : []));
+  if (locales.length < opened.length) return failAll(opened);
+  return success(new Map(locales.map((locale) => [locale.tag, locale])));
 }

@@ -1,8 +1,10 @@
+import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 import { exitCodes } from '../diagnostics/codes.ts';
 import { describeFault } from '../diagnostics/describe-fault.ts';
 import { formatDiagnostics } from '../diagnostics/format.ts';
+import { describeProgram } from '../installation.ts';
 import { createNodeWorkspace } from '../io/node-workspace.ts';
 import type { Context } from './context.ts';
 import { commandHelp, generalHelp } from './help.ts';
@@ -20,7 +22,7 @@ export async function main(args: readonly string[], given?: Context): Promise<nu
         terminal.out(request.command === undefined ? generalHelp() : commandHelp(request.command));
         return 0;
       case 'version':
-        terminal.out(await readVersion(context));
+        terminal.out((await describeProgram(context.workspace, context.root)).version);
         return 0;
       case 'nothing':
         terminal.err(`plainleaf: ${request.why}.\nRun plainleaf --help.`);
@@ -45,13 +47,7 @@ function thisMachine(): Context {
   return {
     workspace: createNodeWorkspace(),
     terminal: createTerminal({ out: process.stdout, err: process.stderr }),
-    root: fileURLToPath(new URL('../..', import.meta.url)).replace(/[\\/]$/, ''),
+    // Relative where it can be, for messages that name a file.
+    root: relative(process.cwd(), fileURLToPath(new URL('../..', import.meta.url))) || '.',
   };
-}
-
-async function readVersion({ workspace, root }: Context): Promise<string> {
-  const manifest: unknown = JSON.parse(await workspace.readText(`${root}/package.json`));
-  return typeof manifest === 'object' && manifest !== null && 'version' in manifest
-    ? String(manifest.version)
-    : '';
 }

@@ -45,7 +45,9 @@ export async function makeFiles(
   if (json) {
     terminal.out(outcomesAsJson(outcomes));
   } else {
-    await asked.tellWarnings(outcomes.flatMap((outcome) => (outcome.made ? outcome.warnings : [])));
+    const warnings = outcomes.flatMap((outcome) => (outcome.made ? outcome.warnings : []));
+    if (warnings.length > 0) terminal.err('');
+    await asked.tellWarnings(warnings);
     await reportOutcomes(context, outcomes);
   }
   return stopped ? stoppedCode : asked.exitCode(outcomes);

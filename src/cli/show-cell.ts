@@ -7,6 +7,7 @@ import type {
   MatchReason,
   MissingReason,
 } from '../model/comparison.ts';
+import { countOf } from './align-columns.ts';
 
 /** Columns of a cell for a clinician: value, people, size, certainty, record and what else is known. */
 export function showCell(cell: Cell): readonly string[] {
@@ -59,7 +60,7 @@ export function showValue(value: CellValue): string {
     case 'amount': {
       const { low, high, meaning = '' } = value;
       const bounds = low === undefined || high === undefined ? undefined : { low, high };
-      return `${String(value.value)} ${value.unit}${showInterval(bounds, value)} ${meaning}`.trim();
+      return `${short(value.value)} ${value.unit}${showInterval(bounds, value)} ${meaning}`.trim();
     }
   }
 }
@@ -70,8 +71,14 @@ function showInterval(bounds: Bounds | undefined, value: CellValue): string {
 
 function showBounds({ low, high }: Bounds, { kind }: CellValue): string {
   const write = (bound: number): string =>
-    kind === 'proportion' ? percent(bound) : kind === 'weight' ? bound.toFixed(0) : String(bound);
-  return `${write(low)}–${write(high)}${kind === 'proportion' ? ' %' : ''}`;
+    kind === 'proportion' ? percent(bound) : kind === 'weight' ? bound.toFixed(0) : short(bound);
+  const ends = [...new Set([write(low), write(high)])];
+  return `${ends.join('–')}${kind === 'proportion' ? ' %' : ''}`;
+}
+
+/** At most two decimals, none that say nothing. */
+function short(value: number): string {
+  return String(Number(value.toFixed(2)));
 }
 
 /** Two significant places under 10 percent, so that a small risk does not become nothing. */
@@ -83,7 +90,7 @@ function percent(share: number): string {
 /** A reason by its code and its own numbers, for example `bmi-outside low 35 yours 27.2`. */
 export function showReason({ code, ...details }: MissingReason | MatchReason): string {
   const parts = Object.entries(details).map(([key, value]: [string, unknown]) => {
-    const written = typeof value === 'number' ? String(Number(value.toFixed(1))) : String(value);
+    const written = typeof value === 'number' ? short(value) : String(value);
     return `${key} ${written}`;
   });
   return [code, ...parts].join(' ');
@@ -91,7 +98,7 @@ export function showReason({ code, ...details }: MissingReason | MatchReason): s
 
 /** "30 days", "5 years", "18 months". */
 export function showHorizon({ days, months }: Horizon): string {
-  if (days !== undefined) return `${String(days)} days`;
+  if (days !== undefined) return countOf(days, 'day');
   if (months === undefined) return 'any time';
-  return months % 12 === 0 ? `${String(months / 12)} years` : `${String(months)} months`;
+  return months % 12 === 0 ? countOf(months / 12, 'year') : countOf(months, 'month');
 }

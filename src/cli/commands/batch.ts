@@ -17,7 +17,7 @@ export async function run(call: Call, context: Context): Promise<number> {
     files: cases.value,
     tellWarnings: async (warnings) => {
       const advice = 'plainleaf check FILE shows those of a case';
-      if (warnings.length > 0) context.terminal.err(`\n${countOf(warnings.length, 'warning')}; ${advice}.`);
+      if (warnings.length > 0) context.terminal.err(`${countOf(warnings.length, 'warning')}; ${advice}.`);
       return Promise.resolve();
     },
     exitCode: (outcomes) => (outcomes.every(({ made }) => made) ? 0 : exitCodes.batch),

@@ -2,6 +2,7 @@ import { isClinicProfile, readSource } from '../../batch/index.ts';
 import type { Outcome } from '../../batch/index.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkEvidence } from '../../evidence/index.ts';
+import { placesIn } from '../../installation.ts';
 import { readClinic } from '../../input/index.ts';
 import { lintLocales } from '../../localize/index.ts';
 import type { Prepared } from '../../prepare.ts';
@@ -24,14 +25,15 @@ export async function run(call: Call, context: Context): Promise<number> {
   const prepared = await openPrepared(context);
   if (typeof prepared === 'number') return prepared;
   const { workspace, root, terminal } = context;
+  const places = placesIn(root);
   const checked: Checked[] = [
     {
       what: `evidence ${prepared.evidence.version}`,
-      diagnostics: await checkEvidence(workspace, `${root}/src/evidence/data`),
+      diagnostics: await checkEvidence(workspace, places.evidence),
     },
     {
       what: `words of ${[...prepared.locales.keys()].join(', ')}`,
-      diagnostics: await lintLocales(workspace, `${root}/locales`),
+      diagnostics: await lintLocales(workspace, places.locales),
     },
   ];
   for (const file of call.files) checked.push(await checkFile(file, call, { ...context, prepared }));
@@ -40,6 +42,7 @@ export async function run(call: Call, context: Context): Promise<number> {
     terminal.out(JSON.stringify({ checked }, null, 2));
   } else {
     for (const { what, diagnostics } of checked) terminal.out(`${what.padEnd(40)}  ${verdict(diagnostics)}`);
+    if (all.length > 0) terminal.err('');
     await printDiagnostics(context, all);
   }
   return exitCodeOf(all);

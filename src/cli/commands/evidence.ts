@@ -1,5 +1,6 @@
 import { exitCodes } from '../../diagnostics/codes.ts';
 import { checkEvidence, listRecords, loadEvidence, reviewState, showRecord } from '../../evidence/index.ts';
+import { placesIn } from '../../installation.ts';
 import { canonicalJson, sha256 } from '../../io/digest.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import { SeenSchema } from '../../model/study.ts';
@@ -26,12 +27,13 @@ export async function run(call: Call, context: Context): Promise<number> {
   if ((look === undefined && what !== 'lint') || more.length !== (what === 'show' ? 1 : 0)) {
     return refuse(context, 'evidence takes list, show ID, due or lint');
   }
-  const folder = `${root}/src/evidence/data`;
+  const places = placesIn(root);
+  const folder = places.evidence;
   if (look === undefined) return lint(folder, call, context);
   const digester = { sha256, canonicalJson };
   const loaded = await loadEvidence(workspace, {
     folder,
-    cache: `${root}/node_modules/.cache/plainleaf`,
+    cache: places.cache,
     digester,
   });
   if (loaded.ok) return look(loaded.value, call, context);
