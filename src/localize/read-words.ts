@@ -1,4 +1,4 @@
-import { LineCounter, isMap, isScalar, parseDocument } from 'yaml';
+import { LineCounter, isMap, isNode, isScalar, parseDocument } from 'yaml';
 import type { Document } from 'yaml';
 
 import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
@@ -72,7 +72,7 @@ function walkPair(
 }
 
 function offsetOf(node: unknown): number | undefined {
-  return isMap(node) || isScalar(node) ? (node.range?.[0] ?? undefined) : undefined;
+  return isNode(node) ? node.range?.[0] : undefined;
 }
 
 interface Fault {

@@ -51,7 +51,7 @@ export function makeTranslator(words: Words, formatter: Formatter): Translator {
       },
     });
   };
-  return { text, has: (key) => words.entries.has(key) || pluralForms(words, key).size > 0 };
+  return { text, has: (key) => words.entries.has(key) || words.entries.has(`${key}_other`) };
 }
 
 function written(value: TextVariable, formatter: Formatter): string {

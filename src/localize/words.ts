@@ -32,21 +32,30 @@ export function withoutVariables(text: string): string {
 
 const categories = ['zero', 'one', 'two', 'few', 'many', 'other'];
 
+/**
+ * Keys of the texts that have plural forms. Every language has the form `other`, so a key such as `too_few` is not
+ * taken for a form.
+ */
+export function countedKeys(languages: readonly Words[]): ReadonlySet<string> {
+  const keys = languages.flatMap(({ entries }) => [...entries.keys()]);
+  return new Set(keys.filter((key) => key.endsWith('_other')).map((key) => key.slice(0, -'_other'.length)));
+}
+
 export interface PluralKey {
   readonly base: string;
   readonly category: string;
 }
 
-/** Base and category of a plural form's key, or undefined for a key that has none. */
-export function pluralOf(key: string): PluralKey | undefined {
+/** Base and category of a plural form's key, or undefined for a key that is no form of a counted text. */
+export function pluralOf(key: string, counted: ReadonlySet<string>): PluralKey | undefined {
   const cut = key.lastIndexOf('_');
-  const category = key.slice(cut + 1);
-  return cut > 0 && categories.includes(category) ? { base: key.slice(0, cut), category } : undefined;
+  const [base, category] = [key.slice(0, cut), key.slice(cut + 1)];
+  return categories.includes(category) && counted.has(base) ? { base, category } : undefined;
 }
 
 /** The key that code asks for: without the plural suffix. */
-export function askedKey(key: string): string {
-  return pluralOf(key)?.base ?? key;
+export function askedKey(key: string, counted: ReadonlySet<string>): string {
+  return pluralOf(key, counted)?.base ?? key;
 }
 
 /** Forms of a plural text by category; empty for a text without forms. */

@@ -9,18 +9,24 @@ export const chancesHonest: WordsRule = {
   check: (languages) => allOf(languages).flatMap(checkWords),
 };
 
+interface Phrase {
+  readonly phrase: string;
+  readonly form: RegExp;
+}
+
 function checkWords(words: Words): readonly Diagnostic[] {
   const { never, only_with_count: onlyWithCount } = words.settings.misleading;
+  const [always, alone] = [never.map(compile), onlyWithCount.map(compile)];
   return patientTexts(words).flatMap((entry) => [
-    ...find(entry, never),
-    ...(/\d|\{\{/.test(entry.text) ? [] : find(entry, onlyWithCount)),
+    ...find(entry, always),
+    ...(/\d|\{\{/.test(entry.text) ? [] : find(entry, alone)),
   ]);
 }
 
-function find(entry: Entry, phrases: readonly string[]): readonly Diagnostic[] {
+function find(entry: Entry, phrases: readonly Phrase[]): readonly Diagnostic[] {
   return phrases
-    .filter((phrase) => pattern(phrase).test(entry.text))
-    .map((phrase) =>
+    .filter(({ form }) => form.test(entry.text))
+    .map(({ phrase }) =>
       faultAt(entry, {
         code: 'LOCALE_WORDING',
         message: `${entry.key} says a chance as "${phrase}"`,
@@ -30,7 +36,8 @@ function find(entry: Entry, phrases: readonly string[]): readonly Diagnostic[] {
 }
 
 /** A phrase as whole words in any case; # stands for a number or a variable. */
-function pattern(phrase: string): RegExp {
+function compile(phrase: string): Phrase {
   const written = phrase.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll('#', '(?:\\d+|\\{\\{\\w+\\}\\})');
-  return new RegExp(`(?<![\\p{L}\\d])${written}(?![\\p{L}\\d])`, 'iu');
+  const form = new RegExp(`(?<![\\p{L}\\d])${written}(?![\\p{L}\\d])`, 'iu');
+  return { phrase, form };
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { askedKey, fileOf } from '../words.ts';
+import { askedKey, countedKeys, fileOf } from '../words.ts';
 import type { Entry, Words } from '../words.ts';
 import { faultAt, faultOfAbsent } from './rule.ts';
 import type { WordsRule } from './rule.ts';
@@ -7,19 +7,32 @@ import type { WordsRule } from './rule.ts';
 export const keysMatch: WordsRule = {
   name: 'keys-match',
   description: 'every language has the words of the base language, and no others',
-  check: ({ base, others }) => others.flatMap((words) => [...absent(words, base), ...surplus(words, base)]),
+  check: ({ base, others }) =>
+    others.flatMap((words) => {
+      const counted = countedKeys([base, words]);
+      const pair: Pair = { base, words, wanted: byAskedKey(base, counted), has: byAskedKey(words, counted) };
+      return [...absent(pair), ...surplus(pair)];
+    }),
 };
 
 /** First entry of each key that code may ask for. */
-function byAskedKey(words: Words): ReadonlyMap<string, Entry> {
-  const entries = [...words.entries.values()].reverse();
-  return new Map(entries.map((entry) => [askedKey(entry.key), entry]));
+type AskedKeys = ReadonlyMap<string, Entry>;
+
+interface Pair {
+  readonly base: Words;
+  readonly words: Words;
+  readonly wanted: AskedKeys;
+  readonly has: AskedKeys;
 }
 
-function absent(words: Words, base: Words): readonly Diagnostic[] {
-  const has = byAskedKey(words);
+function byAskedKey(words: Words, counted: ReadonlySet<string>): AskedKeys {
+  const lastFirst = [...words.entries.values()].reverse();
+  return new Map(lastFirst.map((entry) => [askedKey(entry.key, counted), entry]));
+}
+
+function absent({ base, words, wanted, has }: Pair): readonly Diagnostic[] {
   const files = new Set([...words.entries.keys()].map((key) => fileOf(words, key)));
-  const missing = [...byAskedKey(base)].filter(([key]) => !has.has(key));
+  const missing = [...wanted].filter(([key]) => !has.has(key));
   const inFiles = missing.filter(([key]) => files.has(fileOf(words, key)));
   const wholeFiles = new Set(missing.map(([key]) => fileOf(words, key)).filter((file) => !files.has(file)));
   return [
@@ -45,10 +58,9 @@ function absentFile(file: string, words: Words): Diagnostic {
   };
 }
 
-function surplus(words: Words, base: Words): readonly Diagnostic[] {
-  const known = byAskedKey(base);
-  return [...byAskedKey(words)]
-    .filter(([key]) => !known.has(key))
+function surplus({ base, wanted, has }: Pair): readonly Diagnostic[] {
+  return [...has]
+    .filter(([key]) => !wanted.has(key))
     .map(([key, entry]) =>
       faultAt(entry, {
         code: 'LOCALE_KEY_UNUSED',

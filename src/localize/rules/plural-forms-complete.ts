@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { askedKey, pluralForms, pluralOf } from '../words.ts';
+import { countedKeys, pluralForms } from '../words.ts';
 import type { Entry, Words } from '../words.ts';
 import { allOf, faultAt } from './rule.ts';
 import type { WordsRule } from './rule.ts';
@@ -8,14 +8,10 @@ export const pluralFormsComplete: WordsRule = {
   name: 'plural-forms-complete',
   description: 'a counted text has exactly the plural forms of its language',
   check: (languages) => {
-    const counted = new Set(allOf(languages).flatMap(countedKeys));
+    const counted = countedKeys(allOf(languages));
     return allOf(languages).flatMap((words) => [...counted].flatMap((key) => checkForms(words, key)));
   },
 };
-
-function countedKeys(words: Words): readonly string[] {
-  return [...words.entries.keys()].filter((key) => pluralOf(key) !== undefined).map(askedKey);
-}
 
 function checkForms(words: Words, key: string): readonly Diagnostic[] {
   const needed = new Intl.PluralRules(words.tag).resolvedOptions().pluralCategories;

@@ -1,34 +1,48 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { askedKey, pluralOf, variablesOf } from '../words.ts';
+import { askedKey, countedKeys, pluralOf, variablesOf } from '../words.ts';
 import type { Entry, Words } from '../words.ts';
-import { faultAt } from './rule.ts';
+import { allOf, faultAt } from './rule.ts';
 import type { WordsRule } from './rule.ts';
 
 export const variablesMatch: WordsRule = {
   name: 'variables-match',
   description: 'a text has the same variables in every language and plural form',
-  check: ({ base, others }) => {
-    const wanted = variablesByKey(base);
-    return [base, ...others].flatMap((words) =>
-      [...words.entries.values()].flatMap((entry) => difference(entry, wanted.get(askedKey(entry.key)))),
+  check: (languages) => {
+    const counted = countedKeys(allOf(languages));
+    const wanted = variablesByKey(languages.base, counted);
+    return allOf(languages).flatMap(({ entries }) =>
+      [...entries.values()].flatMap((entry) => {
+        const category = pluralOf(entry.key, counted)?.category;
+        return difference(entry, category, wanted.get(askedKey(entry.key, counted)));
+      }),
     );
   },
 };
 
 /** Variables of all forms of a text together. */
-function variablesByKey(words: Words): ReadonlyMap<string, ReadonlySet<string>> {
+function variablesByKey(
+  words: Words,
+  counted: ReadonlySet<string>,
+): ReadonlyMap<string, ReadonlySet<string>> {
   const found = new Map<string, ReadonlySet<string>>();
   for (const { key, text } of words.entries.values()) {
-    const asked = askedKey(key);
+    const asked = askedKey(key, counted);
     found.set(asked, new Set([...(found.get(asked) ?? []), ...variablesOf(text)]));
   }
   return found;
 }
 
-function difference(entry: Entry, wanted: ReadonlySet<string> | undefined): readonly Diagnostic[] {
+function difference(
+  entry: Entry,
+  category: string | undefined,
+  wanted: ReadonlySet<string> | undefined,
+): readonly Diagnostic[] {
   if (wanted === undefined) return [];
   const has = new Set(variablesOf(entry.text));
-  const missing = [...wanted].filter((name) => !has.has(name) && !mayBeWords(entry, name));
+  // "a day" says its count in words.
+  const inWords = (name: string): boolean =>
+    name === 'count' && ['zero', 'one', 'two'].includes(category ?? '');
+  const missing = [...wanted].filter((name) => !has.has(name) && !inWords(name));
   const unknown = [...has].filter((name) => !wanted.has(name));
   if (missing.length + unknown.length === 0) return [];
   const parts = [
@@ -42,11 +56,6 @@ function difference(entry: Entry, wanted: ReadonlySet<string> | undefined): read
       hint: 'Use the variables of the base language.',
     }),
   ];
-}
-
-/** "a day" says its count in words. */
-function mayBeWords(entry: Entry, name: string): boolean {
-  return name === 'count' && ['zero', 'one', 'two'].includes(pluralOf(entry.key)?.category ?? '');
 }
 
 function listed(names: readonly string[]): string {
