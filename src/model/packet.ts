@@ -40,7 +40,7 @@ export interface VerificationReport {
 
 /** The text of a file and the name by which messages speak of it. */
 export interface SourceFile {
-  readonly name: string;
+  readonly file: string;
   readonly text: string;
 }
 
