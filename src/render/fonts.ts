@@ -82,7 +82,8 @@ function rememberRuns(face: Face): void {
   const runs = new Map<string, GlyphRun>();
   face.layout = (...call) => {
     const [text, features, , , direction] = call;
-    if (direction !== 'ltr' || features !== undefined) return shape(...call);
+    const plain = features === undefined || (Array.isArray(features) && features.length === 0);
+    if (direction !== 'ltr' || !plain) return shape(...call);
     const known = runs.get(text);
     if (known !== undefined) return known;
     if (runs.size >= rememberedRuns) runs.clear();

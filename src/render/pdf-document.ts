@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { PdfAttachment } from '../model/packet.ts';
+import { tunePdfkit } from './tune-pdfkit.ts';
 
 /** What is used of pdfkit: its own types leave out half of it. Coordinates run down from the top of the page. */
 export interface PdfDocument {
@@ -13,6 +14,8 @@ export interface PdfDocument {
   restore(): unknown;
   translate(x: number, y: number): unknown;
   font(source: object, size: number): unknown;
+  path(data: string): unknown;
+  addContent(operators: string): unknown;
   struct(
     tag: string,
     options: { readonly alt?: string; readonly lang?: string; readonly title?: string },
@@ -110,25 +113,8 @@ export function openPdf(info: PdfInfo): PdfDocument {
   const pdf = new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions) as unknown as PdfDocument;
   pdf._id = info.identifier;
   pdf.appendXML(accessibilityClaim);
-  rememberFaces(pdf);
+  tunePdfkit(pdf);
   return pdf;
-}
-
-/** pdfkit opens and compares a face anew for every run of text; here each is opened once a document. */
-function rememberFaces(pdf: PdfDocument): void {
-  const openFace = pdf.font.bind(pdf);
-  const opened = new Map<object, object>();
-  pdf.font = (source, size) => {
-    const known = opened.get(source);
-    if (known === undefined) {
-      openFace(source, size);
-      opened.set(source, pdf._font);
-    } else {
-      pdf._font = known;
-      pdf._fontSize = size;
-    }
-    return pdf;
-  };
 }
 
 /** Embeds a file, dated like the document so that the same input gives the same bytes. */
