@@ -2,7 +2,7 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { DocumentTree } from '../model/document.ts';
 import { pageNumberText } from '../model/tree-text.ts';
-import { Words, runsFor } from './blocks/primitives.tsx';
+import { Hairline, Words, runsFor } from './blocks/primitives.tsx';
 import { pageGeometry } from './geometry.ts';
 import type { PageGeometry } from './geometry.ts';
 import { acrossField, roundedPath, short } from './pictures/draw-path.ts';
@@ -62,7 +62,7 @@ function Pair({ theme, width, start, end }: PairProps): ReactElement {
   );
 }
 
-const TAB_HEIGHT = 22;
+const TAB_PADDING = 3.5;
 const TAB_SIDE = 12;
 const TAB_CORNER = 10;
 
@@ -76,11 +76,11 @@ function Tab({
   geometry: PageGeometry;
   text: string;
 }): ReactElement {
-  const role: TypeRole = { size: 12, lineHeight: 15, weight: 700 };
+  const role: TypeRole = { ...furnitureType(theme).header, weight: 700 };
   const most = geometry.contentWidth - 2 * TAB_SIDE;
   const set = measureLines({ runs: runsFor(text, role), size: role.size, width: most, setting: 'balanced' });
   const width = Math.ceil(set.width) + 1 + 2 * TAB_SIDE;
-  const height = TAB_HEIGHT + (set.lines - 1) * role.lineHeight;
+  const height = set.lines * role.lineHeight + 2 * TAB_PADDING;
   const field = { width, direction: theme.direction };
   const box = { start: 0, top: 0, width, height };
   const place = {
@@ -95,7 +95,7 @@ function Tab({
       <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={width} height={height}>
         <Path d={roundedPath(field, box, { endBottom: TAB_CORNER })} fill={palette.ink} />
       </Svg>
-      <View style={{ position: 'absolute', top: 3, left: TAB_SIDE }}>
+      <View style={{ position: 'absolute', top: TAB_PADDING - 0.5, left: TAB_SIDE }}>
         <Words
           theme={theme}
           text={text}
@@ -145,9 +145,14 @@ function Footer({ tree, theme, geometry, page, pages }: FurnitureProps): ReactEl
         paddingTop: RULE_GAP + RULE,
       }}
     >
-      <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={width} height={1}>
-        <Path d={`M0 ${RULE / 2}L${width} ${RULE / 2}`} stroke={palette.ink} strokeWidth={RULE} />
-      </Svg>
+      <Hairline
+        direction={theme.direction}
+        start={0}
+        width={width}
+        top={RULE / 2}
+        thickness={RULE}
+        color={palette.ink}
+      />
       <Pair
         theme={theme}
         width={width}

@@ -14,6 +14,11 @@ function role(size: number, lineHeight: number, weight: Weight): TypeRole {
   return { size, lineHeight, weight };
 }
 
+/** Where the first baseline of a text lies below its top, for Fira Sans: ascent 0.935, descent 0.265 of the size. */
+export function firstBaseline({ size, lineHeight }: TypeRole): number {
+  return (lineHeight - 1.2 * size) / 2 + 0.935 * size;
+}
+
 /** Text and thin lines are pure black: an office printer screens any other dark and its edges go woolly. */
 export const palette = {
   ink: '#000000',
@@ -71,11 +76,11 @@ const clinicianType: TypeScale = {
 /** Rows of strips and their white, in points. */
 export const strip = {
   /** Above the first line of words, where a picture stands beside them. */
-  wordsTop: 6,
+  wordsTop: 4,
   /** Above a picture of people: level with the capitals of the words. */
-  pictureTop: 10,
-  rangeTop: 12,
-  bottom: 10,
+  pictureTop: 8,
+  rangeTop: 11,
+  bottom: 8,
   /** Rows of words without a picture column; the first hangs under its heading. */
   textPadding: 9,
   firstTextPadding: 2,
@@ -96,8 +101,9 @@ export const columns = {
   field: 376,
   /** The way-back picture with its gap; the words take the rest of the field. */
   wayBack: 60,
-  /** Between the equal columns of a table. */
+  /** Between the columns of a table; more after a column whose numbers end at its edge. */
   tableGap: 8,
+  afterEndAligned: 14,
 } as const;
 
 const patientSpace = {

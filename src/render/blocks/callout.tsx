@@ -5,7 +5,7 @@ import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { ContinuedHead } from './continued-head.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
-import { Words, proseRole } from './primitives.tsx';
+import { Prose, Words } from './primitives.tsx';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
 const SIDE = 13;
@@ -24,7 +24,7 @@ interface PieceProps {
 
 /** One piece of a call-out: the heading with the first paragraph, or a further paragraph, with its part of the frame. */
 function CalloutPiece({ theme, first, last, heading, paragraph }: PieceProps): ReactElement {
-  const { width, direction, measure, type } = theme;
+  const { width, direction, type } = theme;
   const inner = width - 2 * SIDE;
   const padding = { paddingHorizontal: SIDE, paddingTop: first ? TOP : 0, paddingBottom: last ? BOTTOM : 0 };
   return (
@@ -42,14 +42,7 @@ function CalloutPiece({ theme, first, last, heading, paragraph }: PieceProps): R
       )}
       {paragraph === undefined ? null : (
         <View style={{ marginTop: BETWEEN }}>
-          <Words
-            theme={theme}
-            text={paragraph.inlines}
-            role={proseRole(theme, paragraph.role)}
-            width={inner}
-            measure={measure}
-            sem={{ tag: 'P' }}
-          />
+          <Prose theme={theme} paragraph={paragraph} width={inner} />
         </View>
       )}
     </View>
@@ -64,7 +57,7 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
-  const repeated = <ContinuedHead place={{ ...place, title: block.heading }} />;
+  const repeated = <ContinuedHead place={{ ...place, title: block.heading }} small />;
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,
     origin: block.origin,

@@ -9,29 +9,36 @@ interface ContinuedHeadProps {
   readonly place: Place;
   /** What is repeated under the heading: an axis, the heads of a table. */
   readonly children?: ReactNode;
+  /** Under the rule of a topic, or the small heading of a call-out. */
+  readonly small?: boolean;
 }
 
 /** What stands again at the top of a page that goes on with a block. Screen readers pass over it. */
-export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactElement {
+export function ContinuedHead({ place, children, small = false }: ContinuedHeadProps): ReactElement {
   const { theme, title } = place;
   const { space, type } = theme;
+  const role = small ? type.smallHeading : type.topic;
+  const ruled = !small && space.topicRule > 0;
   return (
     <View
       artifact
       style={{ width: theme.width, paddingBottom: children === undefined ? space.headToRows : 0 }}
     >
-      {space.topicRule === 0 ? null : (
-        <Rule width={theme.width} height={space.topicRule} color={palette.leaf} />
-      )}
+      {ruled ? <Rule width={theme.width} height={space.topicRule} color={palette.leaf} /> : null}
       {title === undefined ? null : (
-        <View style={{ paddingTop: space.ruleToQuestion, paddingBottom: space.headToRows }}>
+        <View
+          style={{
+            paddingTop: ruled ? space.ruleToQuestion : 0,
+            paddingBottom: children === undefined ? 0 : space.headToRows,
+          }}
+        >
           <Lines
             runs={[
-              { text: `${title} `, weight: type.topic.weight },
+              { text: `${title} `, weight: role.weight },
               { text: place.continued, weight: 400 },
             ]}
-            size={type.topic.size}
-            lineHeight={type.topic.lineHeight}
+            size={role.size}
+            lineHeight={role.lineHeight}
             width={theme.width}
             setting="balanced"
             align={alignStart(theme.direction)}

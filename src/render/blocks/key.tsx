@@ -3,17 +3,21 @@ import type { ReactElement } from 'react';
 import type { PictureKey } from '../../model/document.ts';
 import { textWidth } from '../measure-text.ts';
 import { drawKeyMark } from '../pictures/marks.ts';
+import { measureLines } from '../text.tsx';
 import { columns, gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { Drawing, Hairline, Words } from './primitives.tsx';
+import { Drawing, Hairline, Words, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
 type Item = PictureKey['items'][number];
 
 const MARK_GAP = 8;
-const ITEM_GAP = 14;
+/** White between two samples: less where the words need it. */
+const GAP = 24;
+const LEAST_GAP = 12;
+const MOST_LINES = 4;
 const PADDING = 9;
 /** More samples than this go on a second row. */
 const MOST_IN_ROW = 3;
@@ -25,33 +29,48 @@ function keyRows(items: readonly Item[]): readonly (readonly Item[])[] {
   return Array.from({ length: rows }, (_, row) => items.slice(row * each, (row + 1) * each));
 }
 
-function longestWord(words: string, theme: Theme): number {
-  const { size, weight } = theme.type.cell;
-  return Math.max(0, ...words.split(' ').map((word) => textWidth(word, { size, weight })));
+/** Narrowest measure in which words take no more than so many lines. */
+function widthInLines(words: string, lines: number, theme: Theme): number {
+  const role = theme.type.cell;
+  const runs = runsFor(words, role);
+  const natural = measureLines({ runs, size: role.size, width: 10_000, setting: 'filled' }).width;
+  const longest = Math.max(0, ...words.split(' ').map((word) => textWidth(word, role)));
+  for (let width = Math.max(longest, natural / lines); width < natural; width += 2) {
+    const set = measureLines({ runs, size: role.size, width, setting: 'balanced' });
+    if (set.lines <= lines) return set.width + 1;
+  }
+  return natural + 1;
 }
 
-/**
- * Widths of the words of a row: room is given by the length of the text, so that all take about as many lines, and
- * never less than the longest word.
- */
+/** Widths of the words of a row: one line each where there is room, else the longest take a line more, in turn. */
 export function wordWidths(items: readonly Item[], theme: Theme): readonly number[] {
-  const { size, weight } = theme.type.cell;
   const marks = items.reduce(
     (sum, item) => sum + drawKeyMark(item.mark, theme.direction).width + MARK_GAP,
     0,
   );
-  const room = columns.field - marks - ITEM_GAP * (items.length - 1);
-  const least = items.map((item) => longestWord(item.words, theme) + 1);
-  const spare = Math.max(0, room - least.reduce((sum, width) => sum + width, 0));
-  const lengths = items.map((item) => textWidth(item.words, { size, weight }));
-  const wanted = lengths.map((length, index) => Math.max(0, length / 2 - (least[index] ?? 0)) + 1);
-  const total = wanted.reduce((sum, width) => sum + width, 0);
-  return least.map((width, index) => width + (spare * (wanted[index] ?? 0)) / total);
+  const room = columns.field - marks - LEAST_GAP * (items.length - 1);
+  const set = items.map(({ words }) => ({ words, lines: 1, width: widthInLines(words, 1, theme) }));
+  const total = (): number => set.reduce((sum, { width }) => sum + width, 0);
+  for (let lines = 2; lines <= MOST_LINES && total() > room; lines += 1) {
+    for (const item of [...set].sort((a, b) => b.width - a.width)) {
+      if (total() <= room) break;
+      item.width = widthInLines(item.words, lines, theme);
+    }
+  }
+  return set.map(({ width }) => width);
 }
 
-function KeyItem({ theme, item, width }: { theme: Theme; item: Item; width: number }): ReactElement {
+interface KeyItemProps {
+  readonly theme: Theme;
+  readonly item: Item;
+  readonly width: number;
+  readonly gap: number;
+}
+
+function KeyItem({ theme, item, width, gap }: KeyItemProps): ReactElement {
+  const { direction } = theme;
   return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction) }}>
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), ...gapStart(direction, gap) }}>
       <Drawing mark={drawKeyMark(item.mark, theme.direction)} />
       <View sem={{ tag: 'LBody' }} style={{ width, ...gapStart(theme.direction, MARK_GAP) }}>
         <Words
@@ -63,6 +82,35 @@ function KeyItem({ theme, item, width }: { theme: Theme; item: Item; width: numb
           sem={{ tag: 'P' }}
         />
       </View>
+    </View>
+  );
+}
+
+interface KeyRowProps {
+  readonly theme: Theme;
+  readonly items: readonly Item[];
+  readonly top: number;
+}
+
+function KeyRow({ theme, items, top }: KeyRowProps): ReactElement {
+  const { direction } = theme;
+  const widths = wordWidths(items, theme);
+  const taken = items.reduce(
+    (sum, item, index) => sum + drawKeyMark(item.mark, direction).width + MARK_GAP + (widths[index] ?? 0),
+    0,
+  );
+  const gap = Math.min(GAP, Math.max(0, columns.field - taken) / Math.max(1, items.length - 1));
+  return (
+    <View style={{ flexDirection: rowDirection(direction), marginTop: top }}>
+      {items.map((item, index) => (
+        <KeyItem
+          key={index}
+          theme={theme}
+          item={item}
+          width={widths[index] ?? 0}
+          gap={index === 0 ? 0 : gap}
+        />
+      ))}
     </View>
   );
 }
@@ -88,18 +136,7 @@ export function keyUnits(block: OfType<'key'>, place: Place): readonly Unit[] {
           style={{ width: columns.field, ...gapStart(direction, columns.nameGap) }}
         >
           {keyRows(block.items).map((row, index) => (
-            <View
-              key={index}
-              style={{
-                flexDirection: rowDirection(direction),
-                justifyContent: 'space-between',
-                marginTop: index === 0 ? 0 : 6,
-              }}
-            >
-              {row.map((item, at) => (
-                <KeyItem key={at} theme={theme} item={item} width={wordWidths(row, theme)[at] ?? 0} />
-              ))}
-            </View>
+            <KeyRow key={index} theme={theme} items={row} top={index === 0 ? 0 : 6} />
           ))}
         </View>
       </View>

@@ -1,8 +1,8 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import { acrossField, HANDLE, point } from '../pictures/draw-path.ts';
+import { HANDLE, point } from '../pictures/draw-path.ts';
 import type { Field } from '../pictures/draw-path.ts';
-import { palette } from '../theme.ts';
+import { fromStart, palette } from '../theme.ts';
 import type { Direction } from '../theme.ts';
 
 export interface LeafFrameProps {
@@ -15,65 +15,74 @@ export interface LeafFrameProps {
 }
 
 const LINE = 1;
+/** The drawing is larger than the box on all sides: at its very edge a stroke would be cut thin. */
+const SPARE = 1;
+const EDGE = SPARE + LINE / 2;
 
-/** Top of the frame: the start corner round, the end corner square. */
+/** Top of the frame without its sides: the start corner round, the end corner square. */
 function topPath(field: Field, corner: number): string {
-  const from = LINE / 2;
-  const to = field.width - LINE / 2;
+  const to = field.width - SPARE;
   const rest = corner * (1 - HANDLE);
   const at = (offset: number, top: number): string => point(field, offset, top);
-  return [
-    `M${at(from, corner)}C${at(from, rest)} ${at(from + rest, from)} ${at(from + corner, from)}`,
-    `L${at(to, from)}L${at(to, corner)}`,
-  ].join('');
+  const bend = `${at(EDGE, EDGE + rest)} ${at(EDGE + rest, EDGE)} ${at(EDGE + corner, EDGE)}`;
+  return `M${at(EDGE, EDGE + corner)}C${bend}L${at(to, EDGE)}`;
 }
 
-/** Foot of the frame: the start corner square, the end corner round. */
+/** Foot of the frame without its sides: the start corner square, the end corner round. */
 function footPath(field: Field, corner: number): string {
-  const from = LINE / 2;
-  const to = field.width - LINE / 2;
-  const bottom = corner - LINE / 2;
+  const to = field.width - EDGE;
+  const bottom = corner;
   const rest = corner * (1 - HANDLE);
   const at = (offset: number, top: number): string => point(field, offset, top);
-  return [
-    `M${at(from, 0)}L${at(from, bottom)}L${at(to - corner, bottom)}`,
-    `C${at(to - rest, bottom)} ${at(to, bottom - rest)} ${at(to, bottom - corner)}L${at(to, 0)}`,
-  ].join('');
+  const bend = `${at(to - rest, bottom)} ${at(to, bottom - rest)} ${at(to, bottom - corner)}`;
+  return `M${at(SPARE, bottom)}L${at(to - corner, bottom)}C${bend}`;
 }
 
-function sidePath(field: Field): string {
-  const x = [LINE / 2, field.width - LINE / 2].map((offset) => acrossField(field, offset));
-  return x.map((at) => `M${at} 0L${at} 100`).join('');
+interface SideProps {
+  readonly direction: Direction;
+  /** Offset of the stroke's middle from the start edge of the framed box. */
+  readonly at: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** An upright line as high as its box, whatever that is. */
+function Side({ direction, at, top, bottom }: SideProps): ReactElement {
+  const width = 2 * EDGE;
+  return (
+    <View style={{ position: 'absolute', top, bottom, width, ...fromStart(direction, at - EDGE) }}>
+      <Svg width={width} height="100%" viewBox={`0 0 ${width} 100`} preserveAspectRatio="none">
+        <Path d={`M${EDGE} 0L${EDGE} 100`} stroke={palette.ink} strokeWidth={LINE} />
+      </Svg>
+    </View>
+  );
 }
 
 /**
  * The line round a call-out or panel, as an absolutely placed child of the box it frames. Strokes rather than borders,
- * which come out uneven; sides are drawn to the height of the box, whatever it is.
+ * which come out uneven; sides are drawn to the height of the box and reach into the piece above.
  */
 export function LeafFrame({ direction, width, corner, first, last }: LeafFrameProps): ReactElement {
-  const field: Field = { width, direction };
+  const field: Field = { width: width + 2 * SPARE, direction };
   const stroke = { stroke: palette.ink, strokeWidth: LINE };
-  const sides = {
-    position: 'absolute',
-    left: 0,
-    width,
-    top: first ? corner : 0,
-    bottom: last ? corner : 0,
-  } as const;
+  const wide = { position: 'absolute', left: -SPARE } as const;
+  const half = LINE / 2;
   return (
     <View style={{ position: 'absolute', top: 0, bottom: 0, left: 0, width }}>
       {first ? (
-        <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={width} height={corner}>
+        <Svg style={{ ...wide, top: -SPARE }} width={field.width} height={corner + EDGE}>
           <Path d={topPath(field, corner)} {...stroke} />
         </Svg>
       ) : null}
-      <View style={sides}>
-        <Svg width={width} height="100%" viewBox={`0 0 ${width} 100`} preserveAspectRatio="none">
-          <Path d={sidePath(field)} {...stroke} />
-        </Svg>
-      </View>
+      <Side direction={direction} at={half} top={first ? corner + half : -half} bottom={0} />
+      <Side
+        direction={direction}
+        at={width - half}
+        top={first ? 0 : -half}
+        bottom={last ? corner + half : 0}
+      />
       {last ? (
-        <Svg style={{ position: 'absolute', bottom: 0, left: 0 }} width={width} height={corner}>
+        <Svg style={{ ...wide, bottom: -SPARE }} width={field.width} height={corner + EDGE}>
           <Path d={footPath(field, corner)} {...stroke} />
         </Svg>
       ) : null}

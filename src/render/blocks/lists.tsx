@@ -5,11 +5,11 @@ import { listCounter } from '../../model/tree-text.ts';
 import { drawTickBox } from '../pictures/marks.ts';
 import { textWidth } from '../measure-text.ts';
 import { measureLines } from '../text.tsx';
-import { gapStart, palette, rowDirection } from '../theme.ts';
+import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BulletItem } from './panel.tsx';
-import { Drawing, Hairline, Paragraphs, Words, proseRole, runsFor } from './primitives.tsx';
+import { Drawing, Hairline, Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
@@ -25,9 +25,10 @@ function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
   const { type, width, measure, density } = theme;
   const indent = density === 'clinician' ? 14 : STEP_INDENT;
   const role = { ...type.tableNumber, lineHeight: type.body.lineHeight };
+  const lift = firstBaseline(role) - firstBaseline(type.body);
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
-      <View sem={{ tag: 'Lbl' }} style={{ width: indent }}>
+      <View sem={{ tag: 'Lbl' }} style={{ width: indent, marginTop: -lift }}>
         <Words theme={theme} text={counter} role={role} width={indent} />
       </View>
       <View sem={{ tag: 'LBody' }} style={{ width: width - indent }}>
@@ -71,6 +72,12 @@ const BOX_GAP = 8;
 /** White kept free after the words of an item. */
 const AFTER_ITEM = 8;
 
+/** A box stands on the baseline's level of its first line, its middle at that of the capitals. */
+function boxTop({ type }: Theme): number {
+  const capitals = 0.69 * type.body.size;
+  return Math.max(0, firstBaseline(type.body) - capitals / 2 - BOX / 2);
+}
+
 interface TickItemProps {
   readonly theme: Theme;
   readonly text: string;
@@ -83,7 +90,7 @@ function TickItem({ theme, text, width }: TickItemProps): ReactElement {
   const inner = width - BOX - BOX_GAP;
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
-      <View style={{ width: BOX, paddingTop: (body.lineHeight - BOX) / 2 + 0.5 }}>
+      <View style={{ width: BOX, paddingTop: boxTop(theme) }}>
         <Drawing mark={drawTickBox(BOX, theme.direction)} />
       </View>
       <View sem={{ tag: 'LBody' }} style={{ width: inner, ...gapStart(theme.direction, BOX_GAP) }}>
@@ -153,47 +160,54 @@ export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[
 /** Distance of writing lines. */
 const WRITING_PITCH = 31;
 
+interface WritingLinesProps {
+  readonly theme: Theme;
+  readonly indent: number;
+  readonly count: number;
+  /** The first line stands beside the box when there are no words there. */
+  readonly beside: boolean;
+}
+
+function WritingLines({ theme, indent, count, beside }: WritingLinesProps): ReactElement {
+  const first = beside ? -1 : WRITING_PITCH - 1;
+  const height = Math.max(0, count - (beside ? 1 : 0)) * WRITING_PITCH;
+  return (
+    <View style={{ width: theme.width, height }}>
+      {Array.from({ length: count }, (_, index) => (
+        <Hairline
+          key={index}
+          direction={theme.direction}
+          start={indent}
+          width={theme.width - indent}
+          top={first + index * WRITING_PITCH}
+          thickness={0.6}
+          color={palette.ink}
+        />
+      ))}
+    </View>
+  );
+}
+
 /** A question, with a box to tick where asked, and lines to write on. */
 export function writeInUnits(block: OfType<'write-in'>, place: Place): readonly Unit[] {
   const { theme } = place;
-  const { width, measure, direction } = theme;
+  const { width, direction } = theme;
   const { prompt } = block;
   const indent = block.box ? BOX + BOX_GAP : 0;
-  const inner = width - indent;
+  const silent = prompt === undefined || prompt.inlines.every((inline) => inline.value.trim() === '');
   const element = (
     <View style={{ width }}>
       <View style={{ flexDirection: rowDirection(direction), width }}>
         {block.box ? (
-          <View style={{ width: BOX, paddingTop: 2 }}>
+          <View style={{ width: BOX, height: theme.type.body.lineHeight, paddingTop: boxTop(theme) }}>
             <Drawing mark={drawTickBox(BOX, direction)} />
           </View>
         ) : null}
-        <View style={{ width: inner, ...gapStart(direction, block.box ? BOX_GAP : 0) }}>
-          {prompt === undefined ? null : (
-            <Words
-              theme={theme}
-              text={prompt.inlines}
-              role={proseRole(theme, prompt.role)}
-              width={inner}
-              measure={measure - indent}
-              sem={{ tag: 'P' }}
-            />
-          )}
+        <View style={{ width: width - indent, ...gapStart(direction, block.box ? BOX_GAP : 0) }}>
+          {silent ? null : <Prose theme={theme} paragraph={prompt} width={width - indent} />}
         </View>
       </View>
-      <View style={{ width, height: block.lines * WRITING_PITCH }}>
-        {Array.from({ length: block.lines }, (_, index) => (
-          <Hairline
-            key={index}
-            direction={direction}
-            start={indent}
-            width={inner}
-            top={(index + 1) * WRITING_PITCH - 1}
-            thickness={0.6}
-            color={palette.ink}
-          />
-        ))}
-      </View>
+      <WritingLines theme={theme} indent={indent} count={block.lines} beside={block.box && silent} />
     </View>
   );
   return singleUnit(block, place, element);

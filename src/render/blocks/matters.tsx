@@ -116,15 +116,15 @@ export function mattersUnits(block: OfType<'matters'>, place: Place): readonly U
       {element}
     </View>
   );
+  const continuation = (
+    <ContinuedHead place={place}>
+      <Head shape={shape} />
+    </ContinuedHead>
+  );
   const base = { origin: block.origin, gapBefore: 0, keepWithNext: false };
   const blanks = Array.from({ length: block.blanks }, () => undefined);
   const rows = [...block.statements, ...blanks].map((statement, index): Unit => {
     const row = <Row shape={shape} lined={index > 0} {...(statement === undefined ? {} : { statement })} />;
-    const continuation = (
-      <ContinuedHead place={place}>
-        <Head shape={shape} />
-      </ContinuedHead>
-    );
     return { ...base, key: `${key}.row.${index}`, element: inTable(row), continuation };
   });
   const head: Unit = {

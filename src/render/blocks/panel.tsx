@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
 import { drawBullet } from '../pictures/marks.ts';
-import { rowDirection } from '../theme.ts';
+import { firstBaseline, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { LeafFrame } from './leaf-frame.tsx';
@@ -26,13 +26,18 @@ export interface BulletProps {
 /** A leaf bullet and its words, as an item of a list. */
 export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): ReactElement {
   const { body } = theme.type;
+  const bullet = theme.density === 'clinician' ? 4.5 : 6;
   const inner = width - BULLET_INDENT;
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
       <View
-        style={{ width: BULLET_INDENT, paddingTop: body.lineHeight / 2 - 2.5, alignItems: bulletEdge(theme) }}
+        style={{
+          width: BULLET_INDENT,
+          paddingTop: firstBaseline(body) - 0.265 * body.size - bullet / 2,
+          alignItems: bulletEdge(theme),
+        }}
       >
-        <Drawing mark={drawBullet(theme.direction)} />
+        <Drawing mark={drawBullet(bullet, theme.direction)} />
       </View>
       <View sem={{ tag: 'LBody' }} style={{ width: inner }}>
         <Paragraphs

@@ -5,7 +5,7 @@ import type { Setting } from '../break-lines.ts';
 import type { Mark, Stroke } from '../pictures/marks.ts';
 import type { Run } from '../set-runs.ts';
 import { runsOf } from '../set-runs.ts';
-import { Lines } from '../text.tsx';
+import { Lines, measureLines } from '../text.tsx';
 import { alignEnd, alignStart, fromStart, palette } from '../theme.ts';
 import type { Direction, Theme, TypeRole } from '../theme.ts';
 import type { Semantics } from '../unit.ts';
@@ -64,6 +64,37 @@ export function stripRole(theme: Theme, role: Paragraph['role']): TypeRole {
 /** Type of a paragraph in a table cell. */
 export function cellRole(theme: Theme, role: Paragraph['role']): TypeRole {
   return role === 'number' ? theme.type.tableNumber : stripRole(theme, role);
+}
+
+/**
+ * Measure of a paragraph in a box: one that fits a single line of the box keeps it; a longer one has the measure of
+ * prose, about 62 characters.
+ */
+export function proseMeasure(theme: Theme, paragraph: Paragraph, width: number): number {
+  const role = proseRole(theme, paragraph.role);
+  const runs = runsFor(paragraph.inlines, role);
+  const set = measureLines({ runs, size: role.size, width, setting: 'filled' });
+  return set.lines <= 1 ? width : Math.min(width, theme.measure);
+}
+
+export interface ProseProps {
+  readonly theme: Theme;
+  readonly paragraph: Paragraph;
+  readonly width: number;
+}
+
+/** A paragraph of running text. */
+export function Prose({ theme, paragraph, width }: ProseProps): ReactElement {
+  return (
+    <Words
+      theme={theme}
+      text={paragraph.inlines}
+      role={proseRole(theme, paragraph.role)}
+      width={width}
+      measure={proseMeasure(theme, paragraph, width)}
+      sem={{ tag: 'P' }}
+    />
+  );
 }
 
 export interface ParagraphsProps {
@@ -136,15 +167,19 @@ export interface HairlineProps {
   readonly color?: string;
 }
 
+/** Thinner lines are painted as filled boxes: viewers draw any stroke at least one pixel wide, far too black. */
+const THINNEST_STROKE = 0.5;
+
 /** A thin line over the top of a box. A stroke, not a border: borders are filled shapes and come out uneven. */
 export function Hairline(props: HairlineProps): ReactElement {
   const { direction, start, width, top = 0, thickness, color = palette.line } = props;
+  const place = { position: 'absolute', ...fromStart(direction, start) } as const;
+  if (thickness < THINNEST_STROKE) {
+    const box = { ...place, top: top - thickness / 2, width, height: thickness };
+    return <View style={{ ...box, backgroundColor: color }} />;
+  }
   return (
-    <Svg
-      style={{ position: 'absolute', top: top - 1.5, ...fromStart(direction, start) }}
-      width={width}
-      height={3}
-    >
+    <Svg style={{ ...place, top: top - 1.5 }} width={width} height={3}>
       <Path d={`M0 1.5L${width} 1.5`} stroke={color} strokeWidth={thickness} />
     </Svg>
   );

@@ -3,23 +3,14 @@ import type { ReactElement } from 'react';
 import type { Theme, TypeRole } from '../theme.ts';
 import { palette } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { Words, proseRole } from './primitives.tsx';
+import { Prose, Words } from './primitives.tsx';
 import { Question } from './topic.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
 export function paragraphUnits(block: OfType<'paragraph'>, place: Place): readonly Unit[] {
   const { theme } = place;
-  const element = (
-    <Words
-      theme={theme}
-      text={block.inlines}
-      role={proseRole(theme, block.role)}
-      width={theme.width}
-      measure={theme.measure}
-      sem={{ tag: 'P' }}
-    />
-  );
+  const element = <Prose theme={theme} paragraph={block} width={theme.width} />;
   return singleUnit(block, place, element);
 }
 

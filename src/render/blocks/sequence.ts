@@ -15,7 +15,7 @@ function gapBetween(before: Block, next: Block, theme: Theme): number {
   if (before.type === 'cover') return space.afterCover;
   if (next.type === 'topic' || (next.type === 'heading' && next.level === 2)) return space.betweenTopics;
   if (before.type === 'heading') return afterHeading(before.level, next, theme);
-  if (explains(before, next)) return space.noteAfterStrip;
+  if (explains(before, next)) return gapOfNote(before, next, theme);
   if (before.type === 'paragraph') return afterParagraph(next, theme);
   return next.type === 'paragraph' ? space.noteAfterStrip : space.betweenBlocks;
 }
@@ -32,12 +32,17 @@ function afterHeading(level: 1 | 2 | 3, next: Block, theme: Theme): number {
   return next.type === 'paragraph' ? space.questionToIntro : space.headToRows;
 }
 
-/** A key or a note that is about the strip, table or board before it. */
+/** A key, or a note about the strip, table or board before it: never parted from that. */
 function explains(before: Block, next: Block): boolean {
-  const shown = before.type === 'strip' || before.type === 'table' || before.type === 'line-board';
-  const note = next.type === 'key' || next.type === 'paragraph';
-  const pictured = before.type !== 'strip' || before.layout !== 'text' || next.type !== 'key';
-  return (shown && note && pictured) || (before.type === 'key' && next.type === 'paragraph');
+  if (next.type === 'key') return true;
+  const shown = ['strip', 'table', 'line-board', 'key'].includes(before.type);
+  return shown && next.type === 'paragraph';
+}
+
+/** A key under its own pictures stands close; one that is about the pictures to come stands apart. */
+function gapOfNote(before: Block, next: Block, { space }: Theme): number {
+  const apart = next.type === 'key' && (before.type !== 'strip' || before.layout === 'text');
+  return apart ? space.betweenBlocks : space.noteAfterStrip;
 }
 
 interface Progress {

@@ -3,7 +3,15 @@ import type { ReactElement } from 'react';
 import type { Axis, Strip, StripRow } from '../../model/document.ts';
 import { acrossField } from '../pictures/draw-path.ts';
 import { gridOffsets, placeOnAxis, rangeSizes } from '../pictures/range.ts';
-import { columns, fromStart, gapStart, palette, rowDirection, strip as sizes } from '../theme.ts';
+import {
+  columns,
+  firstBaseline,
+  fromStart,
+  gapStart,
+  palette,
+  rowDirection,
+  strip as sizes,
+} from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Hairline, Paragraphs, Words, stripRole } from './primitives.tsx';
 import { StripPicture, pictureInset } from './strip-picture.tsx';
@@ -25,11 +33,6 @@ interface RowProps {
 interface Padding {
   readonly top: number;
   readonly bottom: number;
-}
-
-/** Where a text's first baseline lies below its top, for Fira Sans (ascent 0.935, descent 0.265 of the size). */
-function firstBaseline({ size, lineHeight }: { size: number; lineHeight: number }): number {
-  return (lineHeight - 1.2 * size) / 2 + 0.935 * size;
 }
 
 /** Extra white above a name, so that its first baseline is that of the words. */

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph, Table, TableRow } from '../../model/document.ts';
-import { columns as grid, gapStart, palette, rowDirection } from '../theme.ts';
+import { columns as grid, firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { Hairline, Paragraphs, Words, cellRole } from './primitives.tsx';
 import { Tag } from './tag.tsx';
@@ -13,35 +13,40 @@ export interface ColumnBox {
   readonly align: 'start' | 'end';
 }
 
+/** White before a column: that of the strips after a name, more after numbers that end at the edge of theirs. */
+function gapBefore(table: Table, index: number): number {
+  if (index === 0) return 0;
+  if (table.layout === 'choices' && index === 1) return grid.nameGap;
+  return table.columns[index - 1]?.align === 'end' ? grid.afterEndAligned : grid.tableGap;
+}
+
 /** `choices`: the name column of the strips, then equal columns; `dense`: shares of the whole width in percent. */
 export function columnBoxes(table: Table, theme: Theme): readonly ColumnBox[] {
   const { columns } = table;
-  const gap = grid.tableGap;
-  const widths =
-    table.layout === 'choices' ? choiceWidths(columns.length, theme) : shareWidths(table, theme.width, gap);
+  const room = theme.width - columns.reduce((sum, _, index) => sum + gapBefore(table, index), 0);
+  const widths = table.layout === 'choices' ? choiceWidths(columns.length, room) : shareWidths(table, room);
   let start = 0;
   return columns.map((column, index) => {
     const width = widths[index] ?? 0;
+    start += gapBefore(table, index);
     const box = { start, width, align: column.align ?? 'start' };
-    start += width + (table.layout === 'choices' && index === 0 ? grid.nameGap : gap);
+    start += width;
     return box;
   });
 }
 
-function choiceWidths(count: number, theme: Theme): readonly number[] {
-  if (count <= 1) return [theme.width];
-  const field = theme.width - grid.name - grid.nameGap;
-  const each = (field - (count - 2) * grid.tableGap) / (count - 1);
+function choiceWidths(count: number, room: number): readonly number[] {
+  if (count <= 1) return [room];
+  const each = (room - grid.name) / (count - 1);
   return [grid.name, ...Array.from({ length: count - 1 }, () => each)];
 }
 
-/** Columns without a width share what the others leave. */
-function shareWidths({ columns }: Table, whole: number, gap: number): readonly number[] {
+/** Columns without a width share what the others leave, at least a tenth each. */
+function shareWidths({ columns }: Table, room: number): readonly number[] {
   const given = columns.reduce((sum, column) => sum + (column.width ?? 0), 0);
   const open = columns.filter((column) => column.width === undefined).length;
   const rest = open === 0 ? 0 : Math.max(100 - given, 10 * open) / open;
   const total = given + rest * open;
-  const room = whole - gap * (columns.length - 1);
   return columns.map((column) => ((column.width ?? rest) / (total || 1)) * room);
 }
 
@@ -140,10 +145,12 @@ function NameCell({ shape, row, index }: CellProps): ReactElement {
 /** A larger number is lifted, so that its baseline is that of the words beside it. */
 function ValueCell({ shape, row, index }: CellProps): ReactElement {
   const { theme, boxes } = shape;
-  const lift = theme.density === 'patient' && row.cells[index]?.[0]?.role === 'number' ? 1 : 0;
+  const { roleOf } = typeOfRows(shape);
+  const role = roleOf(theme, row.cells[index]?.[0]?.role ?? 'body');
+  const lift = firstBaseline(role) - firstBaseline(roleOf(theme, 'body'));
   return (
     <View sem={{ tag: 'TD' }} style={{ ...cellStyle(boxes, index, theme), marginTop: -lift }}>
-      <CellWords shape={shape} row={row} index={index} roleOf={typeOfRows(shape).roleOf} />
+      <CellWords shape={shape} row={row} index={index} roleOf={roleOf} />
     </View>
   );
 }
@@ -157,7 +164,7 @@ function CellWords({ shape, row, index, roleOf }: CellProps & Pick<TypeOfRows, '
       roleOf={roleOf}
       width={box.width}
       gap={0}
-      setting="balanced"
+      setting={shape.table.layout === 'dense' ? 'filled' : 'balanced'}
       align={box.align}
     />
   );

@@ -17,16 +17,50 @@ function inTable(id: string, element: ReactElement, theme: Theme): ReactElement 
   );
 }
 
-function withBand(shape: RowShape, row: TableRow, lined: boolean): ReactElement {
-  const band = row.group === undefined ? null : <GroupBand shape={shape} text={row.group} />;
-  const cells =
-    row.cells.length === 0 ? null : <Row shape={shape} row={row} lined={lined && band === null} />;
+interface RowPlace {
+  readonly shape: RowShape;
+  readonly place: Place;
+  readonly index: number;
+}
+
+/** Whether a line divides a row from what is above it: not under the head's rule, nor under a band. */
+function isLined({ shape, index }: RowPlace): boolean {
+  const { rows } = shape.table;
+  return index > 0 && rows[index]?.group === undefined && rows[index - 1]?.cells.length !== 0;
+}
+
+/** A row with the band of its group above it; a band may also be a row of its own. */
+function RowWithBand({ at, row }: { readonly at: RowPlace; readonly row: TableRow }): ReactElement {
+  const { shape } = at;
   return (
     <>
-      {band}
-      {cells}
+      {row.group === undefined ? null : <GroupBand shape={shape} text={row.group} />}
+      {row.cells.length === 0 ? null : <Row shape={shape} row={row} lined={isLined(at)} />}
     </>
   );
+}
+
+/** Group that each row belongs to, if any. */
+function groupsOf(rows: readonly TableRow[]): readonly (string | undefined)[] {
+  let group: string | undefined;
+  return rows.map((row) => (group = row.group ?? group));
+}
+
+/** Heads to repeat above each row; the same element for all rows of a group, which is then set once. */
+function continuations({ shape, place }: Omit<RowPlace, 'index'>): readonly ReactElement[] {
+  const heads = new Map<string | undefined, ReactElement>();
+  const groups = groupsOf(shape.table.rows);
+  return shape.table.rows.map((row, index) => {
+    const group = row.group === undefined ? groups[index] : undefined;
+    const head = heads.get(group) ?? (
+      <ContinuedHead place={place}>
+        <TableHead shape={shape} />
+        {group === undefined ? null : <GroupBand shape={shape} text={group} />}
+      </ContinuedHead>
+    );
+    heads.set(group, head);
+    return head;
+  });
 }
 
 /** One unit for the head, one a row. A band is kept with the row under it and repeated where its rows go on. */
@@ -36,38 +70,23 @@ export function tableUnits(block: OfType<'table'>, place: Place): readonly Unit[
   if (rows.length === 0) return [];
   const shape: RowShape = { theme, table: block, boxes: columnBoxes(block, theme) };
   const id = `${key}.table`;
+  const heads = continuations({ shape, place });
+  const rowUnits = rows.map((row, index): Unit => ({
+    key: `${key}.row.${index}`,
+    origin: row.origin,
+    element: inTable(id, <RowWithBand at={{ shape, place, index }} row={row} />, theme),
+    gapBefore: 0,
+    keepWithNext: row.cells.length === 0 && index < rows.length - 1,
+    ...(heads[index] === undefined ? {} : { continuation: heads[index] }),
+  }));
   const head = inTable(id, <TableHead shape={shape} />, theme);
-  const headUnit = {
+  const headUnit: Unit = {
     key: `${key}.head`,
     origin: block.origin,
     element: head,
     gapBefore: 0,
     keepWithNext: true,
   };
-  let group: string | undefined;
-  const rowUnits = rows.map((row, index): Unit => {
-    const continued = group;
-    group = row.group ?? group;
-    const afterBand = index > 0 && rows[index - 1]?.cells.length === 0;
-    const element = inTable(id, withBand(shape, row, index > 0 && !afterBand), theme);
-    const band =
-      row.group !== undefined || continued === undefined ? null : (
-        <GroupBand shape={shape} text={continued} />
-      );
-    return {
-      key: `${key}.row.${index}`,
-      origin: row.origin,
-      element,
-      gapBefore: 0,
-      keepWithNext: row.group !== undefined && row.cells.length === 0 && index < rows.length - 1,
-      continuation: (
-        <ContinuedHead place={place}>
-          <TableHead shape={shape} />
-          {band}
-        </ContinuedHead>
-      ),
-    };
-  });
   // A long dense table is read row by row: it may break anywhere. A table of choices is compared: it stays whole.
   if (block.layout === 'dense') return [headUnit, ...rowUnits];
   return [{ ...headUnit, group: key }, ...groupRows(rowUnits, key)];

@@ -1,10 +1,9 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
-import { measureLines } from '../text.tsx';
 import { palette } from '../theme.ts';
 import type { Theme } from '../theme.ts';
-import { Rule, Words, proseRole, runsFor } from './primitives.tsx';
+import { Prose, Rule, Words } from './primitives.tsx';
 import type { HeadingTag } from './unit-parts.ts';
 
 interface QuestionProps {
@@ -26,14 +25,6 @@ export function Question({ theme, text, tag }: QuestionProps): ReactElement {
   );
 }
 
-/** A sentence that fits the whole width stays on one line; longer ones keep the measure of prose. */
-function introMeasure(theme: Theme, paragraph: Paragraph): number {
-  const role = proseRole(theme, paragraph.role);
-  const runs = runsFor(paragraph.inlines, role);
-  const set = measureLines({ runs, size: role.size, width: theme.width, setting: 'filled' });
-  return set.lines <= 1 ? theme.width : theme.measure;
-}
-
 interface TopicHeadProps extends QuestionProps {
   readonly intro: readonly Paragraph[];
 }
@@ -46,14 +37,7 @@ export function TopicHead({ theme, text, tag, intro }: TopicHeadProps): ReactEle
       <Question theme={theme} text={text} tag={tag} />
       {intro.map((paragraph, index) => (
         <View key={index} style={{ marginTop: index === 0 ? space.questionToIntro : 0 }}>
-          <Words
-            theme={theme}
-            text={paragraph.inlines}
-            role={proseRole(theme, paragraph.role)}
-            width={width}
-            measure={introMeasure(theme, paragraph)}
-            sem={{ tag: 'P' }}
-          />
+          <Prose theme={theme} paragraph={paragraph} width={width} />
         </View>
       ))}
     </View>

@@ -35,7 +35,7 @@ function strokesOf({ theme, line, sizes }: PictureProps): readonly Stroke[] {
     { path: drawn.grid, stroke: palette.grid, strokeWidth: 0.6 },
     { path: drawn.today, stroke: palette.ink, strokeWidth: 1.5 },
     { path: drawn.after, stroke: palette.ink, strokeWidth: 1.2, dash: '3 3' },
-    { path: drawn.line, stroke: palette.ink, strokeWidth: 2.4 },
+    { path: drawn.line, stroke: palette.ink, strokeWidth: sizes.stroke },
     { path: drawn.halos, fill: palette.pale },
     { path: drawn.marks, fill: palette.ink },
   ];
@@ -71,7 +71,7 @@ function TimeLabels({ theme, line, sizes }: PictureProps): ReactElement {
     centre: placeMonth(line, sizes, tick.at),
     length: widthOf(tick.label, small),
   }));
-  const starts = spreadLabels(wanted, { low: 0, high: sizes.plotStart + sizes.plotWidth + BESIDE, gap: 4 });
+  const starts = spreadLabels(wanted, { low: 0, high: sizes.plotStart + sizes.plotWidth + BESIDE, gap: 6 });
   const top = sizes.height - small.lineHeight;
   return (
     <>

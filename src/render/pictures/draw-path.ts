@@ -29,9 +29,9 @@ export interface Corners {
   readonly startBottom?: number;
 }
 
-/** Writes a number with at most three decimals: a thousandth of a point is finer than any printer. */
+/** Writes a number with at most two decimals: a hundredth of a point is finer than any printer. */
 export function short(value: number): string {
-  return String(Math.round(value * 1000) / 1000 + 0);
+  return String(Math.round(value * 100) / 100 + 0);
 }
 
 export function point(field: Field, offset: number, top: number): string {

@@ -96,10 +96,14 @@ export function drawKeyMark(mark: KeyMark, direction: Direction): Mark {
   }
 }
 
-/** A leaf bullet of 6. */
-export function drawBullet(direction: Direction): Mark {
-  const path = leafPath({ width: 6, direction }, { start: 0, top: 0, width: 6, height: 6 }, 3);
-  return { width: 6, height: 6, strokes: [{ path, fill: palette.leaf }] };
+/** A leaf bullet: 6 on patient pages. */
+export function drawBullet(size: number, direction: Direction): Mark {
+  const path = leafPath(
+    { width: size, direction },
+    { start: 0, top: 0, width: size, height: size },
+    size / 2,
+  );
+  return { width: size, height: size, strokes: [{ path, fill: palette.leaf }] };
 }
 
 /** An empty leaf box to tick: 17 in the grid of what matters, 15 before a line of text. */

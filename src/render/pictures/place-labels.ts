@@ -90,6 +90,13 @@ function crossed(box: Box, line: readonly Spot[]): number {
   return area;
 }
 
+/** A value nearer to another mark than to its own would be read as that mark's. */
+function misleads(box: Box, own: Spot, marks: readonly Spot[]): boolean {
+  const middle: Spot = [box.start + box.width / 2, box.top + box.height / 2];
+  const away = ([x, y]: Spot): number => Math.hypot(x - middle[0], y - middle[1]);
+  return marks.some((mark) => mark !== own && away(mark) < away(own) + 1);
+}
+
 export interface LabelScene {
   readonly plot: Box;
   readonly line: readonly Spot[];
@@ -110,7 +117,9 @@ export function placeValues(
     const busy = [...placed, ...marks, ...scene.taken];
     const priced = candidates(spot, size).map((box, rank) => {
       const touched = busy.reduce((sum, other) => sum + overlap(box, other), 0);
-      return { box, price: 4 * touched + 8 * outside(box, scene.plot) + 3 * crossed(box, scene.line) + rank };
+      const doubt = misleads(box, spot, spots) ? 200 : 0;
+      const price = 4 * touched + 8 * outside(box, scene.plot) + 3 * crossed(box, scene.line) + doubt + rank;
+      return { box, price };
     });
     const [first, ...rest] = priced;
     if (first === undefined) return;

@@ -13,6 +13,8 @@ export interface LineSizes {
   readonly corner: number;
   /** Width of the labels at the end of the plot. */
   readonly endLabel: number;
+  readonly mark: number;
+  readonly stroke: number;
 }
 
 export const largeLine: LineSizes = {
@@ -23,6 +25,8 @@ export const largeLine: LineSizes = {
   plotHeight: 154,
   corner: 14,
   endLabel: 66,
+  mark: 9,
+  stroke: 2.4,
 };
 
 export const smallLine: LineSizes = {
@@ -33,12 +37,13 @@ export const smallLine: LineSizes = {
   plotHeight: 102,
   corner: 14,
   endLabel: 62,
+  mark: 7,
+  stroke: 2,
 };
 
 /** Room inside the plot above the highest and below the lowest value, and after the last time. */
 const PAD = 9;
 const AFTER_LAST_TIME = 6;
-const MARK = 9;
 const MARK_HALO = 1.3;
 const NEAR_TODAY = 5;
 
@@ -94,8 +99,8 @@ function drawBand(line: WeightLine, sizes: LineSizes, field: Field): string {
     .join('');
 }
 
-function markAt([x, y]: Spot): Box {
-  return { start: x - MARK / 2, top: y - MARK / 2, width: MARK, height: MARK };
+function markAt([x, y]: Spot, size: number): Box {
+  return { start: x - size / 2, top: y - size / 2, width: size, height: size };
 }
 
 export interface LineDrawing {
@@ -128,7 +133,7 @@ export function drawWeightLine(line: WeightLine, sizes: LineSizes, direction: Di
   const gridTops = line.valueTicks.map((tick) => placeWeight(line, sizes, tick.at));
   const [lastX, lastY] = spots.at(-1) ?? [sizes.plotStart, todayTop];
   const dashTo = end - AFTER_LAST_TIME;
-  const dashed = line.unknownAfter !== undefined && line.points.length > 0 && dashTo - lastX > MARK;
+  const dashed = line.unknownAfter !== undefined && line.points.length > 0 && dashTo - lastX > sizes.mark;
   return {
     plot: roundedPath(field, plot, { startTop: sizes.corner, endBottom: sizes.corner }),
     grid: gridTops
@@ -148,11 +153,13 @@ export function drawWeightLine(line: WeightLine, sizes: LineSizes, direction: Di
     line: spots.length > 1 ? linePath(field, spots) : '',
     after: dashed
       ? linePath(field, [
-          [lastX + MARK / 2 + 2, lastY],
+          [lastX + sizes.mark / 2 + 2, lastY],
           [dashTo, lastY],
         ])
       : '',
-    halos: spots.map((spot) => leafPath(field, inset(markAt(spot), -MARK_HALO), MARK / 2)).join(''),
-    marks: spots.map((spot) => leafPath(field, markAt(spot), MARK / 2)).join(''),
+    halos: spots
+      .map((spot) => leafPath(field, inset(markAt(spot, sizes.mark), -MARK_HALO), sizes.mark / 2))
+      .join(''),
+    marks: spots.map((spot) => leafPath(field, markAt(spot, sizes.mark), sizes.mark / 2)).join(''),
   };
 }

@@ -1,0 +1,26 @@
+/**
+ * Paints hand-made documents with every type of block, for looking: `npx tsx tests/tooling/look-at.ts [folder]`.
+ * Writes look.pdf and, where pdftoppm is installed, pages in colour and in grey at 76 dpi.
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { blockUnits } from '../../src/render/blocks/index.tsx';
+import { pageFurniture } from '../../src/render/furniture.tsx';
+import { renderPacket } from '../../src/render/render-packet.ts';
+import { sampleTrees } from '../helpers/sample-documents.ts';
+
+const folder = process.argv[2] ?? 'out/look';
+mkdirSync(folder, { recursive: true });
+const rendered = await renderPacket(
+  { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents: sampleTrees },
+  { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] },
+  { blockUnits, pageFurniture },
+);
+if (!rendered.ok)
+  throw new Error(rendered.diagnostics.map(({ code, message }) => `${code}: ${message}`).join('\n'));
+const file = join(folder, 'look.pdf');
+writeFileSync(file, rendered.value.pdf);
+execFileSync('pdftoppm', ['-r', '76', '-png', file, join(folder, 'page')]);
+execFileSync('pdftoppm', ['-r', '76', '-gray', '-png', file, join(folder, 'grey')]);
+console.log(`${rendered.value.pages.length} pages in ${folder}`);
