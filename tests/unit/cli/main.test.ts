@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+
+import { commands } from '../../../src/cli/commands.ts';
+import { main } from '../../../src/cli/main.ts';
+import { createTerminal } from '../../../src/cli/terminal.ts';
+import { exitCodes } from '../../../src/diagnostics/codes.ts';
+import { createNodeWorkspace } from '../../../src/io/node-workspace.ts';
+import type { Workspace } from '../../../src/io/workspace.ts';
+import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
+
+/** Runs a command on this checkout's own evidence, with what it printed. */
+async function call(args: readonly string[], workspace: Workspace = createNodeWorkspace()) {
+  const printed = { out: '', err: '' };
+  const terminal = createTerminal({
+    out: { write: (text) => (printed.out += String(text)) !== '' },
+    err: { write: (text) => (printed.err += String(text)) !== '' },
+  });
+  const code = await main(args, { workspace, terminal, root: '.' });
+  return { code, ...printed };
+}
+
+describe('plainleaf', () => {
+  it('explains itself, with every command and every exit code', async () => {
+    const { code, out } = await call(['--help']);
+    expect(code).toBe(0);
+    for (const { name, summary } of commands)
+      expect(out).toMatch(new RegExp(`^  ${name} .*${summary}$`, 'm'));
+    for (const exitCode of Object.values(exitCodes))
+      expect(out).toMatch(new RegExp(`^  ${String(exitCode)} `, 'm'));
+  });
+
+  it.each(commands.map((command) => [command.name, command] as const))(
+    'explains %s with all its options',
+    async (name, command) => {
+      const { code, out } = await call([name, '--help']);
+      expect(code).toBe(0);
+      for (const option of command.options) expect(out).toContain(`--${option.name}`);
+      expect(out.split('\n').every((line) => line.length <= 110)).toBe(true);
+    },
+  );
+
+  it('says its version', async () => {
+    expect(await call(['--version'])).toMatchObject({ code: 0, out: '0.1.0\n' });
+  });
+
+  it('says what it does not understand, on the side of errors', async () => {
+    expect(await call(['mak'])).toMatchObject({
+      code: 2,
+      out: '',
+      err: expect.stringContaining('mak is not a command') as string,
+    });
+  });
+
+  it('reports a fault of its own without details of what it was about', async () => {
+    const { code, err } = await call(
+      ['--version'],
+      createMemoryWorkspace({ 'package.json': 'Ilsa Marchetti-Boone' }),
+    );
+    expect(code).toBe(exitCodes.internal);
+    expect(err).toContain('INTERNAL');
+    expect(err).not.toContain('Ilsa');
+  });
+});
+
+describe('plainleaf evidence', () => {
+  it('lists records that fit what was asked', async () => {
+    const { code, out } = await call([
+      'evidence',
+      'list',
+      '--option',
+      'sleeve',
+      '--outcome',
+      'leak',
+      '--seen',
+      'page',
+    ]);
+    const lines = out.trim().split('\n');
+    expect(code).toBe(0);
+    expect(lines.length).toBeGreaterThan(5);
+    expect(lines.slice(0, -2).every((line) => line.startsWith('sleeve.leak.') && line.endsWith('page'))).toBe(
+      true,
+    );
+    expect(lines.at(-1)).toBe(`${String(lines.length - 2)} records`);
+  });
+
+  it('gives the same as JSON', async () => {
+    const { out } = await call(['evidence', 'list', '--option', 'sleeve', '--outcome', 'leak', '--json']);
+    expect(JSON.parse(out)).toEqual(
+      expect.arrayContaining([expect.objectContaining({ option: 'sleeve', outcome: 'leak' })]),
+    );
+  });
+
+  it('shows a record with its study and where it was read', async () => {
+    const { code, out } = await call(['evidence', 'show', 'sleeve.leak.30d.mbsaqip-2015-2020']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^figure +events 598, n 370369$/m);
+    expect(out).toMatch(/^pubmed +37258316$/m);
+    expect(out).toMatch(/^read at +https:/m);
+  });
+
+  it('says what is due for review on a day', async () => {
+    expect((await call(['evidence', 'due', '--date', '2026-11-25'])).out).toContain(
+      'is to be read again by 2027-11-25.',
+    );
+    expect((await call(['evidence', 'due', '--date', '2027-11-25'])).out).toContain('that day has come');
+  });
+
+  it('finds the shipped evidence in order', async () => {
+    expect(await call(['evidence', 'lint'])).toEqual({
+      code: 0,
+      out: 'The evidence is in order.\n',
+      err: '',
+    });
+  });
+
+  it.each([
+    ['an option that is not defined', ['list', '--option', 'slev'], 'there is no slev'],
+    ['an outcome that is not defined', ['list', '--outcome', 'lek'], 'there is no lek'],
+    ['another way of reading', ['list', '--seen', 'yes'], '--seen takes page, page-2nd or memory'],
+    ['a record that is not there', ['show', 'sleeve.x'], 'there is no record sleeve.x'],
+    ['a word it does not know', ['lst'], 'evidence takes list, show ID, due or lint'],
+    ['a record too many', ['list', 'sleeve.x'], 'evidence takes list, show ID, due or lint'],
+  ])('refuses %s', async (_, args, why) => {
+    expect(await call(['evidence', ...args])).toMatchObject({
+      code: 2,
+      out: '',
+      err: expect.stringContaining(why) as string,
+    });
+  });
+});
+
+describe('plainleaf schema', () => {
+  it.each([
+    ['case', 'patient'],
+    ['clinic', 'surgeons'],
+  ])('prints the format of a %s', async (kind, key) => {
+    const { code, out } = await call(['schema', kind]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ properties: { [key]: expect.anything() as unknown } });
+  });
+
+  it('refuses another word', async () => {
+    expect(await call(['schema', 'evidence'])).toMatchObject({ code: 2 });
+  });
+});
