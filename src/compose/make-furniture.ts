@@ -1,0 +1,27 @@
+import type { Furniture } from '../model/document.ts';
+import type { DocumentTemplate } from './load-templates.ts';
+import type { Scene } from './view/scene.ts';
+
+/** Header, footer and tab of every page. The renderer puts the page number into `{page}` and `{pages}`. */
+export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoints: number): Furniture {
+  const { words, format, clinic } = scene;
+  const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
+  const date = format.date(scene.date);
+  const clinician = template.audience === 'clinician';
+  const start = clinician ? words.plain('common.furniture.clinician_start', { reference: scene.case.case }) : scene.case.patient.name;
+  const header = words.plain(template.header, { date, version: scene.evidence.version });
+  return {
+    header: { start, end: header },
+    headerOnFirstPage: template.headerOnFirstPage,
+    footer: {
+      call: words.plain('common.furniture.call', { day, night, emergency }),
+      deferral: words.plain(clinician ? 'common.furniture.clinician_deferral' : 'common.furniture.deferral'),
+      id: words.plain('common.furniture.id', { id: scene.documentId, next: format.monthYear(scene.evidence.nextReview) }),
+      page: words.plain('common.furniture.page'),
+    },
+    phones: [day, night, emergency],
+    tab: words.plain(`common.furniture.tab_${scene.state}`, { count: openPoints }),
+    ...(scene.state === 'draft' ? { draftEdge: words.plain('common.furniture.draft_edge') } : {}),
+    continued: words.plain('common.furniture.continued'),
+  };
+}

@@ -1,0 +1,93 @@
+import type { Duty, FigureRun, Inline, Paragraph, TextRun } from '../../model/document.ts';
+import type { MarkupElement } from './element.ts';
+import { childrenNamed, choiceOf, present, refuse, requiredText, textOf } from './read-attributes.ts';
+
+interface Style {
+  readonly bold: boolean;
+  readonly language?: string;
+}
+
+const roles: readonly Paragraph['role'][] = ['body', 'lead', 'number', 'strong', 'small'];
+const duties: readonly Duty[] = ['caution', 'phone', 'standard'];
+
+export function buildParagraph(element: MarkupElement): Paragraph {
+  const inlines = buildInlines(element);
+  if (inlines.length === 0) refuse(element, '<p> says nothing');
+  const role = textOf(element, 'role') === undefined ? 'body' : choiceOf(element, 'role', roles);
+  const duty = textOf(element, 'duty') === undefined ? undefined : choiceOf(element, 'duty', duties);
+  return present({ type: 'paragraph' as const, role, inlines, duty, origin: element.origin });
+}
+
+/** The paragraphs of an element that holds nothing else. */
+export function buildParagraphs(element: MarkupElement | undefined): readonly Paragraph[] {
+  return element === undefined ? [] : childrenNamed(element, 'p').map(buildParagraph);
+}
+
+/** Runs of text and figures; white space at both ends is dropped, equal neighbours are joined. */
+export function buildInlines(element: MarkupElement): readonly Inline[] {
+  return trimEnds(joinTexts(collect(element, { bold: false })));
+}
+
+/** The text of an element whose place in the tree takes no runs. */
+export function plainContent(element: MarkupElement): string {
+  const text = buildInlines(element)
+    .map((inline) => inline.value)
+    .join('');
+  if (text === '') refuse(element, `<${element.name}> says nothing`);
+  return text;
+}
+
+function collect(element: MarkupElement, style: Style): readonly Inline[] {
+  return element.children.flatMap((child): readonly Inline[] => {
+    if (child.type === 'text') return [textRun(child.value, style)];
+    if (child.name === 'fig') return [figureRun(child, style)];
+    if (child.name === 'b') return collect(child, { ...style, bold: true });
+    return collect(child, { ...style, language: requiredText(child, 'code') });
+  });
+}
+
+function textRun(value: string, style: Style): TextRun {
+  return present({ type: 'text' as const, value, bold: style.bold ? true : undefined, language: style.language });
+}
+
+function figureRun(element: MarkupElement, style: Style): FigureRun {
+  if (element.children.some((child) => child.type !== 'text')) refuse(element, '<fig> may hold text only');
+  const value = element.children.map((child) => (child.type === 'text' ? child.value : '')).join('').trim();
+  if (value === '') refuse(element, '<fig> says nothing');
+  const records = (textOf(element, 'records') ?? '').split(' ').filter((record) => record !== '');
+  return present({
+    type: 'figure' as const,
+    value,
+    cell: requiredText(element, 'cell'),
+    records,
+    bold: style.bold ? true : undefined,
+  });
+}
+
+function joinTexts(inlines: readonly Inline[]): readonly Inline[] {
+  const joined: Inline[] = [];
+  for (const inline of inlines) {
+    const before = joined.at(-1);
+    if (before?.type === 'text' && inline.type === 'text' && sameStyle(before, inline)) {
+      const value = `${before.value}${inline.value}`.replace(/ {2,}/g, ' ');
+      joined.splice(-1, 1, { ...before, value });
+    } else {
+      joined.push(inline);
+    }
+  }
+  return joined;
+}
+
+function sameStyle(a: TextRun, b: TextRun): boolean {
+  return a.bold === b.bold && a.language === b.language;
+}
+
+function trimEnds(inlines: readonly Inline[]): readonly Inline[] {
+  const last = inlines.length - 1;
+  return inlines
+    .map((inline, index) => {
+      const start = index === 0 ? inline.value.replace(/^ +/, '') : inline.value;
+      return { ...inline, value: index === last ? start.replace(/ +$/, '') : start };
+    })
+    .filter((inline) => inline.value !== '');
+}

@@ -1,0 +1,71 @@
+/** What one element may carry. `content`: child elements by name, or `inline` for text with <b>, <fig>, <lang>. */
+export interface ElementRule {
+  readonly required: readonly string[];
+  readonly optional: readonly string[];
+  readonly content: 'inline' | readonly string[];
+}
+
+const rule = (required: string, optional: string, content: string): ElementRule => ({
+  required: split(required),
+  optional: split(optional),
+  content: content === 'inline' ? 'inline' : split(content),
+});
+const split = (names: string): readonly string[] => (names === '' ? [] : names.split(' '));
+
+const flow = 'p strip line-board table callout panel key matters ticks list write-in facts heading';
+
+/** The closed vocabulary of the templates. An element is a block type of the document tree, or a part of one. */
+const vocabulary: Readonly<Record<string, ElementRule>> = {
+  document: rule('', '', `cover topic ${flow}`),
+  topic: rule('question', '', `intro ${flow}`),
+  intro: rule('', '', 'p'),
+  p: rule('', 'role duty', 'inline'),
+  cover: rule('clinic date question addressee', '', 'lead'),
+  lead: rule('', '', 'inline'),
+  heading: rule('level', '', 'inline'),
+  strip: rule('layout', '', 'axis row'),
+  axis: rule('min max today label', '', 'scale'),
+  scale: rule('unit', '', 'tick'),
+  tick: rule('at label', '', ''),
+  row: rule('name', 'tag', 'people range unknown way-back words'),
+  words: rule('', '', 'p'),
+  people: rule('of filled may half alt', '', ''),
+  range: rule('average meaning alt', 'low high', ''),
+  unknown: rule('of alt', '', ''),
+  'way-back': rule('possible alt', '', ''),
+  'line-board': rule('', '', 'weight-line'),
+  'weight-line': rule('name min max today label alt', 'unknown-after', 'point time-tick value-tick'),
+  point: rule('months at label', 'low high', ''),
+  'time-tick': rule('at label', '', ''),
+  'value-tick': rule('at label', '', ''),
+  table: rule('layout', '', 'column table-row'),
+  column: rule('label', 'width align', ''),
+  'table-row': rule('', 'group tag', 'cell'),
+  cell: rule('', '', 'p'),
+  callout: rule('kind heading', '', 'p'),
+  panel: rule('', '', 'lead body side closing'),
+  body: rule('', '', 'p'),
+  side: rule('heading', '', 'p'),
+  closing: rule('', '', 'p'),
+  key: rule('heading', '', 'mark'),
+  mark: rule('kind', '', 'inline'),
+  matters: rule('blanks', '', 'column p'),
+  ticks: rule('heading', '', 'item'),
+  item: rule('', '', 'inline'),
+  list: rule('', 'ordered', 'step'),
+  step: rule('', '', 'p'),
+  'write-in': rule('lines', 'box', 'p'),
+  facts: rule('', '', 'fact'),
+  fact: rule('label value', '', ''),
+  b: rule('', '', 'inline'),
+  fig: rule('cell records', '', 'inline'),
+  lang: rule('code', '', 'inline'),
+};
+
+/** The rule of an element; undefined if there is no such element. */
+export function ruleOf(name: string): ElementRule | undefined {
+  return Object.hasOwn(vocabulary, name) ? vocabulary[name] : undefined;
+}
+
+/** Elements that stand inside a line of text. */
+export const inlineElements: readonly string[] = ['b', 'fig', 'lang'];

@@ -1,0 +1,74 @@
+import type { OutcomeRow, Topic, TopicId } from '../../model/comparison.ts';
+import { lazyView } from './lazy-view.ts';
+import type { Scene } from './scene.ts';
+import { body, plainRow } from './shared-shapes.ts';
+import type { TableView } from './shared-shapes.ts';
+import { viewAsks } from './view-asks.ts';
+import { viewChoices, viewCover } from './view-choices.ts';
+import { viewClinician } from './view-clinician.ts';
+import { viewHealth } from './view-health.ts';
+import { viewLines } from './view-lines.ts';
+import { viewMatters } from './view-matters.ts';
+import { viewNext } from './view-next.ts';
+import { viewOpen } from './view-open.ts';
+import { surgeonName, viewOpinion } from './view-opinion.ts';
+import { viewOwn } from './view-own.ts';
+import { viewPeople } from './view-people.ts';
+import { viewQuestions } from './view-questions.ts';
+import type { ViewModel } from './view-shape.ts';
+import { viewSources } from './view-sources.ts';
+import { viewStudies } from './view-study.ts';
+import { viewTables } from './view-table.ts';
+import { viewUndo } from './view-undo.ts';
+import { viewWeight } from './view-weight.ts';
+
+/**
+ * The only thing that templates see: every number already in words, every name already chosen. A part is worked out
+ * when a template first names it, since no kind of document needs all.
+ */
+export function buildView(scene: Scene): ViewModel {
+  const { clinic, locale, words } = scene;
+  return lazyView<ViewModel>({
+    patientName: () => scene.case.patient.name,
+    clinicName: () => clinic.clinic.name,
+    date: () => locale.formatter.date(scene.date),
+    documentId: () => scene.documentId,
+    surgeon: () => surgeonName(scene),
+    cover: () => viewCover(scene),
+    choices: () => viewChoices(scene),
+    studies: () => viewStudies(scene),
+    health: () => viewHealth(scene),
+    weight: () => viewWeight(scene),
+    lines: () => viewLines(scene),
+    firstMonth: () => viewPeople(scene, topicOf(scene, 'first-month')),
+    firstMonthTables: () => tablesOf(scene, 'first-month'),
+    laterYears: () => viewPeople(scene, topicOf(scene, 'later-years')),
+    laterTables: () => tablesOf(scene, 'later-years'),
+    livingTables: () => tablesOf(scene, 'living-with-it'),
+    benefitTables: () => tablesOf(scene, 'benefits'),
+    undo: () => viewUndo(scene),
+    own: () => viewOwn(scene),
+    unknown: () => scene.options.map((option) => plainRow(option, [body(words.say(`options.${option.code}.unknown`))])),
+    asks: () => viewAsks(scene),
+    opinion: () => viewOpinion(scene),
+    matters: () => viewMatters(scene),
+    next: () => viewNext(scene),
+    questions: () => viewQuestions(scene),
+    sources: () => viewSources(scene),
+    clinician: () => viewClinician(scene),
+    open: () => viewOpen(scene),
+    isDraft: () => scene.state === 'draft',
+  });
+}
+
+function topicOf(scene: Scene, id: TopicId): Topic | undefined {
+  return scene.comparison.topics.find((topic) => topic.id === id);
+}
+
+/** An outcome that the topic draws as a picture is not said again in its table. */
+function tablesOf(scene: Scene, id: TopicId): readonly TableView[] {
+  const topic = topicOf(scene, id);
+  if (topic === undefined) return [];
+  const rows: readonly OutcomeRow[] = topic.rows.filter((row) => row.outcome !== topic.picture?.outcome);
+  return viewTables(scene, rows, topic.denominator);
+}

@@ -1,0 +1,57 @@
+import type { KnownCell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { Study } from '../../model/study.ts';
+import type { Scene } from './scene.ts';
+import { asMarkup, inLanguage, joined } from './words.ts';
+
+/** Studies numbered in the order in which the sources name them. */
+export interface StudyNumbers {
+  /** Number of a study, from 1; a study not yet named gets the next. */
+  readonly of: (study: string) => number;
+  /** Citations in the order of the numbers. */
+  readonly citations: () => readonly Markup[];
+}
+
+/** Titles and journals stand in the language in which they were published. */
+const languageOfCitations = 'en';
+
+export function numberStudies(scene: Scene, cells: readonly KnownCell[]): StudyNumbers {
+  const order: string[] = [];
+  const numberOf = (study: string): number => {
+    const known = order.indexOf(study);
+    return known === -1 ? order.push(study) : known + 1;
+  };
+  for (const cell of cells) {
+    numberOf(cell.lead.study);
+    for (const id of cell.others?.records ?? []) {
+      const study = scene.records.get(id)?.study;
+      if (study !== undefined) numberOf(study);
+    }
+  }
+  return {
+    of: numberOf,
+    citations: () =>
+      order.map((id) => {
+        const study = scene.evidence.studies.get(id);
+        return study === undefined ? asMarkup(id) : citationOf(scene, study);
+      }),
+  };
+}
+
+/** Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. */
+export function citationOf(scene: Scene, study: Study): Markup {
+  const { authors, year, title, journal, doi, pmid } = study.citation;
+  const parts = [authors, year === undefined ? undefined : `(${String(year)})`, title, journal].filter((part) => part !== undefined);
+  const published = inLanguage(parts.map((part) => part.replace(/[.\s]+$/, '')).join('. ') + '.', {
+    language: languageOfCitations,
+    document: scene.locale.tag,
+  });
+  const address = doi === undefined ? (pmid === undefined ? study.seen_at?.[0] : undefined) : `doi.org/${doi}`;
+  const where = [address, pmid === undefined ? undefined : `PubMed ${pmid}`].filter((part) => part !== undefined).join('; ');
+  const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
+  return joined(
+    published,
+    ...(where === '' ? [] : [asMarkup(`${where}.`)]),
+    ...(unseen.length === 0 ? [] : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
+  );
+}

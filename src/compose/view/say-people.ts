@@ -1,0 +1,39 @@
+import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { Scene } from './scene.ts';
+import { joined } from './words.ts';
+
+/** Who was measured: what they had before, BMI, age, special groups. Says so where the study does not state it. */
+export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
+  const { indication, bmi, age, group, diabetes } = record.people;
+  return joined(
+    scene.words.say('sources.people', { people: scene.words.plain(`codes.indications.${indication}`) }),
+    scene.words.say('sources.bmi', { spread: sayUnlessUnknown(scene, bmi) }),
+    scene.words.say('sources.age', { spread: sayUnlessUnknown(scene, age) }),
+    ...(group === undefined ? [] : [scene.words.say('sources.group', { group: scene.words.plain(`codes.groups.${group}`) })]),
+    ...(diabetes === 'all' || diabetes === 'none' ? [scene.words.say(`sources.diabetes_${diabetes}`)] : []),
+  );
+}
+
+function sayUnlessUnknown(scene: Scene, spread: Spread | undefined): string {
+  return spreadInWords(scene, spread) ?? scene.words.plain('sources.not_stated');
+}
+
+/** "45.9 on average, from 35 to 60"; null where nothing is stated. */
+export function spreadInWords(scene: Scene, spread: Spread | undefined): string | null {
+  const middle = spread?.mean ?? spread?.median;
+  const parts = [
+    ...(middle === undefined ? [] : [scene.words.plain('sources.average', { value: scene.format.number(middle) })]),
+    ...limitsOf(scene, spread),
+  ];
+  return parts.length === 0 ? null : parts.join(', ');
+}
+
+function limitsOf(scene: Scene, spread: Spread | undefined): readonly string[] {
+  const { words, format } = scene;
+  const low = spread?.low === undefined ? null : format.number(spread.low);
+  const high = spread?.high === undefined ? null : format.number(spread.high);
+  if (low !== null && high !== null) return [format.range(low, high)];
+  if (low !== null) return [words.plain('common.or_more', { low })];
+  return high === null ? [] : [words.plain('common.or_less', { high })];
+}

@@ -1,0 +1,69 @@
+import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { sayLength } from './say-time.ts';
+import type { Scene } from './scene.ts';
+import { joined } from './words.ts';
+
+type Variables = Record<string, string | number>;
+
+/** Under "Not known": "for people like you. These studies were in …" */
+export function whyUnknown(scene: Scene, cell: UnknownCell): Markup {
+  return joined(scene.words.say('common.for_people_like_you'), sayMissing(scene, cell));
+}
+
+/** The same as a note under a table. */
+export function unknownNote(scene: Scene, cell: UnknownCell): Markup {
+  return joined(scene.words.say('common.not_known_for_you'), sayMissing(scene, cell));
+}
+
+function sayMissing(scene: Scene, cell: UnknownCell): Markup {
+  const { reason } = cell;
+  const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
+  return scene.words.say(key, variablesOf(scene, reason));
+}
+
+/** Whether the studies ended before the time asked, which is worth saying; else they measured at another time. */
+function isShorter({ reason, asked }: UnknownCell): boolean {
+  return reason.code === 'other-time' && reason.longestMonths !== undefined && reason.longestMonths < (asked.months ?? 0);
+}
+
+/** The one difference of a `near` match, in a sentence; null where the people are like this person. */
+export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
+  const [reason] = cell.lead.reasons;
+  if (cell.lead.match !== 'near' || reason === undefined) return null;
+  return scene.words.say(`missing.near.${formOf(reason)}`, variablesOf(scene, reason));
+}
+
+/** Why a record was set aside, in a phrase for the clinician sheet. */
+export function saySetAside(scene: Scene, reason: SetAsideReason): string {
+  return scene.words.plain(`missing.set_aside.${reason.code}`, variablesOf(scene, reason));
+}
+
+/** A reason with limits has three forms of words: a lower one, an upper one, both. */
+function formOf(reason: MissingReason): string {
+  if (reason.code !== 'bmi-outside' && reason.code !== 'age-outside') return reason.code;
+  if (reason.high === undefined) return reason.code;
+  return reason.low === undefined ? `${reason.code}-high` : `${reason.code}-range`;
+}
+
+function variablesOf(scene: Scene, reason: MissingReason | SetAsideReason): Variables {
+  const { words, format } = scene;
+  const decimals = reason.code.startsWith('bmi') ? 1 : 0;
+  const variables: Variables = {};
+  for (const [name, value] of Object.entries(reason)) {
+    if (name === 'code') continue;
+    // A count chooses a plural form, so it stays a number.
+    if (name === 'count') variables[name] = Number(value);
+    else variables[name] = typeof value === 'number' ? format.number(value, decimals) : String(value);
+  }
+  if (reason.code === 'already-has') variables['condition'] = words.plain(`codes.conditions.${reason.condition}`);
+  if (reason.code === 'group') variables['group'] = words.plain(`codes.groups.${reason.group}`);
+  if (reason.code === 'indication') {
+    variables['theirs'] = words.plain(`codes.indications.${reason.theirs}`);
+    variables['yours'] = words.plain(`codes.indications.${reason.yours}`);
+  }
+  if (reason.code === 'other-time' && 'longestMonths' in reason && reason.longestMonths !== undefined) {
+    variables['longest'] = sayLength(scene, { months: reason.longestMonths });
+  }
+  return variables;
+}

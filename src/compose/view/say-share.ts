@@ -1,0 +1,108 @@
+import type { KnownCell, Proportion } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { lowerCount, rangeCount, roundShare, upperCount } from '../round-counts.ts';
+import type { Denominator, RoundedShare } from '../round-counts.ts';
+import type { Scene } from './scene.ts';
+import { figure } from './words.ts';
+
+/** A cell whose value is a share of people. */
+export type ShareCell = KnownCell & { readonly value: Proportion };
+
+export function isShare(cell: KnownCell): cell is ShareCell {
+  return cell.value.kind === 'proportion';
+}
+
+/** Group sizes under this are said beside the number. */
+const fewPeople = 100;
+
+/** The number, as the first line of a row says it: "24 out of 1,000". */
+export function shareInWords(scene: Scene, share: RoundedShare, denominator: Denominator): string {
+  const { words, format } = scene;
+  const of = format.number(denominator);
+  switch (share.kind) {
+    case 'none-seen':
+      return words.plain('common.share.none', { n: format.number(share.n) });
+    case 'fewer-than-one':
+      return words.plain('common.share.fewer', { of });
+    case 'all-but-fewer-than-one':
+      return words.plain('common.share.more', { some: format.number(share.count), of });
+    case 'count':
+    case 'everyone':
+      return words.plain('common.share.count', { some: format.number(share.count), of });
+  }
+}
+
+/** The number alone, for a table whose sentence says the denominator. */
+export function shareInTable(scene: Scene, share: RoundedShare): string {
+  const { words, format } = scene;
+  switch (share.kind) {
+    case 'none-seen':
+      return words.plain('common.table.none', { n: format.number(share.n) });
+    case 'fewer-than-one':
+      return words.plain('common.table.fewer');
+    case 'all-but-fewer-than-one':
+      return words.plain('common.table.more', { some: format.number(share.count) });
+    case 'count':
+    case 'everyone':
+      return format.number(share.count);
+  }
+}
+
+/** The other side: "976 do not." */
+export function restInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
+  const share = roundShare(cell.value, denominator);
+  const source = sourceOf(cell);
+  const { words, format } = scene;
+  switch (share.kind) {
+    case 'none-seen':
+      return words.say('common.share.upper', {
+        upper: figure(words.plain('common.share.count', { some: format.number(share.upTo), of: format.number(denominator) }), source),
+      });
+    case 'fewer-than-one':
+      return words.say('common.share.rest_more', { rest: figure(format.number(denominator - 1), source) });
+    case 'all-but-fewer-than-one':
+      return words.say('common.share.rest_fewer');
+    case 'everyone':
+      return words.say('common.share.rest_none');
+    case 'count':
+      return words.say('common.share.rest', { rest: figure(format.number(share.rest), source), count: share.rest });
+  }
+}
+
+/** "Other studies: 18 to 31." over records of other people; null if there are none. */
+export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
+  const { others } = cell;
+  if (others === undefined) return null;
+  const [low, high] = [others.low, others.high].map((end) => rangeEnd(scene, rangeCount(end, denominator)));
+  const one = low === high;
+  const range = one ? (low ?? '') : scene.format.range(low ?? '', high ?? '');
+  const value = figure(range, { cell: cell.id, records: others.records });
+  return scene.words.say('common.share.others', { range: value, count: others.records.length });
+}
+
+/** "21 to 27", never a limit rounded to nothing and never a range narrower than it is. */
+export function limitsInWords(scene: Scene, limits: { readonly low: number; readonly high: number }, denominator: Denominator): string {
+  const fewer = scene.words.plain('common.table.fewer');
+  const lowest = lowerCount(limits.low, denominator);
+  const low = lowest === 0 && limits.low > 0 ? fewer : scene.format.number(lowest);
+  return limits.high * denominator < 1 ? fewer : scene.format.range(low, scene.format.number(upperCount(limits.high, denominator)));
+}
+
+function rangeEnd(scene: Scene, end: ReturnType<typeof rangeCount>): string {
+  if (end === 'none') return scene.words.plain('common.table.none_at_all');
+  if (end === 'fewer-than-one') return scene.words.plain('common.table.fewer');
+  return scene.format.number(end);
+}
+
+/** "Only 31 people were counted." for small groups; null for larger ones, and where the number says it already. */
+export function fewPeopleInWords(scene: Scene, cell: KnownCell): Markup | null {
+  const { n } = cell.lead;
+  const saidAlready = cell.value.kind === 'proportion' && cell.value.zero !== undefined;
+  if (n === undefined || n >= fewPeople || saidAlready) return null;
+  const { words, format } = scene;
+  return words.say('common.few_people', { n: figure(format.number(n), sourceOf(cell)), count: n });
+}
+
+export function sourceOf(cell: KnownCell): { readonly cell: string; readonly records: readonly string[] } {
+  return { cell: cell.id, records: [cell.lead.record] };
+}

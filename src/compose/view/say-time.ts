@@ -1,0 +1,50 @@
+import type { Horizon, RecordUse } from '../../model/comparison.ts';
+import type { Scene } from './scene.ts';
+
+interface Length {
+  readonly unit: 'days' | 'months' | 'years';
+  readonly count: number;
+}
+
+/** Months within this distance of a whole year are said as years. */
+const yearTolerance = 1;
+
+/** A length of time in the unit people use for it; null for a time without a number. */
+export function lengthOf(horizon: Horizon): Length | null {
+  const { months } = horizon;
+  if (months === undefined) return horizon.days === undefined ? null : { unit: 'days', count: Math.round(horizon.days) };
+  const years = Math.round(months / 12);
+  if (years >= 1 && Math.abs(months - years * 12) <= yearTolerance) return { unit: 'years', count: years };
+  return { unit: 'months', count: Math.max(1, Math.round(months)) };
+}
+
+/** "5 years". */
+export function sayLength(scene: Scene, horizon: Horizon): string {
+  const length = lengthOf(horizon);
+  if (length === null) return scene.words.plain('codes.time.not_stated');
+  return scene.words.plain(`codes.time.${length.unit}`, { count: length.count });
+}
+
+/** "within 5 years", "after 5 years", "on average 5 years later", "around the operation". */
+export function sayTime(scene: Scene, horizon: Horizon, basis: string): string {
+  const length = lengthOf(horizon);
+  if (basis === 'peri-operative') return scene.words.plain('codes.time.around_operation');
+  if (length === null) return scene.words.plain('codes.time.not_stated');
+  return scene.words.plain(`codes.time.${prepositions[basis] ?? 'unclear'}_${length.unit}`, { count: length.count });
+}
+
+const prepositions: Readonly<Record<string, string>> = { by: 'within', at: 'after', 'mean-follow-up': 'about', unclear: 'unclear' };
+
+/** The first 30 days are a month to a reader. */
+export function isFirstMonth(horizon: Horizon): boolean {
+  return horizon.days === 30 || (horizon.days === undefined && horizon.months === 1);
+}
+
+/** The real time of a figure where it is not the one asked for; null where the heading says it already. */
+export function otherTime(scene: Scene, asked: Horizon, use: RecordUse): string | null {
+  if (isFirstMonth(asked) && isFirstMonth(use.horizon)) return null;
+  const [wanted, real] = [lengthOf(asked), lengthOf(use.horizon)];
+  const same = wanted?.unit === real?.unit && wanted?.count === real?.count;
+  const plain = use.timeBasis === 'by' || use.timeBasis === 'at';
+  return same && plain && real !== null ? null : sayTime(scene, use.horizon, use.timeBasis);
+}

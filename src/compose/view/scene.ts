@@ -1,0 +1,69 @@
+import type { Case } from '../../model/case.ts';
+import type { ClinicProfile } from '../../model/clinic.ts';
+import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
+import type { EvidenceBase } from '../../model/evidence.ts';
+import type { EvidenceRecord } from '../../model/evidence-record.ts';
+import type { Formatter, Locale } from '../../model/locale.ts';
+import { makeWords } from './words.ts';
+import type { Words } from './words.ts';
+
+/** What a document is made from. */
+export interface SceneInput {
+  readonly case: Case;
+  readonly clinic: ClinicProfile;
+  readonly evidence: EvidenceBase;
+  readonly comparison: ComparisonTable;
+  readonly locale: Locale;
+  readonly state: 'example' | 'draft';
+  /** ISO date that the pages carry. */
+  readonly date: string;
+  readonly documentId: string;
+}
+
+/** An option with the words that stand for it everywhere. */
+export interface NamedOption {
+  readonly code: string;
+  readonly column: OptionColumn;
+  readonly name: string;
+  readonly inText: string;
+  /** "Under study", or empty. */
+  readonly tag: string;
+}
+
+/** The input of a document together with its words: what every part of the view model is built from. */
+export interface Scene extends SceneInput {
+  readonly words: Words;
+  readonly format: Formatter;
+  readonly options: readonly NamedOption[];
+  /** Unit that comes first on the page; ranges and changes are said in it alone. */
+  readonly unit: 'metric' | 'us';
+  readonly records: ReadonlyMap<string, EvidenceRecord>;
+}
+
+export function createScene(input: SceneInput): Scene {
+  const words = makeWords(input.locale);
+  const options = input.comparison.options.map((column): NamedOption => {
+    const { code } = column;
+    const underStudy = column.standing.maturity === 'under-study';
+    return {
+      code,
+      column,
+      name: words.plain(`options.${code}.name`),
+      inText: words.plain(`options.${code}.in_text`),
+      tag: underStudy ? words.plain('common.under_study') : '',
+    };
+  });
+  const unit = input.clinic.clinic.units === 'metric' ? 'metric' : 'us';
+  const records = new Map(input.evidence.records.map((record) => [record.id, record]));
+  return { ...input, words, format: input.locale.formatter, options, unit, records };
+}
+
+/** The options with these codes, in the order of the case. */
+export function optionsNamed(scene: Scene, codes: readonly string[]): readonly NamedOption[] {
+  return scene.options.filter((option) => codes.includes(option.code));
+}
+
+/** "a sleeve and a gastric bypass". */
+export function optionList(scene: Scene, codes: readonly string[], join: 'and' | 'or'): string {
+  return scene.format.list(optionsNamed(scene, codes).map((option) => option.inText), join);
+}

@@ -1,0 +1,67 @@
+import type { LocalText } from '../../model/scalars.ts';
+import { amountInWords } from './say-amount.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { flag, group } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineOf, tableShape } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { asMarkup } from './words.ts';
+
+export const asksShape = group({
+  table: tableShape,
+  /** Whether the clinic's own protocol fills any cell, which a sentence then says. */
+  fromClinic: flag,
+});
+export type AsksView = Viewed<typeof asksShape>;
+
+type Protocol = Scene['clinic']['protocol'];
+
+/** What each option asks: stay, time off, visits, for life. The clinic's own protocol wins and is printed as its own. */
+export function viewAsks(scene: Scene): AsksView {
+  const columns = ['', ...['stay', 'time_off', 'visits', 'for_life'].map((key) => scene.words.plain(`comparison.asks.${key}`))];
+  const { protocol } = scene.clinic;
+  return {
+    table: {
+      lead: [],
+      columns: columns.map((label) => ({ label, width: '', align: 'start' })),
+      rows: scene.options.map((option) => ({ group: '', tag: option.tag, cells: cellsOf(scene, option) })),
+      notes: [],
+    },
+    fromClinic: scene.options.some(({ code }) =>
+      [protocol.stay, protocol.time_off, protocol.visits, protocol.for_life].some((texts) => texts[code] !== undefined),
+    ),
+  };
+}
+
+function cellsOf(scene: Scene, option: NamedOption): readonly { readonly lines: readonly Line[] }[] {
+  const { words } = scene;
+  const treated = option.column.kind === 'operation' || option.column.kind === 'endoscopic';
+  const none = [body(words.say('comparison.asks.none'))];
+  const ask = [body(words.say('comparison.asks.ask'))];
+  return [
+    [lineOf('strong', asMarkup(option.name))],
+    ownText(scene, option, 'stay') ?? stayLines(scene, option),
+    ownText(scene, option, 'time_off') ?? (treated ? ask : none),
+    ownText(scene, option, 'visits') ?? ask,
+    forLife(scene, option),
+  ].map((lines) => ({ lines }));
+}
+
+/** The clinic's own words; null where it says nothing about this option. */
+function ownText(scene: Scene, option: NamedOption, part: keyof Protocol): readonly Line[] | null {
+  const text: LocalText | undefined = scene.clinic.protocol[part][option.code];
+  return text === undefined ? null : [body(scene.words.free(text))];
+}
+
+function stayLines(scene: Scene, option: NamedOption): readonly Line[] {
+  const { stay } = option.column;
+  if (stay.state === 'not-possible') return [body(scene.words.say('comparison.asks.none'))];
+  if (stay.state === 'not-known') return [body(scene.words.say('comparison.asks.ask'))];
+  return [body(amountInWords(scene, stay)), lineOf('small', scene.words.say('comparison.asks.in_studies'))];
+}
+
+function forLife(scene: Scene, option: NamedOption): readonly Line[] {
+  const own = ownText(scene, option, 'for_life');
+  if (own !== null) return [...own, lineOf('small', scene.words.say('comparison.asks.this_clinic'))];
+  return [body(scene.words.say(`options.${option.code}.for_life`))];
+}

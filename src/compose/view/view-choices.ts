@@ -1,0 +1,114 @@
+import type { Markup } from '../../model/locale.ts';
+import { roundShare } from '../round-counts.ts';
+import { isShare, shareInWords, sourceOf } from './say-share.ts';
+import { isFirstMonth, sayLength } from './say-time.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { group, list, markup, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
+import type { Row, TableView } from './shared-shapes.ts';
+import { tableShape } from './shared-shapes.ts';
+import { isProcedure } from './view-people.ts';
+import { shortWeightCell } from './view-weight.ts';
+import { asMarkup, figure } from './words.ts';
+
+export const coverShape = group({
+  clinic: text,
+  date: text,
+  question: text,
+  lead: markup,
+  addressee: text,
+});
+
+export const choicesShape = group({
+  rows: list(rowShape),
+  short: tableShape,
+  ticks: list(text),
+  /** Whether any picture of people is shown, so that its key is needed. */
+  peopleKey: optional(text),
+});
+export type ChoicesView = Viewed<typeof choicesShape>;
+
+export function viewCover(scene: Scene): Viewed<typeof coverShape> {
+  const { words, format, comparison, clinic } = scene;
+  const { asked, weightKg, bmi } = comparison.person;
+  return {
+    clinic: clinic.clinic.name,
+    date: format.date(scene.date),
+    question: words.plain(`comparison.cover.question.${asked}`),
+    lead: words.say(`comparison.cover.lead.${asked}`, {
+      count: scene.options.length,
+      weight: format.weight(weightKg, clinic.clinic.units),
+      bmi: format.number(bmi, 1),
+    }),
+    addressee: words.plain('comparison.cover.for', { name: scene.case.patient.name }),
+  };
+}
+
+/** Each option on one line, and the three figures that a reader asks for first. */
+export function viewChoices(scene: Scene): ChoicesView {
+  const { words } = scene;
+  return {
+    rows: scene.options.map((option): Row => plainRow(option, [body(words.say(`options.${option.code}.choice`))])),
+    short: viewShort(scene),
+    ticks: scene.options.map((option) => option.name),
+    peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null) ? words.plain('common.key.people') : null,
+  };
+}
+
+interface ShortColumn {
+  readonly label: string;
+  readonly cell: (option: NamedOption, index: number) => Markup;
+}
+
+/** "In short": weight, serious problems, whether it can be undone; one line an option. */
+function viewShort(scene: Scene): TableView {
+  const columns = [weightColumn(scene), ...troubleColumn(scene), undoColumn(scene)];
+  return {
+    lead: [],
+    columns: ['', ...columns.map((column) => column.label)].map((label) => ({ label, width: '', align: 'start' })),
+    rows: scene.options.map((option, index) => ({
+      group: '',
+      tag: option.tag,
+      cells: [
+        { lines: [lineOf('strong', asMarkup(option.name))] },
+        ...columns.map((column) => ({ lines: [body(column.cell(option, index))] })),
+      ],
+    })),
+    notes: [],
+  };
+}
+
+function weightColumn(scene: Scene): ShortColumn {
+  const { main, mainMonths } = scene.comparison.weight;
+  return {
+    label: scene.words.plain('comparison.short.weight', { time: sayLength(scene, { months: mainMonths }) }),
+    cell: (_, index) => shortWeightCell(scene, main.cells[index]),
+  };
+}
+
+function troubleColumn(scene: Scene): readonly ShortColumn[] {
+  const picture = scene.comparison.topics.find((topic) => topic.id === 'first-month')?.picture ?? null;
+  if (picture === null) return [];
+  const { words } = scene;
+  const outcome = words.plain(`outcomes.${picture.outcome}.name`);
+  const time = isFirstMonth(picture.asked) ? words.plain('codes.time.first_month') : sayLength(scene, picture.asked);
+  return [
+    {
+      label: words.plain('comparison.short.trouble', { outcome, time }),
+      cell: (option, index) => {
+        const cell = picture.cells[index];
+        if (cell?.state === 'not-possible') return words.say(isProcedure(option) ? 'common.table.not_possible' : 'comparison.short.no_procedure');
+        if (cell?.state !== 'known' || !isShare(cell)) return words.say('common.table.not_known');
+        return figure(shareInWords(scene, roundShare(cell.value, picture.denominator), picture.denominator), sourceOf(cell));
+      },
+    },
+  ];
+}
+
+function undoColumn(scene: Scene): ShortColumn {
+  return {
+    label: scene.words.plain('comparison.short.undone'),
+    cell: (option) => scene.words.say(`common.undo.${option.column.reversibility.possible}`),
+  };
+}

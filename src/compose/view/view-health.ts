@@ -1,0 +1,84 @@
+import type { CautionHit, IndicationNote } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { Scene } from './scene.ts';
+import { optionList } from './scene.ts';
+import { group, list, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { lineShape, withDuty } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { asMarkup, bold, joined } from './words.ts';
+
+/** One or more call-outs, so that none is longer than a page. */
+export const healthShape = list(group({ heading: text, lines: list(lineShape) }));
+export type HealthView = Viewed<typeof healthShape>;
+
+/** About what half a page holds. */
+const mostCharacters = 1100;
+
+/** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
+export function viewHealth(scene: Scene): HealthView {
+  const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
+  const cautions = patientCautions(scene).map((hit) => withDuty('caution', cautionInWords(scene, hit)));
+  return shareOut([...notes, ...cautions]).map((lines, index) => ({
+    heading: scene.words.plain(index === 0 ? 'comparison.health.heading' : 'comparison.health.heading_more'),
+    lines,
+  }));
+}
+
+function noteInWords(scene: Scene, note: IndicationNote): Markup {
+  return scene.words.say(`comparison.notes.${note}`, { bmi: scene.format.number(scene.comparison.person.bmi, 1) });
+}
+
+/** Cautions that the clinic has not struck, in the order of the comparison. */
+export function patientCautions(scene: Scene): readonly CautionHit[] {
+  return scene.comparison.cautions.filter((hit) => scene.clinic.cautions[hit.id] !== 'struck');
+}
+
+/** "You have reflux. For a sleeve: …" */
+function cautionInWords(scene: Scene, hit: CautionHit): Markup {
+  const about = scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
+  return joined(bold(triggersInWords(scene, hit)), about, cautionText(scene, hit));
+}
+
+/** The statement where a source was read; else only what to ask, which holds no figure. */
+export function cautionText(scene: Scene, hit: CautionHit): Markup {
+  return scene.words.say(`cautions.${hit.id}.${mayState(scene, hit) ? 'statement' : 'ask'}`);
+}
+
+/** Second guard beside the comparison's: the evidence itself must say that the statement's source was read. */
+export function mayState(scene: Scene, hit: CautionHit): boolean {
+  const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
+  return hit.basis === 'page' && caution?.basis === 'page' && caution.seen === 'page';
+}
+
+/** What in the case called the caution up, as sentences: "You have reflux." */
+export function triggersInWords(scene: Scene, hit: CautionHit): Markup {
+  return joined(...hit.triggers.map((trigger) => triggerInWords(scene, trigger)));
+}
+
+function triggerInWords(scene: Scene, trigger: string): Markup {
+  const [kind = '', code = ''] = trigger.split(':');
+  const group = { condition: 'conditions', medicine: 'medicines', history: 'history' }[kind];
+  if (group !== undefined) {
+    return scene.words.say(`comparison.health.you.${kind}`, { what: scene.words.plain(`codes.${group}.${code}`) });
+  }
+  const key = `codes.triggers.${code === '' ? kind : `${kind}-${code}`}`;
+  return scene.words.has(key) ? scene.words.say(key) : asMarkup('');
+}
+
+function shareOut(lines: readonly Line[]): readonly (readonly Line[])[] {
+  const groups: Line[][] = [];
+  let room = 0;
+  for (const line of lines) {
+    const length = line.words.markup.length;
+    const current = groups.at(-1);
+    if (current === undefined || room < length) {
+      groups.push([line]);
+      room = mostCharacters - length;
+    } else {
+      current.push(line);
+      room -= length;
+    }
+  }
+  return groups;
+}

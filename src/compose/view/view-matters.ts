@@ -1,0 +1,54 @@
+import { matterCodes } from '../../model/codes.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { Scene } from './scene.ts';
+import { count, group, list, markup } from './shape.ts';
+import type { Viewed } from './shape.ts';
+
+export const mattersShape = group({
+  statements: list(markup),
+  /** How many of them, first in the list, the person has said. */
+  own: count,
+  intro: markup,
+});
+export type MattersView = Viewed<typeof mattersShape>;
+
+/** Rows that fit with two blank ones and the ticks on one page. */
+const mostStatements = 7;
+
+/** What the person said matters, first and in quotation marks, then other points that people weigh. */
+export function viewMatters(scene: Scene): MattersView {
+  const said = scene.case.decision.matters_most;
+  const coded = said.flatMap((matter) => ('code' in matter ? [matter.code] : []));
+  const own = said.map((matter) => ownWords(scene, matter));
+  const others = matterCodes
+    .filter((code) => !coded.includes(code) && fitsCase(scene, code))
+    .slice(0, Math.max(0, mostStatements - own.length))
+    .map((code) => scene.words.say(`codes.matters.${code}`));
+  return { statements: [...own, ...others], own: own.length, intro: introOf(scene, own.length) };
+}
+
+/** Points about an illness are for people who have it. */
+function fitsCase(scene: Scene, code: (typeof matterCodes)[number]): boolean {
+  const { conditions, medicines } = scene.case.health;
+  switch (code) {
+    case 'diabetes-better':
+      return conditions.some((condition) => condition.endsWith('diabetes'));
+    case 'reflux-better':
+      return conditions.some((condition) => condition.endsWith('reflux'));
+    case 'keep-pain-medicine':
+      return medicines.includes('anti-inflammatory');
+    default:
+      return true;
+  }
+}
+
+/** One thing a person said, in quotation marks. */
+export function ownWords(scene: Scene, matter: Scene['case']['decision']['matters_most'][number]): Markup {
+  const words = 'code' in matter ? scene.words.say(`codes.matters.${matter.code}`) : scene.words.free(matter.text);
+  return scene.words.say('common.quote', { words });
+}
+
+function introOf(scene: Scene, own: number): Markup {
+  if (own === 0) return scene.words.say('comparison.matters.intro');
+  return scene.words.say('comparison.matters.intro_own', { count: own });
+}

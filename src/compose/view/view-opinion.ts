@@ -1,0 +1,83 @@
+import type { Reason } from '../../model/case.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { optionsNamed } from './scene.ts';
+import { group, list, markup, optional } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineShape, withDuty } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { patientCautions, triggersInWords } from './view-health.ts';
+import { joined } from './words.ts';
+
+export const opinionShape = group({
+  /** Null where the surgeon has written no leaning. */
+  leaning: optional(group({ lead: markup, reasons: list(markup), against: list(markup) })),
+  advised: list(lineShape),
+  second: list(lineShape),
+});
+export type OpinionView = Viewed<typeof opinionShape>;
+
+/** What the surgeon thinks, as one opinion, with what speaks against it, and whom else to ask. */
+export function viewOpinion(scene: Scene): OpinionView {
+  const { leaning, advised_against: advised } = scene.case.decision;
+  const [option] = leaning === null ? [] : optionsNamed(scene, [leaning.option]);
+  return {
+    leaning:
+      leaning === null || option === undefined
+        ? null
+        : {
+            lead: scene.words.say('comparison.opinion.leans', { surgeon: surgeonName(scene), option: option.inText }),
+            reasons: leaning.reasons.map((reason) => reasonInWords(scene, reason)),
+            against: againstIt(scene, option),
+          },
+    advised: advised
+      .filter((entry) => entry.option !== leaning?.option)
+      .flatMap((entry) => optionsNamed(scene, [entry.option]).map((named) => advisedLine(scene, named, entry.reasons))),
+    second: secondOpinions(scene),
+  };
+}
+
+/** Name of the surgeon of this case as the clinic writes it. */
+export function surgeonName(scene: Scene): string {
+  const surgeon = scene.clinic.surgeons.find((one) => one.id === scene.case.plan.surgeon);
+  return surgeon?.name ?? scene.words.plain('common.your_surgeon');
+}
+
+export function reasonInWords(scene: Scene, reason: Reason): Markup {
+  return 'code' in reason ? scene.words.say(`codes.reasons.${reason.code}`) : scene.words.free(reason.text);
+}
+
+/** Against the option the surgeon leans to: reasons written down, own health, that it cannot be undone, that it is under study. */
+function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
+  const { words } = scene;
+  const { possible } = option.column.reversibility;
+  const written = scene.case.decision.advised_against
+    .filter((entry) => entry.option === option.code)
+    .flatMap((entry) => entry.reasons.map((reason) => reasonInWords(scene, reason)));
+  const health = patientCautions(scene)
+    .filter((hit) => hit.options.includes(option.code))
+    .map((hit) => triggersInWords(scene, hit));
+  const found = unique([
+    ...written,
+    ...health.map((trigger) => joined(trigger, words.say('comparison.opinion.see_health'))),
+    ...(possible === 'no' || possible === 'partly' ? [words.say(`comparison.opinion.undone_${possible}`)] : []),
+    ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
+  ]);
+  return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
+}
+
+function unique(all: readonly Markup[]): readonly Markup[] {
+  const texts = all.map((one) => one.markup);
+  return all.filter((one, index) => texts.indexOf(one.markup) === index);
+}
+
+function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason[]): Line {
+  const lead = scene.words.say('comparison.opinion.advises_against', { surgeon: surgeonName(scene), option: option.inText });
+  return body(joined(lead, ...reasons.map((reason) => reasonInWords(scene, reason))));
+}
+
+function secondOpinions(scene: Scene): readonly Line[] {
+  const { second_opinion: others } = scene.clinic;
+  if (others.length === 0) return [body(scene.words.say('comparison.opinion.second_none'))];
+  return others.map(({ name, phone }) => withDuty('phone', scene.words.say('comparison.opinion.second', { name, phone })));
+}

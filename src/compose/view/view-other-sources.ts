@@ -1,0 +1,80 @@
+import type { PointSource } from '../../model/evidence-rules.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { StudyNumbers } from './number-studies.ts';
+import type { Scene } from './scene.ts';
+import { optionList } from './scene.ts';
+import { mayState, patientCautions, triggersInWords } from './view-health.ts';
+import { asMarkup, inLanguage, joined } from './words.ts';
+
+interface OtherSources {
+  readonly points: readonly Markup[];
+  readonly preferred: readonly Markup[];
+  readonly release: readonly Markup[];
+}
+
+/** What else stands on a source: cautions, undoing, the clinic's own preferences, and the release itself. */
+export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources {
+  const { words, clinic } = scene;
+  return {
+    points: [...cautionSources(scene, numbers), ...undoSources(scene, numbers)],
+    preferred: clinic.prefer.map(({ record, reason }) =>
+      words.say('sources.preferred', { record, reason: words.free(reason) }),
+    ),
+    release: releaseLines(scene),
+  };
+}
+
+function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
+  return patientCautions(scene)
+    .filter((hit) => mayState(scene, hit))
+    .flatMap((hit) => {
+      const sources = scene.evidence.cautions.find((caution) => caution.id === hit.id)?.sources ?? [];
+      const where = whereSeen(scene, sources, numbers);
+      if (where === null) return [];
+      const about = scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
+      return [joined(triggersInWords(scene, hit), about, where)];
+    });
+}
+
+function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
+  return scene.options.flatMap((option) => {
+    const entry = scene.evidence.reversibility.get(option.column.figuresFrom);
+    if (entry === undefined) return [];
+    const study = entry.undo.weight_after.study;
+    const sources = [...entry.sources, ...entry.undo.data, ...(study === undefined ? [] : [{ study, seen: 'page' as const }])];
+    const where = whereSeen(scene, sources, numbers);
+    return where === null ? [] : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
+  });
+}
+
+/** Study numbers, then addresses that are no study; only what was read on a page. */
+function whereSeen(scene: Scene, sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[], numbers: StudyNumbers): Markup | null {
+  const seen = sources.filter((source) => source.seen === 'page');
+  const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
+  const addresses = seen.flatMap((source) => (source.study === undefined && source.url !== undefined ? [shortAddress(source.url)] : []));
+  const cited = unique(studies).map(String);
+  const parts = [
+    ...(cited.length === 0 ? [] : [scene.words.say('sources.studies', { list: scene.format.list(cited, 'and'), count: cited.length })]),
+    ...unique(addresses).map((address) => asMarkup(`${address}.`)),
+  ];
+  return parts.length === 0 ? null : joined(...parts);
+}
+
+function unique<T>(all: readonly T[]): readonly T[] {
+  return all.filter((one, index) => all.indexOf(one) === index);
+}
+
+function shortAddress(url: string): string {
+  return url.replace(/^https?:\/\/(www\.)?/, '').replace(/\/$/, '');
+}
+
+function releaseLines(scene: Scene): readonly Markup[] {
+  const { words, format, evidence, locale } = scene;
+  const foreign = (text: string): Markup => inLanguage(text, { language: 'en', document: locale.tag });
+  return [
+    words.say('sources.release', { version: evidence.version, date: format.date(evidence.date) }),
+    words.say('sources.next_review', { date: format.date(evidence.nextReview) }),
+    words.say('sources.made_by', { who: foreign(evidence.madeBy) }),
+    words.say('sources.paid_by', { who: foreign(evidence.paidBy) }),
+  ];
+}

@@ -1,0 +1,126 @@
+import type { Cell, OutcomeRow, Topic } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { roundShare } from '../round-counts.ts';
+import type { Denominator, RoundedShare } from '../round-counts.ts';
+import { coveredLine } from './say-covered.ts';
+import { sayNear, whyUnknown } from './say-reason.ts';
+import { fewPeopleInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
+import type { ShareCell } from './say-share.ts';
+import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { group, list, markup, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
+import type { Row } from './shared-shapes.ts';
+import { figure } from './words.ts';
+
+export const peopleShape = group({
+  question: text,
+  explained: markup,
+  rows: list(rowShape),
+  covered: optional(markup),
+});
+export type PeopleView = Viewed<typeof peopleShape>;
+
+type PictureRow = NonNullable<Topic['picture']>;
+
+/** The strip of people for the outcome that a topic draws; null if none of its options has a figure. */
+export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView | null {
+  const picture = topic?.picture ?? null;
+  if (picture === null) return null;
+  const of = scene.format.number(picture.denominator);
+  const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
+  return {
+    question: questionOf(scene, picture),
+    explained: scene.words.say(picture.denominator === 1000 ? 'common.people.leaves' : 'common.people.persons', { explained, of }),
+    rows: scene.options.map((option, index) => peopleRow(scene, option, { cell: picture.cells[index], picture })),
+    covered: coveredLine(scene, picture.cells),
+  };
+}
+
+/** The outcome's own question where the words have one. */
+function questionOf(scene: Scene, row: OutcomeRow): string {
+  const { words } = scene;
+  const early = isFirstMonth(row.asked);
+  const key = `outcomes.${row.outcome}.question_${early ? 'early' : 'late'}`;
+  const time = early ? words.plain('codes.time.first_month') : sayTime(scene, row.asked, 'by');
+  if (!words.has(key)) return words.plain('comparison.people.question', { outcome: words.plain(`outcomes.${row.outcome}.name`), time });
+  return early ? words.plain(key) : words.plain(key, { time: sayLength(scene, row.asked) });
+}
+
+interface InPicture {
+  readonly cell: Cell | undefined;
+  readonly picture: PictureRow;
+}
+
+function peopleRow(scene: Scene, option: NamedOption, { cell, picture }: InPicture): Row {
+  if (cell?.state === 'known' && isShare(cell)) return knownRow(scene, option, { cell, denominator: picture.denominator });
+  const impossible = cell?.state === 'not-possible';
+  const lines = [
+    lineOf('number', scene.words.say(impossible ? 'common.not_possible' : 'common.not_known')),
+    ...(cell?.state === 'not-known' ? [body(whyUnknown(scene, cell))] : []),
+    ...(impossible ? [body(scene.words.say(isProcedure(option) ? 'common.not_possible_why' : 'common.no_procedure_why'))] : []),
+  ];
+  // What cannot happen happens to nobody: that is a fact, drawn as such, and not a gap in what is known.
+  if (impossible) {
+    const alt = scene.words.plain('common.alt.not_possible', { option: option.name });
+    return { ...plainRow(option, lines), people: { of: picture.denominator, filled: 0, may: 0, half: false, alt } };
+  }
+  const alt = scene.words.plain('common.alt.not_known', { option: option.name });
+  return { ...plainRow(option, lines), unknown: { of: String(picture.denominator), alt } };
+}
+
+/** Operations and endoscopic treatments: only these have complications of a procedure. */
+export function isProcedure({ column }: NamedOption): boolean {
+  return column.kind === 'operation' || column.kind === 'endoscopic';
+}
+
+interface KnownShare {
+  readonly cell: ShareCell;
+  readonly denominator: Denominator;
+}
+
+function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: KnownShare): Row {
+  const share = roundShare(cell.value, denominator);
+  const number = shareInWords(scene, share, denominator);
+  const rest = restInWords(scene, cell, denominator);
+  const time = otherTime(scene, cell.asked, cell.lead);
+  const facts: readonly (Markup | null)[] = [
+    rest,
+    othersInWords(scene, cell, denominator),
+    time === null ? null : scene.words.say('common.counted', { time }),
+    fewPeopleInWords(scene, cell),
+    sayNear(scene, cell),
+  ];
+  const lines = [
+    lineOf('number', figure(number, sourceOf(cell))),
+    ...facts.filter((fact) => fact !== null).map(body),
+  ];
+  const alt = scene.words.plain('common.alt.people', {
+    option: option.name,
+    outcome: scene.words.plain(`outcomes.${cell.outcome}.name`),
+    number,
+    rest: plainOf(rest),
+  });
+  return { ...plainRow(option, lines), people: { of: denominator, ...drawn(share), alt } };
+}
+
+/** How many marks are filled, hollow or half-filled. */
+export function drawn(share: RoundedShare): { readonly filled: number; readonly may: number; readonly half: boolean } {
+  switch (share.kind) {
+    case 'none-seen':
+      return { filled: 0, may: share.upTo, half: false };
+    case 'fewer-than-one':
+      return { filled: 0, may: 0, half: true };
+    case 'all-but-fewer-than-one':
+      return { filled: share.count, may: 0, half: true };
+    case 'count':
+    case 'everyone':
+      return { filled: share.count, may: 0, half: false };
+  }
+}
+
+/** Words without their figures' ties, for an alternative text. */
+function plainOf(words: Markup): string {
+  return words.markup.replace(/<[^>]*>/g, '').replaceAll('&quot;', '"').replaceAll('&amp;', '&');
+}

@@ -1,0 +1,54 @@
+import { flag, group, list, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { tableShape } from './shared-shapes.ts';
+import { asksShape } from './view-asks.ts';
+import { choicesShape, coverShape } from './view-choices.ts';
+import { clinicianShape } from './view-clinician.ts';
+import { healthShape } from './view-health.ts';
+import { lineBoardShape } from './view-lines.ts';
+import { mattersShape } from './view-matters.ts';
+import { nextShape } from './view-next.ts';
+import { openShape } from './view-open.ts';
+import { opinionShape } from './view-opinion.ts';
+import { ownShape } from './view-own.ts';
+import { peopleShape } from './view-people.ts';
+import { questionsShape } from './view-questions.ts';
+import { sourcesShape } from './view-sources.ts';
+import { studyShape } from './view-study.ts';
+import { undoShape } from './view-undo.ts';
+import { weightShape } from './view-weight.ts';
+import { rowShape } from './shared-shapes.ts';
+
+/** Everything that templates may name. The lint of templates walks it; the view model has its type. */
+export const viewShape = group({
+  patientName: text,
+  clinicName: text,
+  date: text,
+  documentId: text,
+  surgeon: text,
+  cover: coverShape,
+  choices: choicesShape,
+  studies: studyShape,
+  health: healthShape,
+  weight: weightShape,
+  lines: optional(lineBoardShape),
+  firstMonth: optional(peopleShape),
+  firstMonthTables: list(tableShape),
+  laterYears: optional(peopleShape),
+  laterTables: list(tableShape),
+  livingTables: list(tableShape),
+  benefitTables: list(tableShape),
+  undo: undoShape,
+  own: ownShape,
+  unknown: list(rowShape),
+  asks: asksShape,
+  opinion: opinionShape,
+  matters: mattersShape,
+  next: nextShape,
+  questions: questionsShape,
+  sources: sourcesShape,
+  clinician: clinicianShape,
+  open: openShape,
+  isDraft: flag,
+});
+export type ViewModel = Viewed<typeof viewShape>;

@@ -1,0 +1,136 @@
+import type { Cell, KnownCell, OutcomeRow } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { roundShare } from '../round-counts.ts';
+import type { Denominator } from '../round-counts.ts';
+import { createNotes } from './notes.ts';
+import type { Notes } from './notes.ts';
+import { amountInWords } from './say-amount.ts';
+import { sayNear, unknownNote } from './say-reason.ts';
+import { fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
+import type { ShareCell } from './say-share.ts';
+import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
+import type { Scene } from './scene.ts';
+import { body, lineOf } from './shared-shapes.ts';
+import type { Line, TableView } from './shared-shapes.ts';
+import { asMarkup, bold, figure, joined } from './words.ts';
+
+/** Columns that fit beside the names and stay readable. */
+const mostColumns = 4;
+
+/**
+ * Tables of outcomes, options as rows, at most four columns a table. A sentence above says the denominator, and the
+ * time where all outcomes share it; else the head of each column says its time.
+ */
+export function viewTables(scene: Scene, rows: readonly OutcomeRow[], denominator: Denominator): readonly TableView[] {
+  const times = new Set(rows.map((row) => sayLength(scene, row.asked)));
+  const setting = { denominator, sameTime: times.size <= 1 };
+  return shareOut(rows).map((columns, index) => tableOf(scene, columns, { ...setting, first: index === 0 }));
+}
+
+/** Five columns become three and two, not four and one. */
+function shareOut(rows: readonly OutcomeRow[]): readonly (readonly OutcomeRow[])[] {
+  const tables = Math.ceil(rows.length / mostColumns);
+  const each = Math.ceil(rows.length / tables);
+  return Array.from({ length: tables }, (_, index) => rows.slice(index * each, (index + 1) * each));
+}
+
+interface TableSetting {
+  readonly denominator: Denominator;
+  readonly sameTime: boolean;
+  readonly first: boolean;
+}
+
+function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): TableView {
+  const notes = createNotes();
+  const { denominator } = setting;
+  const rows = scene.options.map((option, index) => ({
+    group: '',
+    tag: option.tag,
+    cells: [
+      { lines: [lineOf('strong', asMarkup(option.name))] },
+      ...columns.map((column) => ({ lines: cellLines(scene, column.cells[index], { notes, denominator }) })),
+    ],
+  }));
+  const heads = columns.map((column) => headOf(scene, column, setting));
+  return {
+    lead: [body(leadOf(scene, columns, setting)), body(meaningsOf(scene, columns))],
+    columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
+    rows,
+    notes: notes.all(),
+  };
+}
+
+function headOf(scene: Scene, { outcome, asked }: OutcomeRow, { sameTime }: TableSetting): string {
+  const name = scene.words.plain(`outcomes.${outcome}.name`);
+  return sameTime ? name : scene.words.plain('common.table.head', { outcome: name, time: sayLength(scene, asked) });
+}
+
+/** "Out of 1,000 people, in the first month."; over the first table also what the numbers leave unsaid. */
+function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): Markup {
+  const { words, format } = scene;
+  const of = format.number(setting.denominator);
+  const asked = columns[0]?.asked ?? {};
+  const time = isFirstMonth(asked) ? words.plain('codes.time.first_month') : sayTime(scene, asked, 'by');
+  const lead = setting.sameTime ? words.say('common.table.lead', { of, time }) : words.say('common.table.lead_times', { of });
+  return setting.first ? joined(lead, words.say('common.table.rest')) : lead;
+}
+
+function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
+  const { words } = scene;
+  return joined(
+    ...columns.flatMap(({ outcome }) => [
+      bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
+      words.say(`outcomes.${outcome}.explained`),
+    ]),
+  );
+}
+
+interface InTable {
+  readonly notes: Notes;
+  readonly denominator: Denominator;
+}
+
+function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
+  if (cell === undefined) return [body(scene.words.say('common.table.not_known'))];
+  switch (cell.state) {
+    case 'not-possible':
+      return [body(scene.words.say('common.table.not_possible'))];
+    case 'not-known':
+      return [body(scene.words.say('common.table.not_known')), noteLine(scene, [unknownNote(scene, cell)], table.notes)];
+    case 'known':
+      return knownLines(scene, cell, table);
+  }
+}
+
+function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Line[] {
+  const time = otherTime(scene, cell.asked, cell.lead);
+  const remarks = [
+    isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table.denominator) : null,
+    fewPeopleInWords(scene, cell),
+    sayNear(scene, cell),
+  ].filter((remark) => remark !== null);
+  return [
+    valueLine(scene, cell, table.denominator),
+    ...(time === null ? [] : [lineOf('small', asMarkup(time))]),
+    ...(remarks.length === 0 ? [] : [noteLine(scene, remarks, table.notes)]),
+  ];
+}
+
+function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
+  if (!isShare(cell)) return body(amountInWords(scene, cell));
+  const share = roundShare(cell.value, denominator);
+  const words = figure(shareInTable(scene, share), sourceOf(cell));
+  return share.kind === 'count' || share.kind === 'everyone' ? lineOf('number', words) : body(words);
+}
+
+/** “None of 212”: how many there could be all the same. */
+function zeroNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
+  const n = scene.format.number(cell.value.zero?.n ?? 0);
+  return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
+}
+
+function noteLine(scene: Scene, remarks: readonly Markup[], notes: Notes): Line {
+  const numbers = remarks.map((remark) => scene.format.number(notes.cite(remark)));
+  const list = scene.format.list(numbers, 'and');
+  return lineOf('small', scene.words.say('common.table.note', { list, count: numbers.length }));
+}

@@ -1,0 +1,170 @@
+import type { Cell, OutcomeRow } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { chooseEnds, chooseTicks } from '../choose-ticks.ts';
+import type { AxisEnds } from '../choose-ticks.ts';
+import { fewPeopleInWords, sourceOf } from './say-share.ts';
+import { sayNear, whyUnknown } from './say-reason.ts';
+import { otherTime, sayLength } from './say-time.ts';
+import {
+  changeInWords,
+  computedInWords,
+  isWeight,
+  otherWeights,
+  shortWeight,
+  spreadInWords,
+  unitsPerKg,
+  warningInWords,
+  weightInWords,
+  weightRange,
+} from './say-weight.ts';
+import type { WeightCell } from './say-weight.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { count, group, list, markup, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
+import type { Line, Row } from './shared-shapes.ts';
+import { coveredLine } from './say-covered.ts';
+import { figure } from './words.ts';
+
+const scaleShape = group({ unit: text, ticks: list(group({ at: count, label: text })) });
+
+export const weightShape = group({
+  question: text,
+  /** The same question for the column of the short table. */
+  time: text,
+  /** The person's weight today. */
+  today: text,
+  axis: group({ min: count, max: count, today: count, label: text, scales: list(scaleShape) }),
+  rows: list(rowShape),
+  marks: list(group({ kind: text, words: text })),
+  covered: optional(markup),
+});
+export type WeightView = Viewed<typeof weightShape>;
+
+/** The strip of weights at the main horizon. */
+export function viewWeight(scene: Scene): WeightView {
+  const { main, mainMonths } = scene.comparison.weight;
+  const time = sayLength(scene, { months: mainMonths });
+  const cells = scene.options.map((option, index) => ({ option, cell: main.cells[index] }));
+  return {
+    question: scene.words.plain('comparison.weight.question', { time }),
+    time,
+    today: weightInWords(scene, scene.comparison.person.weightKg),
+    axis: axisOf(scene, main),
+    rows: cells.map(({ option, cell }) => weightRow(scene, option, cell)),
+    marks: marksOf(scene, main),
+    covered: coveredLine(scene, main.cells),
+  };
+}
+
+function weightRow(scene: Scene, option: NamedOption, cell: Cell | undefined): Row {
+  if (cell?.state === 'known' && isWeight(cell)) return knownRow(scene, option, cell);
+  const words = [
+    lineOf('number', scene.words.say('common.not_known')),
+    ...(cell?.state === 'not-known' ? [body(whyUnknown(scene, cell))] : []),
+    ...timesLine(scene, option),
+  ];
+  const alt = scene.words.plain('common.alt.not_known', { option: option.name });
+  return { ...plainRow(option, words), unknown: { of: 'range', alt } };
+}
+
+function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
+  const { value } = cell;
+  const drawn = value.spread ?? value.uncertainty;
+  const meaning = value.spread !== undefined ? 'spread' : value.uncertainty !== undefined ? 'uncertainty' : 'none';
+  const warning = warningInWords(scene, cell);
+  const time = otherTime(scene, { months: scene.comparison.weight.mainMonths }, cell.lead);
+  const facts = [
+    changeInWords(scene, cell),
+    time === null ? null : scene.words.say('common.measured', { time }),
+    spreadInWords(scene, cell),
+    otherWeights(scene, cell),
+    fewPeopleInWords(scene, cell),
+    sayNear(scene, cell),
+    computedInWords(scene, cell),
+  ];
+  const lines = [
+    lineOf('number', figure(weightInWords(scene, value.averageKg), sourceOf(cell))),
+    ...facts.filter((fact) => fact !== null).map(body),
+    ...timesLine(scene, option),
+    ...(warning === null ? [] : [lineOf('strong', warning)]),
+  ];
+  const range = { average: value.averageKg, low: drawn?.low ?? null, high: drawn?.high ?? null, meaning, alt: altOf(scene, option, cell) };
+  return { ...plainRow(option, lines), range };
+}
+
+function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
+  const { value, lead } = cell;
+  const parts = {
+    option: option.name,
+    average: weightInWords(scene, value.averageKg),
+    time: sayLength(scene, lead.horizon),
+    today: weightInWords(scene, scene.comparison.person.weightKg),
+  };
+  if (value.spread === undefined) return scene.words.plain('common.alt.weight', parts);
+  const share = { 'two-in-three': 'two_in_three', half: 'half', all: 'all' }[value.spread.share];
+  return scene.words.plain(`common.alt.weight_${share}`, { ...parts, range: weightRange(scene, value.spread) });
+}
+
+/** Weights at the other times asked, in one line: "After 1 year: 195 lb." */
+function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
+  const { over, mainMonths } = scene.comparison.weight;
+  const parts = over
+    .filter((row) => row.asked.months !== mainMonths)
+    .map((row) => row.cells.find((cell) => cell.option === option.code))
+    .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
+    .map((cell): Markup => {
+      const weight = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
+      return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });
+    });
+  return parts.length === 0 ? [] : [body({ markup: parts.map((part) => part.markup).join(' ') })];
+}
+
+function axisOf(scene: Scene, row: OutcomeRow): WeightView['axis'] {
+  const { units } = scene.clinic.clinic;
+  const shown = units === 'both' ? (['us', 'metric'] as const) : [scene.unit];
+  const today = scene.comparison.person.weightKg;
+  const ends = chooseEnds([today, ...valuesOf(row.cells)], shown.map(unitsPerKg));
+  const scales = shown.map((unit) => ({
+    unit: scene.words.plain(`common.units.${unit}`),
+    ticks: ticksOf(scene, ends, unit),
+  }));
+  return { ...ends, today, label: scene.words.plain('common.you_today'), scales };
+}
+
+/** Round numbers of a unit on an axis in kilograms. */
+export function ticksOf(scene: Scene, ends: AxisEnds, unit: 'metric' | 'us'): readonly { at: number; label: string }[] {
+  const scale = unitsPerKg(unit);
+  return chooseTicks(ends, scale).map((tick) => ({ at: tick / scale, label: scene.format.number(tick) }));
+}
+
+/** Every weight that a picture of these cells draws, in kilograms. */
+export function valuesOf(cells: readonly Cell[]): readonly number[] {
+  return cells
+    .filter((cell) => cell.state === 'known')
+    .filter(isWeight)
+    .flatMap(({ value }) => {
+      const drawn = value.spread ?? value.uncertainty;
+      return drawn === undefined ? [value.averageKg] : [value.averageKg, drawn.low, drawn.high];
+    });
+}
+
+function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
+  const values = row.cells.filter((cell) => cell.state === 'known').filter(isWeight).map((cell) => cell.value);
+  const spreads = values.flatMap((value) => (value.spread === undefined ? [] : [value.spread.share]));
+  const whiskers = values.some((value) => value.spread === undefined && value.uncertainty !== undefined);
+  const spreadKey = spreads.every((share) => share === 'two-in-three') ? 'spread' : 'spread_mixed';
+  const kinds = [
+    ...(spreads.length > 0 ? [{ kind: 'spread', key: spreadKey }] : []),
+    ...(values.length > 0 ? [{ kind: 'average', key: 'average' }] : []),
+    ...(whiskers ? [{ kind: 'uncertainty', key: 'uncertainty' }] : []),
+    { kind: 'today', key: 'today' },
+  ];
+  return kinds.map(({ kind, key }) => ({ kind, words: scene.words.plain(`common.key.${key}`) }));
+}
+
+/** Weight at the main horizon for the short table on the first page. */
+export function shortWeightCell(scene: Scene, cell: Cell | undefined): Markup {
+  if (cell?.state !== 'known' || !isWeight(cell)) return scene.words.say('common.table.not_known');
+  return figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell));
+}

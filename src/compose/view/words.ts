@@ -1,0 +1,70 @@
+import type { LocalText } from '../../model/scalars.ts';
+import type { Locale, Markup, TextVariable } from '../../model/locale.ts';
+import { escapeText, plainText } from '../markup/escape-text.ts';
+
+type Variables = Readonly<Record<string, TextVariable>>;
+
+/** Words of the document's language. All throw WordsError for a missing key or variable. */
+export interface Words {
+  /** Markup for a line of text. */
+  readonly say: (key: string, variables?: Variables) => Markup;
+  /** Plain text for a name, a label or an alternative to a picture. */
+  readonly plain: (key: string, variables?: Variables) => string;
+  readonly has: (key: string) => boolean;
+  /** Free text of the case or clinic in the document's language, else in the first it has, marked as such. */
+  readonly free: (text: LocalText) => Markup;
+}
+
+export function makeWords(locale: Locale): Words {
+  const { translator, tag } = locale;
+  // Names of options and outcomes are asked for again and again.
+  const bare = new Map<string, string>();
+  const bareText = (key: string): string => {
+    const text = bare.get(key) ?? plainText(translator.text(key));
+    bare.set(key, text);
+    return text;
+  };
+  return {
+    say: (key, variables) => ({ markup: translator.text(key, variables) }),
+    plain: (key, variables) => (variables === undefined ? bareText(key) : plainText(translator.text(key, variables))),
+    has: translator.has,
+    free: (text) => {
+      const [language, words] = freeText(text, tag);
+      return inLanguage(words, { language, document: tag });
+    },
+  };
+}
+
+/** Free text in a language if it has it, else the first by code; with the language it is in. */
+export function freeText(text: LocalText, tag: string): readonly [language: string, words: string] {
+  const own = text[tag];
+  if (own !== undefined) return [tag, own];
+  const [language, words] = Object.entries(text).sort(([a], [b]) => (a < b ? -1 : 1))[0] ?? [tag, ''];
+  return [language, words];
+}
+
+/** Plain text as markup, marked with its language where that is not the document's. */
+export function inLanguage(words: string, tags: { readonly language: string; readonly document: string }): Markup {
+  const escaped = escapeText(words);
+  return { markup: tags.language === tags.document ? escaped : `<lang code="${escapeText(tags.language)}">${escaped}</lang>` };
+}
+
+/** Plain text, for example a name, as markup. */
+export function asMarkup(words: string): Markup {
+  return { markup: escapeText(words) };
+}
+
+/** Several sentences one after the other. */
+export function joined(...parts: readonly Markup[]): Markup {
+  return { markup: parts.map((part) => part.markup).filter((part) => part !== '').join(' ') };
+}
+
+export function bold(words: Markup): Markup {
+  return { markup: `<b>${words.markup}</b>` };
+}
+
+/** A figure in words, tied to its cell and records, so that it can be followed to its source and read back. */
+export function figure(value: string, source: { readonly cell: string; readonly records: readonly string[] }): Markup {
+  const records = source.records.map(escapeText).join(' ');
+  return { markup: `<fig cell="${escapeText(source.cell)}" records="${records}">${escapeText(value)}</fig>` };
+}
