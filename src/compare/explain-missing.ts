@@ -9,8 +9,9 @@ import { monthsOf } from './weigh-time.ts';
 export function explainMissing(refusals: readonly Refusal[]): MissingReason {
   const at = (stage: Refusal['stage']): readonly Refusal[] =>
     refusals.filter((refusal) => refusal.stage === stage);
-  if (at('value').some(({ reason }) => reason.code !== 'group-size-unknown'))
-    return { code: 'not-convertible' };
+  const values = at('value').map(({ reason }) => reason.code);
+  if (values.includes('contradicted')) return { code: 'contradicted' };
+  if (values.some((code) => code !== 'group-size-unknown')) return { code: 'not-convertible' };
   if (at('time').length > 0) return otherTime(at('time'));
   const people = at('people');
   if (people.length > 0)

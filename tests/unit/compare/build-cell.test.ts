@@ -1,0 +1,307 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Cell, ComparisonTable } from '../../../src/model/comparison.ts';
+import type { EvidenceRecord } from '../../../src/model/evidence-record.ts';
+import {
+  compareWell,
+  makeClinic,
+  makeEvidence,
+  makeRecord,
+  makeStudy,
+} from '../../helpers/compare-inputs.ts';
+import type { CaseChanges } from '../../helpers/compare-inputs.ts';
+
+const people = {
+  indication: 'first-operation',
+  bmi: { low: 35, high: 60 },
+  age: { low: 18, high: 65 },
+  diabetes: 'mixed',
+};
+
+/** The cell of an option; by default of leak within 30 days after a sleeve. */
+function cellOf(table: ComparisonTable, id = 'sleeve/leak/30d'): Cell {
+  const rows = table.topics.flatMap(({ picture, rows: own }) => (picture === null ? own : [picture, ...own]));
+  const cell = [...rows, ...table.weight.over].flatMap(({ cells }) => cells).find((one) => one.id === id);
+  if (cell === undefined) throw new Error(`no cell ${id}`);
+  return cell;
+}
+
+function leak(id: string, changes: object = {}): EvidenceRecord {
+  return makeRecord({ id, study: id, ...changes });
+}
+
+describe('other studies beside the lead', () => {
+  const lead = leak('lead', { value: { events: 100, n: 10_000 } });
+
+  it('give their lowest and highest figure, without the lead', () => {
+    const table = compareWell([
+      lead,
+      leak('x', { value: { events: 8, n: 2000 } }),
+      leak('y', { value: { events: 30, n: 1000 } }),
+    ]);
+    expect(cellOf(table)).toMatchObject({
+      state: 'known',
+      lead: { record: 'lead' },
+      others: { low: 0.004, high: 0.03, records: ['x', 'y'] },
+      setAside: [],
+    });
+  });
+
+  it('are never the same people as the lead or as each other', () => {
+    const studies = [
+      makeStudy('lead', { cohort: 'registry' }),
+      makeStudy('x', { cohort: 'registry' }),
+      makeStudy('y', { overlaps: ['z'] }),
+      makeStudy('z', { overlaps: ['y'] }),
+    ];
+    const records = [lead, leak('x'), leak('y', { value: { events: 30, n: 1500 } }), leak('z')];
+    expect(cellOf(compareWell(makeEvidence(records, { studies })))).toMatchObject({
+      others: { records: ['y'] },
+      setAside: [
+        { record: 'x', reason: { code: 'same-people', as: 'lead' } },
+        { record: 'z', reason: { code: 'same-people', as: 'y' } },
+      ],
+    });
+  });
+
+  it('believe the cohort of a record before that of its study', () => {
+    const studies = [makeStudy('lead', { cohort: 'registry' }), makeStudy('x', { cohort: 'registry' })];
+    const table = compareWell(makeEvidence([lead, leak('x', { cohort: 'other' })], { studies }));
+    expect(cellOf(table)).toMatchObject({ others: { records: ['x'] } });
+  });
+
+  it('fit as well as the lead', () => {
+    const near = leak('near', { people: { ...people, indication: 'mixed' } });
+    expect(cellOf(compareWell([lead, near]))).toMatchObject({
+      setAside: [{ record: 'near', reason: { code: 'weaker-match' } }],
+    });
+  });
+
+  it('have enough people to move by less than 1 in 100 with one person, unless the lead has fewer too', () => {
+    const small = leak('small', { value: { events: 1, n: 99 } });
+    expect(cellOf(compareWell([lead, small]))).toMatchObject({
+      setAside: [{ record: 'small', reason: { code: 'too-few-people', n: 99 } }],
+    });
+    const smaller = leak('smaller', { value: { events: 1, n: 60 } });
+    expect(cellOf(compareWell([small, smaller]))).toMatchObject({ others: { records: ['smaller'] } });
+  });
+});
+
+describe('records set aside', () => {
+  it.each([
+    ['not-verified', { seen: 'memory' }],
+    ['not-verified', { seen: 'page-2nd' }],
+    ['variant', { variant: 'open operation' }],
+    ['bmi-outside', { people: { ...people, bmi: { low: 60 } } }],
+    ['other-time', { time: { months: 60, basis: 'by' } }],
+    ['time-unclear', { time: { basis: 'unclear' } }],
+    ['group-size-unknown', { value: { percent: 0 } }],
+    ['other-measure', { value: { rate: 2, per: 1000, unit: 'person-years' } }],
+    [
+      'other-measure',
+      { kind: 'contrast', versus: 'bypass', value: { measure: 'odds-ratio', estimate: 1, adjusted: true } },
+    ],
+    ['other-measure', { kind: 'report', value: { events: 5 } }],
+  ])('say %s', (code, changes) => {
+    const cell = cellOf(compareWell([leak('good'), leak('odd', changes)]));
+    expect(cell).toMatchObject({ state: 'known', lead: { record: 'good' } });
+    expect(cell).not.toHaveProperty('others');
+    expect(cell).toMatchObject({ setAside: [{ record: 'odd', reason: { code } }] });
+  });
+
+  it('include what was measured after the treatment was stopped', () => {
+    const id = 'sleeve.leak.30d.trial.stopped';
+    const stopped = makeRecord({ id, study: 'trial', definition: 'stopped at week 68' });
+    expect(cellOf(compareWell([leak('good'), stopped]))).toMatchObject({
+      setAside: [{ record: stopped.id, reason: { code: 'variant', variant: 'stopped at week 68' } }],
+    });
+  });
+
+  it('include a record whose publication is not there to be cited', () => {
+    const evidence = makeEvidence([leak('good'), leak('orphan')]);
+    const studies = new Map([...evidence.studies].filter(([id]) => id !== 'orphan'));
+    expect(cellOf(compareWell({ ...evidence, studies }))).toMatchObject({
+      setAside: [{ record: 'orphan', reason: { code: 'not-verified' } }],
+    });
+  });
+});
+
+describe('a cell without a figure', () => {
+  const options = { options: ['sleeve', 'bypass'] };
+  /** A known bypass cell keeps the row, so that the sleeve cell can be looked at. */
+  const bypass = leak('bypass', { option: 'bypass' });
+
+  function reasonFor(records: readonly EvidenceRecord[], changes: CaseChanges = {}): unknown {
+    const cell = cellOf(compareWell([...records, bypass], { decision: options, ...changes }));
+    if (cell.state !== 'not-known') throw new Error(cell.state);
+    return cell.reason;
+  }
+
+  it('says that there is no record, or none that anybody read', () => {
+    expect(reasonFor([])).toEqual({ code: 'no-record' });
+    expect(reasonFor([leak('a', { seen: 'memory' })])).toEqual({ code: 'not-verified' });
+    expect(reasonFor([leak('a', { variant: 'open operation' })])).toEqual({ code: 'no-record' });
+  });
+
+  it('says that people like this one were followed to another time', () => {
+    const at = (months: number): EvidenceRecord => leak(`m${months}`, { time: { months, basis: 'by' } });
+    const other = leak('other', { people: { ...people, bmi: { low: 60 } } });
+    expect(reasonFor([at(6), at(24), other])).toEqual({ code: 'other-time', longestMonths: 24 });
+    expect(reasonFor([leak('a', { time: { basis: 'unclear' } })])).toEqual({ code: 'other-time' });
+  });
+
+  it('says who was studied, in a way that is true of all studies', () => {
+    const withBmi = (id: string, low: number): EvidenceRecord =>
+      leak(id, { people: { ...people, bmi: { low, high: 90 } } });
+    expect(reasonFor([withBmi('a', 60), withBmi('b', 50), withBmi('c', 70)])).toEqual({
+      code: 'bmi-outside',
+      low: 50,
+      high: 90,
+      yours: 43.1,
+    });
+  });
+
+  it('does not speak of people with another history while others come nearer', () => {
+    const after = (id: string): EvidenceRecord =>
+      leak(id, { people: { ...people, indication: 'after-band' } });
+    const tooHeavy = leak('heavy', { people: { ...people, bmi: { low: 60, high: 90 } } });
+    expect(reasonFor([after('a'), after('b'), tooHeavy])).toMatchObject({ code: 'bmi-outside' });
+    expect(reasonFor([after('a'), after('b')])).toEqual({
+      code: 'indication',
+      theirs: 'after-band',
+      yours: 'first-operation',
+    });
+  });
+
+  it('says what an outcome cannot follow from', () => {
+    const table = compareWell([leak('a')], { decision: { options: ['sleeve', 'semaglutide'] } });
+    expect(cellOf(table, 'semaglutide/leak/30d')).toEqual({
+      id: 'semaglutide/leak/30d',
+      option: 'semaglutide',
+      outcome: 'leak',
+      asked: { days: 30 },
+      setAside: [],
+      state: 'not-possible',
+    });
+  });
+
+  it('takes nothing for impossible after an earlier operation, except a stay in hospital without one', () => {
+    const table = compareWell([leak('a', { people: { ...people, indication: 'after-band' } })], {
+      health: { earlier_operations: [{ operation: 'band', status: 'in-place' }] },
+      decision: { asked: 'second-operation', options: ['sleeve', 'semaglutide'] },
+    });
+    expect(cellOf(table, 'semaglutide/leak/30d').state).toBe('not-known');
+    expect(table.options[1]?.stay.state).toBe('not-possible');
+  });
+
+  it('knows that a gallbladder that is out cannot make stones', () => {
+    const stones = makeRecord({ outcome: 'gallstones', time: { months: 24, basis: 'by' } });
+    expect(compareWell([stones]).topics[1]?.rows).toHaveLength(1);
+    expect(compareWell([stones], { health: { history: ['gallbladder-removed'] } }).topics[1]?.rows).toEqual(
+      [],
+    );
+  });
+
+  it('says in pregnancy that it is pregnancy, even where there is no record', () => {
+    const table = compareWell([leak('a')], { health: { pregnancy: { now: true } } });
+    const reasons = table.weight.over
+      .flatMap(({ cells }) => cells)
+      .map((cell) => cell.state === 'not-known' && cell.reason);
+    expect(new Set(reasons.map((reason) => JSON.stringify(reason)))).toEqual(
+      new Set(['{"code":"pregnancy"}']),
+    );
+    expect(table.recordsUsed).toEqual([]);
+    expect(table.notes).toEqual(['pregnant']);
+  });
+});
+
+describe('the count of this surgeon', () => {
+  const result = {
+    option: 'sleeve',
+    outcome: 'leak',
+    days: 30,
+    events: 1,
+    n: 212,
+    from: '2021-01',
+    to: '2025-12',
+  };
+
+  it('stands beside the figure, with its own interval', () => {
+    const table = compareWell([leak('a')], {}, makeClinic({ results: [result] }));
+    expect(cellOf(table)).toMatchObject({
+      own: {
+        events: 1,
+        n: 212,
+        surgeon: 'surgeon-1',
+        tooFew: false,
+        score: { low: expect.closeTo(0.00083, 4) as number, high: expect.closeTo(0.0262, 3) as number },
+      },
+    });
+  });
+
+  it('says when it is too few to tell', () => {
+    const table = compareWell([leak('a')], {}, makeClinic({ results: [{ ...result, n: 29 }] }));
+    expect(cellOf(table)).toMatchObject({ own: { n: 29, tooFew: true } });
+  });
+
+  it('takes the count nearest to the time asked, of the same outcome and option', () => {
+    const results = [
+      { ...result, days: 90, events: 9 },
+      result,
+      { ...result, outcome: 'bleeding' },
+      { ...result, option: 'bypass' },
+    ];
+    expect(cellOf(compareWell([leak('a')], {}, makeClinic({ results })))).toMatchObject({
+      own: { events: 1, days: 30 },
+    });
+  });
+
+  it('does not stand beside a second operation or at another time', () => {
+    const after = leak('a', { people: { ...people, indication: 'after-band' } });
+    const second: CaseChanges = {
+      health: { earlier_operations: [{ operation: 'band', status: 'in-place' }] },
+      decision: { asked: 'second-operation', options: ['sleeve'] },
+    };
+    expect(cellOf(compareWell([after], second, makeClinic({ results: [result] })))).not.toHaveProperty('own');
+    const year = makeClinic({ results: [{ ...result, days: 365 }] });
+    expect(cellOf(compareWell([leak('a')], {}, year))).not.toHaveProperty('own');
+  });
+});
+
+describe('counts that cannot both be true', () => {
+  const few = makeRecord({
+    id: 'few',
+    study: 'few',
+    outcome: 'reoperation',
+    time: { months: 60, basis: 'mean-follow-up' },
+    value: { events: 8, n: 800 },
+  });
+  const changed = (extra: object = {}): EvidenceRecord =>
+    makeRecord({
+      id: 'changed',
+      study: 'changed',
+      outcome: 'conversion',
+      time: { months: 14, basis: 'by' },
+      value: { events: 30, n: 100 },
+      ...extra,
+    });
+
+  it('set aside fewer further operations than changes to another operation, and say so', () => {
+    const other = makeRecord({ option: 'bypass', outcome: 'reoperation', time: { months: 60, basis: 'by' } });
+    expect(cellOf(compareWell([few, changed(), other]), 'sleeve/reoperation/60m')).toMatchObject({
+      state: 'not-known',
+      reason: { code: 'contradicted' },
+      setAside: [{ record: 'few', reason: { code: 'contradicted', by: 'changed' } }],
+    });
+  });
+
+  it.each([
+    ['later', { time: { months: 120, basis: 'by' } }],
+    ['at an unknown time', { time: { basis: 'unclear' } }],
+    ['of other people', { people: { ...people, bmi: { low: 60 } } }],
+    ['that nobody read', { seen: 'memory' }],
+    ['compatible by chance', { value: { events: 3, n: 100 } }],
+  ])('do not count changes %s', (_, extra) => {
+    expect(cellOf(compareWell([few, changed(extra)]), 'sleeve/reoperation/60m').state).toBe('known');
+  });
+});

@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest';
+
+import type { KnownCell } from '../../../src/model/comparison.ts';
+import {
+  compareWell,
+  makeClinic,
+  makeEvidence,
+  makeRecord,
+  makeStudy,
+  makeWeightRecord,
+} from '../../helpers/compare-inputs.ts';
+
+interface Entry {
+  readonly id: string;
+  readonly study?: object;
+  readonly record?: object;
+}
+
+const covered = { indication: 'first-operation', diabetes: 'mixed', age: { low: 18, high: 65 } };
+const nearPeople = { ...covered, bmi: { mean: 45 } };
+
+/** The leak cell (or weight at 5 years) of a sleeve from records of as many studies. */
+function leadOf(
+  entries: readonly Entry[],
+  make = makeRecord,
+  prefer: readonly string[] = [],
+): KnownCell['lead'] {
+  // 100 events of 10,000: enough for any design to count.
+  const value = make === makeRecord ? { value: { events: 100, n: 10_000 } } : {};
+  const records = entries.map(({ id, record }) => make({ id, study: id, ...value, ...record }));
+  const studies = entries.map(({ id, study }) => makeStudy(id, study as Record<string, unknown>));
+  const clinic = makeClinic({ prefer: prefer.map((record) => ({ record, reason: { en: 'ours' } })) });
+  const table = compareWell(
+    makeEvidence(records, { studies }),
+    { decision: { options: ['sleeve'] } },
+    clinic,
+  );
+  const rows = make === makeRecord ? (table.topics[0]?.rows ?? []) : [table.weight.main];
+  const cell = rows[0]?.cells[0];
+  if (cell?.state !== 'known') throw new Error(`not known: ${JSON.stringify(cell)}`);
+  return cell.lead;
+}
+
+describe('the record that leads', () => {
+  it('is the only one', () => {
+    expect(leadOf([{ id: 'a' }])).toMatchObject({ record: 'a', ledBy: 'only-one' });
+  });
+
+  it('is of people like this person before a larger trial of people only near', () => {
+    const lead = leadOf([
+      {
+        id: 'near',
+        study: { design: 'randomised-trial' },
+        record: { people: nearPeople, value: { events: 900, n: 90_000 } },
+      },
+      { id: 'like' },
+    ]);
+    expect(lead).toMatchObject({ record: 'like', ledBy: 'match', match: 'like-you', reasons: [] });
+  });
+
+  it('is of the time asked before a better design at another time', () => {
+    const lead = leadOf([
+      { id: 'late', study: { design: 'registry' }, record: { time: { days: 90, basis: 'by' } } },
+      { id: 'at30' },
+    ]);
+    expect(lead).toMatchObject({ record: 'at30', ledBy: 'time' });
+  });
+
+  it('states a number of people before one that does not', () => {
+    const lead = leadOf([
+      { id: 'trial', study: { design: 'randomised-trial' }, record: { value: { percent: 1 } } },
+      { id: 'cohort' },
+    ]);
+    expect(lead).toMatchObject({ record: 'cohort', ledBy: 'size' });
+    expect(leadOf([{ id: 'trial', record: { value: { percent: 1 } } }]).record).toBe('trial');
+  });
+
+  it('has 30 people or more where any has', () => {
+    const lead = leadOf([
+      { id: 'tiny', record: { value: { events: 1, n: 29 } } },
+      { id: 'late', record: { time: { days: 90, basis: 'by' } } },
+    ]);
+    expect(lead).toMatchObject({ record: 'late', ledBy: 'size' });
+  });
+
+  it('follows the design: trial, registry, cohort, series, the rest', () => {
+    const designs = ['randomised-trial', 'registry', 'cohort', 'case-series', 'systematic-review'];
+    for (const [index, design] of designs.slice(1).entries()) {
+      const lead = leadOf([
+        { id: 'a-worse', study: { design }, record: { value: { events: 500, n: 50_000 } } },
+        { id: 'b-better', study: { design: designs[index] }, record: { value: { events: 400, n: 40_000 } } },
+      ]);
+      expect(lead).toMatchObject({ record: 'b-better', ledBy: 'design' });
+    }
+  });
+
+  it('takes a meta-analysis for what it pools', () => {
+    const meta = (design_note?: string): string =>
+      leadOf([
+        {
+          id: 'meta',
+          study: { design: 'meta-analysis', ...(design_note === undefined ? {} : { design_note }) },
+        },
+        { id: 'registry', study: { design: 'registry' } },
+      ]).record;
+    expect(meta()).toBe('registry');
+    expect(meta('12 trials, 12,351 people')).toBe('meta');
+  });
+
+  it('lets the design of a record win over that of its study', () => {
+    const lead = leadOf([
+      { id: 'a', study: { design: 'randomised-trial' }, record: { design: 'case-series' } },
+      { id: 'b', study: { design: 'registry' } },
+    ]);
+    expect(lead.record).toBe('b');
+  });
+
+  it('is not a small trial when the harm is rare', () => {
+    const registry = {
+      id: 'registry',
+      study: { design: 'registry' },
+      record: { value: { events: 1100, n: 692_000 } },
+    };
+    const trial = (events: number, n: number): Entry => ({
+      id: 'trial',
+      study: { design: 'randomised-trial' },
+      record: { value: { events, n } },
+    });
+    expect(leadOf([registry, trial(2, 30)])).toMatchObject({ record: 'registry', ledBy: 'design' });
+    expect(leadOf([registry, trial(2, 312)]).record).toBe('registry');
+    expect(leadOf([registry, trial(15, 10_000)])).toMatchObject({ record: 'trial', ledBy: 'design' });
+  });
+
+  it('is a trial of 300 people when the harm is common', () => {
+    const lead = leadOf([
+      { id: 'registry', study: { design: 'registry' }, record: { value: { events: 5000, n: 50_000 } } },
+      { id: 'trial', study: { design: 'randomised-trial' }, record: { value: { events: 30, n: 300 } } },
+    ]);
+    expect(lead.record).toBe('trial');
+  });
+
+  it('then has more people, then is newer, then comes first by id', () => {
+    expect(leadOf([{ id: 'a' }, { id: 'b', record: { value: { events: 200, n: 20_000 } } }])).toMatchObject({
+      record: 'b',
+      ledBy: 'size',
+    });
+    const cited = (year: number): object => ({ citation: { authors: 'E', year, title: 'T', journal: 'J' } });
+    expect(leadOf([{ id: 'a' }, { id: 'b', study: cited(2024) }])).toMatchObject({
+      record: 'b',
+      ledBy: 'year',
+    });
+    expect(leadOf([{ id: 'b' }, { id: 'a' }])).toMatchObject({ record: 'a', ledBy: 'id' });
+  });
+
+  it('is measured in percent of total weight before one that is computed', () => {
+    const computed = { metric: 'EWL', estimate: 60, unit: '%', n: 5000, reference: 'before-this-operation' };
+    const lead = leadOf(
+      [{ id: 'trial', study: { design: 'randomised-trial' }, record: { value: computed } }, { id: 'twl' }],
+      makeWeightRecord,
+    );
+    expect(lead).toMatchObject({ record: 'twl', ledBy: 'measure' });
+  });
+
+  it('is the one the clinic prefers, if its people are near enough', () => {
+    const entries = [{ id: 'like' }, { id: 'near', record: { people: nearPeople } }];
+    expect(leadOf(entries, makeRecord, ['near'])).toMatchObject({
+      record: 'near',
+      ledBy: 'clinic-preference',
+    });
+    const other = [{ id: 'like' }, { id: 'other', record: { people: { ...covered, bmi: { low: 60 } } } }];
+    expect(leadOf(other, makeRecord, ['other']).record).toBe('like');
+    const unread = [{ id: 'like' }, { id: 'unread', record: { seen: 'memory' } }];
+    expect(leadOf(unread, makeRecord, ['unread']).record).toBe('like');
+  });
+});
