@@ -18,6 +18,8 @@ const MARK_GAP = 8;
 const GAP = 24;
 const LEAST_GAP = 12;
 const MOST_LINES = 4;
+/** Words wider than this are long. */
+const LONG = 80;
 const PADDING = 9;
 /** More samples than this go on a second row. */
 const MOST_IN_ROW = 3;
@@ -42,19 +44,21 @@ function widthInLines(words: string, lines: number, theme: Theme): number {
   return natural + 1;
 }
 
-/** Widths of the words of a row: one line each where there is room, else the longest take a line more, in turn. */
+/**
+ * Widths of the words of a row: one line each where there is room. Where there is not, the long ones take a line more
+ * together, so that the row looks even; short ones only if they must.
+ */
 export function wordWidths(items: readonly Item[], theme: Theme): readonly number[] {
   const marks = items.reduce(
     (sum, item) => sum + drawKeyMark(item.mark, theme.direction).width + MARK_GAP,
     0,
   );
   const room = columns.field - marks - LEAST_GAP * (items.length - 1);
-  const set = items.map(({ words }) => ({ words, lines: 1, width: widthInLines(words, 1, theme) }));
-  const total = (): number => set.reduce((sum, { width }) => sum + width, 0);
-  for (let lines = 2; lines <= MOST_LINES && total() > room; lines += 1) {
+  const set = items.map(({ words }) => ({ words, width: widthInLines(words, 1, theme) }));
+  const fits = (): boolean => set.reduce((sum, { width }) => sum + width, 0) <= room;
+  for (let lines = 2; lines <= MOST_LINES && !fits(); lines += 1) {
     for (const item of [...set].sort((a, b) => b.width - a.width)) {
-      if (total() <= room) break;
-      item.width = widthInLines(item.words, lines, theme);
+      if (item.width > LONG || !fits()) item.width = widthInLines(item.words, lines, theme);
     }
   }
   return set.map(({ width }) => width);
