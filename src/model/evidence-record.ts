@@ -183,6 +183,10 @@ export const ReportValueSchema = z.strictObject({
   events: z.int().nonnegative().describe('reports to a regulator; never a rate'),
 });
 
+const ScopeSchema = z
+  .enum(['narrower', 'wider'])
+  .describe('counts less or more than its outcome names: not the figure of that outcome; see the definition');
+
 const common = {
   id: z
     .string()
@@ -192,6 +196,7 @@ const common = {
   option: z.string().describe('code of options.yaml'),
   outcome: z.string().describe('code of outcomes.yaml'),
   definition: z.string().min(1).optional().describe('how the source defined it'),
+  scope: ScopeSchema.optional(),
   variant: z.string().min(1).optional().describe('how it differed from the option as done today'),
   cohort: z.string().min(1).optional().describe("whose people; wins over the study's"),
   design: StudyDesignSchema.optional(),

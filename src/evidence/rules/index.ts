@@ -12,7 +12,9 @@ import { placeWhereSeen } from './place-where-seen.ts';
 import { referenceWeightStated } from './reference-weight-stated.ts';
 import { releaseDated } from './release-dated.ts';
 import type { EvidenceRule } from './rule.ts';
+import { scopeDefined } from './scope-defined.ts';
 import { shareHasDenominator } from './share-has-denominator.ts';
+import { subgroupStated } from './subgroup-stated.ts';
 import { timeStated } from './time-stated.ts';
 import { unitFitsMetric } from './unit-fits-metric.ts';
 import { unreadNeverPrints } from './unread-never-prints.ts';
@@ -27,6 +29,8 @@ export const evidenceRules: readonly EvidenceRule[] = [
   placeWhereSeen,
   overlapBothWays,
   peopleStated,
+  subgroupStated,
+  scopeDefined,
   timeStated,
   outcomePossible,
   shareHasDenominator,

@@ -216,6 +216,45 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'indication: none',
     ],
   ],
+  'subgroup-stated': [
+    [
+      'women who are not stated',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      '- id: sleeve.leak.12m.alpha-2020\n',
+      '- id: sleeve.leak.12m.alpha-2020.women\n',
+    ],
+    [
+      'men and a BMI of which only the sex is stated',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      '- id: sleeve.stay.peri.gamma-2022\n  study: gamma-2022\n  option: sleeve\n  outcome: stay\n  kind: duration\n  people: {',
+      '- id: sleeve.stay.peri.gamma-2022.men-bmi40-45\n  study: gamma-2022\n  option: sleeve\n  outcome: stay\n  kind: duration\n  people: { female_percent: 0,',
+    ],
+    [
+      'people with diabetes who are not stated',
+      'EVIDENCE_NO_PEOPLE',
+      'records/tablet.yaml',
+      '.12m.beta-2021\n',
+      '.12m.beta-2021.diabetes\n',
+    ],
+    [
+      'people sent home the same day who are not stated',
+      'EVIDENCE_NO_PEOPLE',
+      'records/tablet.yaml',
+      '.12m.beta-2021\n',
+      '.12m.beta-2021.same-day\n',
+    ],
+  ],
+  'scope-defined': [
+    [
+      'a figure that counts less, and nothing says what',
+      'EVIDENCE_INVALID',
+      'records/sleeve.yaml',
+      'kind: risk\n  people: { indication: first-operation, bmi',
+      'scope: narrower\n  kind: risk\n  people: { indication: first-operation, bmi',
+    ],
+  ],
   'time-stated': [
     [
       'days and months at once',

@@ -90,6 +90,30 @@ describe('the shipped evidence', () => {
     expect(unsupported.map(({ record }) => record.id)).toEqual([]);
   });
 
+  it('marks what a clinician would not call by the name of its outcome, as counting less or more', () => {
+    const scopeOf = (id: string) => evidence.records.find((record) => record.id === id)?.scope;
+    expect(scopeOf('bypass.ulcer.48m.ulcer-perforated-ny')).toBe('narrower');
+    expect(scopeOf('sleeve.clot.30d.nsqip-2010-2014')).toBe('narrower');
+    expect(scopeOf('plication.reoperation.60m.talebpour-2012')).toBe('narrower');
+    expect(scopeOf('sleeve.reoperation.60m.pcornet-2018-abstract')).toBe('wider');
+    expect(scopeOf('duodenal-switch.leak.peri.biertho-2013')).toBe('wider');
+    expect(scopeOf('sleeve.leak.30d.mbsaqip-2015-2020')).toBeUndefined();
+    const printable = listRecords(evidence, { printable: true });
+    expect(printable.filter(({ record }) => record.scope !== undefined)).toHaveLength(134);
+  });
+
+  it('takes no side effect of a dummy injection for one of a programme', () => {
+    const effects = ['nausea', 'vomiting', 'diarrhoea', 'constipation', 'hair-loss', 'side-effect-stop'];
+    const plain = evidence.records.filter(
+      ({ option, outcome, kind, variant }) =>
+        ['lifestyle', 'usual-care'].includes(option) &&
+        effects.includes(outcome) &&
+        kind === 'risk' &&
+        variant === undefined,
+    );
+    expect(plain.map(({ id }) => id)).toEqual([]);
+  });
+
   it('lets a person choose the treatments, and not a group of them', () => {
     const choosable = evidence.options.filter((option) => option.choosable).map(({ code }) => code);
     expect(choosable).toHaveLength(14);
