@@ -32,7 +32,10 @@ export function chooseEnds(values: readonly number[], scales: readonly UnitsPerD
 /** Round numbers of a scale within the ends, lowest first: 5 or 6 where a step gives them, else the nearest to that. */
 export function chooseTicks(ends: AxisEnds, scale: UnitsPerDatum): readonly number[] {
   const options = steps.map((step) => multiples(ends.min * scale, ends.max * scale, step));
-  return options.reduce((best, next) => (distance(next.length) < distance(best.length) ? next : best), options[0] ?? []);
+  return options.reduce(
+    (best, next) => (distance(next.length) < distance(best.length) ? next : best),
+    options[0] ?? [],
+  );
 }
 
 function multiples(from: number, to: number, step: number): readonly number[] {

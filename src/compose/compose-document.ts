@@ -29,7 +29,10 @@ export function composeDocument(input: ComposeInput): Result<DocumentTree> {
   try {
     const scene = createScene(input);
     const tree = makeTree(scene, template, input.kind);
-    const faults = [...guardFigures(tree, input.comparison, input.evidence), ...missingStatements(tree, scene, template)];
+    const faults = [
+      ...guardFigures(tree, input.comparison, input.evidence),
+      ...missingStatements(tree, scene, template),
+    ];
     return faults.length > 0 ? failure(faults) : success(tree);
   } catch (error) {
     if (error instanceof WordsError) return failure([error.diagnostic]);
@@ -53,7 +56,11 @@ function makeTree(scene: Scene, template: DocumentTemplate, kind: DocumentKind):
   };
 }
 
-function missingStatements(tree: DocumentTree, scene: Scene, template: DocumentTemplate): readonly Diagnostic[] {
+function missingStatements(
+  tree: DocumentTree,
+  scene: Scene,
+  template: DocumentTemplate,
+): readonly Diagnostic[] {
   const said = expectedText(tree)
     .map((piece) => piece.text)
     .join('\n');

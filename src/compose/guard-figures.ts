@@ -12,22 +12,35 @@ const ownCell = /\/own$/;
  * The last gate before paper: every figure of a document names records, and each of them was read on a page of its
  * source. Figures drawn in pictures are the cells of the comparison, so those are checked too.
  */
-export function guardFigures(tree: DocumentTree, comparison: ComparisonTable, evidence: EvidenceBase): readonly Diagnostic[] {
+export function guardFigures(
+  tree: DocumentTree,
+  comparison: ComparisonTable,
+  evidence: EvidenceBase,
+): readonly Diagnostic[] {
   const printable = new Set(evidence.records.filter(isPrintable).map((record) => record.id));
-  const figures = expectedText(tree).flatMap((piece) => piece.figures.map((figure) => ({ ...figure, origin: piece.origin })));
+  const figures = expectedText(tree).flatMap((piece) =>
+    piece.figures.map((figure) => ({ ...figure, origin: piece.origin })),
+  );
   const nameless = figures.filter(({ cell, records }) => records.length === 0 && !ownCell.test(cell));
   const drawn = comparison.recordsUsed.map((record) => ({ record, origin: '' }));
   const named = figures.flatMap(({ records, origin }) => records.map((record) => ({ record, origin })));
   const unread = [...named, ...drawn].filter(({ record }) => !printable.has(record));
   return [
-    ...nameless.map(({ cell, origin }) => refusal(`The figure of the cell ${cell} names no record.`, { path: cell, origin })),
+    ...nameless.map(({ cell, origin }) =>
+      refusal(`The figure of the cell ${cell} names no record.`, { path: cell, origin }),
+    ),
     ...unique(unread).map(({ record, origin }) =>
-      refusal(`The record ${record} was not read on a page of its source, so no page may show it.`, { path: record, origin }),
+      refusal(`The record ${record} was not read on a page of its source, so no page may show it.`, {
+        path: record,
+        origin,
+      }),
     ),
   ];
 }
 
-function unique(all: readonly { record: string; origin: string }[]): readonly { record: string; origin: string }[] {
+function unique(
+  all: readonly { record: string; origin: string }[],
+): readonly { record: string; origin: string }[] {
   return all.filter((one, index) => all.findIndex((other) => other.record === one.record) === index);
 }
 

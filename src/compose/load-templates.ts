@@ -56,7 +56,8 @@ export async function loadTemplates(
     if (main === null || description === null) continue;
     const findings = lintTemplate(main, setting);
     found.push(...findings);
-    if (findings.length === 0) documents.set(kind, { ...description, file: main.file, run: compileTemplate(main, partials) });
+    if (findings.length === 0)
+      documents.set(kind, { ...description, file: main.file, run: compileTemplate(main, partials) });
   }
   return found.length > 0 ? failure(found) : success({ documents, digest: digestOf(files) });
 }

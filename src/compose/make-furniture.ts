@@ -8,7 +8,9 @@ export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoin
   const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
   const date = format.date(scene.date);
   const clinician = template.audience === 'clinician';
-  const start = clinician ? words.plain('common.furniture.clinician_start', { reference: scene.case.case }) : scene.case.patient.name;
+  const start = clinician
+    ? words.plain('common.furniture.clinician_start', { reference: scene.case.case })
+    : scene.case.patient.name;
   const header = words.plain(template.header, { date, version: scene.evidence.version });
   return {
     header: { start, end: header },
@@ -16,7 +18,10 @@ export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoin
     footer: {
       call: words.plain('common.furniture.call', { day, night, emergency }),
       deferral: words.plain(clinician ? 'common.furniture.clinician_deferral' : 'common.furniture.deferral'),
-      id: words.plain('common.furniture.id', { id: scene.documentId, next: format.monthYear(scene.evidence.nextReview) }),
+      id: words.plain('common.furniture.id', {
+        id: scene.documentId,
+        next: format.monthYear(scene.evidence.nextReview),
+      }),
       page: words.plain('common.furniture.page'),
     },
     phones: [day, night, emergency],

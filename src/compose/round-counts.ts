@@ -21,8 +21,12 @@ const tiny = 1e-9;
  * A larger share never gets a smaller count. Throws InternalError for a share outside 0 to 1, and for none seen in an
  * unknown number of people, which says nothing.
  */
-export function roundShare(share: Pick<Proportion, 'value' | 'zero'>, denominator: Denominator): RoundedShare {
-  if (!(share.value >= 0 && share.value <= 1)) throw new InternalError('a share of people lies outside 0 to 1');
+export function roundShare(
+  share: Pick<Proportion, 'value' | 'zero'>,
+  denominator: Denominator,
+): RoundedShare {
+  if (!(share.value >= 0 && share.value <= 1))
+    throw new InternalError('a share of people lies outside 0 to 1');
   if (share.value === 0) {
     if (share.zero === undefined) throw new InternalError('none were seen in an unknown number of people');
     return { kind: 'none-seen', n: share.zero.n, upTo: upperCount(share.zero.upper, denominator) };

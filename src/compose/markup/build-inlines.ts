@@ -47,12 +47,20 @@ function collect(element: MarkupElement, style: Style): readonly Inline[] {
 }
 
 function textRun(value: string, style: Style): TextRun {
-  return present({ type: 'text' as const, value, bold: style.bold ? true : undefined, language: style.language });
+  return present({
+    type: 'text' as const,
+    value,
+    bold: style.bold ? true : undefined,
+    language: style.language,
+  });
 }
 
 function figureRun(element: MarkupElement, style: Style): FigureRun {
   if (element.children.some((child) => child.type !== 'text')) refuse(element, '<fig> may hold text only');
-  const value = element.children.map((child) => (child.type === 'text' ? child.value : '')).join('').trim();
+  const value = element.children
+    .map((child) => (child.type === 'text' ? child.value : ''))
+    .join('')
+    .trim();
   if (value === '') refuse(element, '<fig> says nothing');
   const records = (textOf(element, 'records') ?? '').split(' ').filter((record) => record !== '');
   return present({

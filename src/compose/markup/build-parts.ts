@@ -33,18 +33,36 @@ export function buildTable(element: MarkupElement): Table {
     present({
       label: column.attributes['label'] ?? '',
       width: numberOf(column, 'width'),
-      align: textOf(column, 'align') === undefined ? undefined : choiceOf(column, 'align', ['start', 'end'] as const),
+      align:
+        textOf(column, 'align') === undefined
+          ? undefined
+          : choiceOf(column, 'align', ['start', 'end'] as const),
     }),
   );
   const rows = childrenNamed(element, 'table-row').map(buildTableRow);
   const ragged = rows.find((row) => row.group === undefined && row.cells.length !== columns.length);
-  if (ragged !== undefined) refuse({ ...element, origin: ragged.origin }, 'a <table-row> has another number of cells than the table has columns');
-  return { type: 'table', layout: choiceOf(element, 'layout', ['choices', 'dense'] as const), columns, rows, origin: element.origin };
+  if (ragged !== undefined)
+    refuse(
+      { ...element, origin: ragged.origin },
+      'a <table-row> has another number of cells than the table has columns',
+    );
+  return {
+    type: 'table',
+    layout: choiceOf(element, 'layout', ['choices', 'dense'] as const),
+    columns,
+    rows,
+    origin: element.origin,
+  };
 }
 
 function buildTableRow(element: MarkupElement): TableRow {
   const cells = childrenNamed(element, 'cell').map((cell) => buildParagraphs(cell));
-  return present({ group: textOf(element, 'group'), tag: textOf(element, 'tag'), cells, origin: element.origin });
+  return present({
+    group: textOf(element, 'group'),
+    tag: textOf(element, 'tag'),
+    cells,
+    origin: element.origin,
+  });
 }
 
 export function buildCallout(element: MarkupElement): Callout {
@@ -141,5 +159,7 @@ export function buildCover(element: MarkupElement): Cover {
 }
 
 function flagOf(element: MarkupElement, name: string): boolean {
-  return textOf(element, name) === undefined ? false : choiceOf(element, name, ['true', 'false'] as const) === 'true';
+  return textOf(element, name) === undefined
+    ? false
+    : choiceOf(element, name, ['true', 'false'] as const) === 'true';
 }

@@ -67,7 +67,8 @@ function buildPeople(element: MarkupElement): { of: 100 | 1000; filled: number; 
   const filled = requiredNumber(element, 'filled');
   const may = requiredNumber(element, 'may');
   const whole = Number.isInteger(filled) && Number.isInteger(may) && filled >= 0 && may >= 0;
-  if (!whole || filled + may > of) refuse(element, '<people> has counts that do not fit its number of people');
+  if (!whole || filled + may > of)
+    refuse(element, '<people> has counts that do not fit its number of people');
   return { of, filled, may, half: choiceOf(element, 'half', ['true', 'false'] as const) === 'true' };
 }
 

@@ -10,7 +10,8 @@ export function checkVocabulary(nodes: readonly MarkupNode[], file: string): voi
 
 function checkElement(element: MarkupElement): void {
   const rule = ruleOf(element.name);
-  if (rule === undefined || element.name === 'document') refuse(element, `<${element.name}> is not a known element`);
+  if (rule === undefined || element.name === 'document')
+    refuse(element, `<${element.name}> is not a known element`);
   checkAttributes(element, rule);
   checkContent(element);
 }
@@ -31,7 +32,8 @@ function checkContent(element: MarkupElement): void {
   const allowed = content === 'inline' ? inlineElements : content;
   for (const child of element.children) {
     if (child.type === 'text') {
-      if (content !== 'inline' && child.value.trim() !== '') refuse(element, `text stands directly in <${element.name}>`);
+      if (content !== 'inline' && child.value.trim() !== '')
+        refuse(element, `text stands directly in <${element.name}>`);
     } else {
       if (!allowed.includes(child.name)) refuse(child, `<${child.name}> may not stand in <${element.name}>`);
       checkElement(child);

@@ -6,19 +6,18 @@ export function escapeText(text: string): string {
   return text.replace(/[&<>"]/g, (character) => escapes[character] ?? character);
 }
 
+const reference = /&(#x[0-9a-fA-F]+|#[0-9]+|[a-z]+);/g;
+
 /** Text behind character references; null if a reference is not one of XML's five or a number. */
 export function unescapeText(markup: string): string | null {
-  let broken = false;
-  const text = markup.replace(/&(#x[0-9a-fA-F]+|#[0-9]+|[a-z]+)?(;)?/g, (reference: string, name?: string, end?: string) => {
-    const value = end === undefined || name === undefined ? undefined : decode(name);
-    if (value === undefined) broken = true;
-    return value ?? reference;
-  });
-  return broken ? null : text;
+  if (/&(?!(?:#x[0-9a-fA-F]+|#[0-9]+|[a-z]+);)/.test(markup)) return null;
+  const names = [...markup.matchAll(reference)].map(([, name = '']) => name);
+  if (names.some((name) => decode(name) === undefined)) return null;
+  return markup.replace(reference, (whole, name: string) => decode(name) ?? whole);
 }
 
 function decode(name: string): string | undefined {
-  if (!name.startsWith('#')) return entities[name];
+  if (!name.startsWith('#')) return Object.hasOwn(entities, name) ? entities[name] : undefined;
   const point = name.startsWith('#x') ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1));
   return point > 0 && point <= 0x10ffff ? String.fromCodePoint(point) : undefined;
 }

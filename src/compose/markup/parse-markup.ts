@@ -56,7 +56,8 @@ function readElement(name: string, source: string, nearest: string): OpenElement
   for (const [, key = '', raw = ''] of source.matchAll(attributeForm)) {
     const value = unescapeText(raw);
     if (value === null) throw new MarkupError('syntax', `${key} of <${name}> holds a bare &`, nearest);
-    if (Object.hasOwn(attributes, key)) throw new MarkupError('syntax', `<${name}> has ${key} twice`, nearest);
+    if (Object.hasOwn(attributes, key))
+      throw new MarkupError('syntax', `<${name}> has ${key} twice`, nearest);
     attributes[key] = cleanSpaces(value).trim();
   }
   const { [originAttribute]: origin = nearest, ...others } = attributes;
@@ -75,7 +76,8 @@ function close(open: OpenElement[], name: string): void {
 function addText(open: readonly OpenElement[], raw: string): void {
   const parent = top(open);
   const value = unescapeText(raw);
-  if (value === null) throw new MarkupError('syntax', `text of <${parent.name}> holds a bare &`, parent.origin);
+  if (value === null)
+    throw new MarkupError('syntax', `text of <${parent.name}> holds a bare &`, parent.origin);
   parent.children.push({ type: 'text', value: cleanSpaces(value) });
 }
 

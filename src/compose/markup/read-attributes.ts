@@ -33,12 +33,15 @@ export function textOf(element: MarkupElement, name: string): string | undefined
 export function choiceOf<T extends string>(element: MarkupElement, name: string, choices: readonly T[]): T {
   const text = element.attributes[name] ?? '';
   const choice = choices.find((word) => word === text);
-  if (choice === undefined) refuse(element, `${name} of <${element.name}> is not one of ${choices.join(', ')}`);
+  if (choice === undefined)
+    refuse(element, `${name} of <${element.name}> is not one of ${choices.join(', ')}`);
   return choice;
 }
 
 export function childrenNamed(element: MarkupElement, ...names: readonly string[]): readonly MarkupElement[] {
-  return element.children.filter((child) => child.type === 'element').filter((child) => names.includes(child.name));
+  return element.children
+    .filter((child) => child.type === 'element')
+    .filter((child) => names.includes(child.name));
 }
 
 export function childNamed(element: MarkupElement, ...names: readonly string[]): MarkupElement | undefined {

@@ -2,7 +2,7 @@ import type { DiagnosticCode } from '../../diagnostics/codes.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { ruleOf } from '../markup/vocabulary.ts';
 import type { Shape } from '../view/shape.ts';
-import { isBlock, isContent, writtenText } from './parse-template.ts';
+import { elseOf, isBlock, isContent, writtenText } from './parse-template.ts';
 import type { ParsedTemplate } from './parse-template.ts';
 import { resolvePath } from './resolve-path.ts';
 import type { Scope } from './resolve-path.ts';
@@ -34,7 +34,9 @@ export function lintTemplate(template: ParsedTemplate, setting: LintSetting): re
   const found: Diagnostic[] = [];
   const lint: Lint = { ...setting, file: template.file, found, within: [] };
   lintProgram(template.program, { root: setting.shape, stack: [setting.shape] }, lint);
-  const places = found.map((one) => [one.span?.file, one.span?.line, one.span?.column, one.message].join(':'));
+  const places = found.map((one) =>
+    [one.span?.file, one.span?.line, one.span?.column, one.message].join(':'),
+  );
   return found.filter((_, index) => places.indexOf(places[index] ?? '') === index);
 }
 
@@ -79,7 +81,8 @@ function lintElements(statement: hbs.AST.ContentStatement, lint: Lint): void {
 
 function lintMustache(statement: hbs.AST.MustacheStatement, scope: Scope, lint: Lint): void {
   // Handlebars' own type says boolean, its parser gives `escaped: false` for {{{ }}} and {{& }}.
-  if (!statement.escaped) report(lint, statement, ['TEMPLATE_RAW_OUTPUT', 'Something is printed without escaping.']);
+  if (!statement.escaped)
+    report(lint, statement, ['TEMPLATE_RAW_OUTPUT', 'Something is printed without escaping.']);
   const hasArguments = statement.params.length > 0 || pairsOf(statement).length > 0;
   const name = nameOf(statement.path);
   if (name === 't') lintWords(statement, scope, lint);
@@ -102,7 +105,8 @@ function lintWords(statement: hbs.AST.MustacheStatement, scope: Scope, lint: Lin
   if (lint.hasWords?.(value) === false) {
     report(lint, statement, ['LOCALE_KEY_MISSING', `The base language has no words under ${value}.`]);
   }
-  for (const pair of pairsOf(statement)) lintValue(pair.value, { scope, kinds: ['text', 'count', 'flag'] }, lint);
+  for (const pair of pairsOf(statement))
+    lintValue(pair.value, { scope, kinds: ['text', 'count', 'flag'] }, lint);
 }
 
 function lintValueHelper(
@@ -119,18 +123,25 @@ function lintValueHelper(
 }
 
 function lintBlock(statement: hbs.AST.BlockStatement, scope: Scope, lint: Lint): void {
-  const name = nameOf(statement.path);
-  const [argument, ...rest] = statement.params;
-  if (name === null || !blockHelpers.includes(name) || argument === undefined || rest.length > 0) {
-    report(lint, statement, ['TEMPLATE_UNKNOWN_PATH', `Blocks are ${blockHelpers.join(', ')}, with one path.`]);
+  const name = nameOf(statement.path) ?? '';
+  const [argument] = statement.params;
+  if (!blockHelpers.includes(name) || argument === undefined || statement.params.length > 1) {
+    report(lint, statement, [
+      'TEMPLATE_UNKNOWN_PATH',
+      `Blocks are ${blockHelpers.join(', ')}, with one path.`,
+    ]);
     return;
   }
-  const kinds = name === 'each' ? ['list'] : null;
-  const shape = lintValue(argument, { scope, kinds }, lint);
-  const inner = name === 'each' && shape?.kind === 'list' ? { ...scope, stack: [...scope.stack, shape.of] } : scope;
-  if (name !== 'each' || shape !== null) lintProgram(statement.program, inner, lint);
-  const inverse: hbs.AST.Program | undefined = statement.inverse;
-  if (inverse !== undefined) lintProgram(inverse, scope, lint);
+  const shape = lintValue(argument, { scope, kinds: name === 'each' ? ['list'] : null }, lint);
+  const inner = name === 'each' ? withElement(scope, shape) : scope;
+  if (inner !== null) lintProgram(statement.program, inner, lint);
+  const inverse = elseOf(statement);
+  if (inverse !== null) lintProgram(inverse, scope, lint);
+}
+
+/** The scope inside a list; null where there is no list, which has been reported. */
+function withElement(scope: Scope, shape: Shape | null): Scope | null {
+  return shape?.kind === 'list' ? { ...scope, stack: [...scope.stack, shape.of] } : null;
 }
 
 function lintPartial(statement: hbs.AST.PartialStatement, scope: Scope, lint: Lint): void {
@@ -138,7 +149,10 @@ function lintPartial(statement: hbs.AST.PartialStatement, scope: Scope, lint: Li
   const partial = name === null ? undefined : lint.partials.get(name);
   const [context, ...rest] = statement.params;
   if (partial === undefined || rest.length > 0 || pairsOf(statement).length > 0) {
-    report(lint, statement, ['TEMPLATE_UNKNOWN_PATH', `There is no partial ${name ?? 'of that name'} that takes this.`]);
+    report(lint, statement, [
+      'TEMPLATE_UNKNOWN_PATH',
+      `There is no partial ${name ?? 'of that name'} that takes this.`,
+    ]);
     return;
   }
   if (lint.within.includes(partial.file)) {

@@ -50,8 +50,14 @@ function markOrigins(program: hbs.AST.Program, file: string): void {
 /** The programs inside a block statement: its body and its else branch. */
 export function blocksOf(statement: hbs.AST.Statement): readonly hbs.AST.Program[] {
   if (!isBlock(statement)) return [];
-  const inverse: hbs.AST.Program | undefined = statement.inverse;
-  return inverse === undefined ? [statement.program] : [statement.program, inverse];
+  const inverse = elseOf(statement);
+  return inverse === null ? [statement.program] : [statement.program, inverse];
+}
+
+/** The else branch; Handlebars' own type says that there always is one. */
+export function elseOf(statement: hbs.AST.BlockStatement): hbs.AST.Program | null {
+  const { inverse } = statement as { readonly inverse?: hbs.AST.Program };
+  return inverse ?? null;
 }
 
 export function isContent(statement: hbs.AST.Node): statement is hbs.AST.ContentStatement {

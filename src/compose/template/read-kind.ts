@@ -21,10 +21,15 @@ const keys = ['title', 'header', 'audience', 'header_on_first_page', 'required']
 export function readKind(text: string, file: string): Result<KindDescription> {
   const document = parseDocument(text);
   const value: unknown = document.errors.length === 0 ? document.toJS() : null;
-  if (typeof value !== 'object' || value === null) return failure([invalid(file, 'This file is not valid YAML.')]);
+  if (typeof value !== 'object' || value === null)
+    return failure([invalid(file, 'This file is not valid YAML.')]);
   const kind = value as Readonly<Record<string, unknown>>;
-  const wrong = [...Object.keys(kind).filter((key) => !keys.includes(key)), ...keys.filter((key) => !isValid(kind, key))];
-  if (wrong.length > 0) return failure([invalid(file, `Missing, unknown or of the wrong kind: ${wrong.join(', ')}.`)]);
+  const wrong = [
+    ...Object.keys(kind).filter((key) => !keys.includes(key)),
+    ...keys.filter((key) => !isValid(kind, key)),
+  ];
+  if (wrong.length > 0)
+    return failure([invalid(file, `Missing, unknown or of the wrong kind: ${wrong.join(', ')}.`)]);
   return success({
     title: String(kind['title']),
     header: String(kind['header']),

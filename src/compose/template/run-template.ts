@@ -11,7 +11,10 @@ export type RunTemplate = (view: object, translator: Translator) => string;
 const knownHelpers = { t: true, say: true, if: true, unless: true, each: true };
 
 /** Compiles a template with its partials. Escaping stays on; no helper but the closed list can be called. */
-export function compileTemplate(template: ParsedTemplate, partials: ReadonlyMap<string, ParsedTemplate>): RunTemplate {
+export function compileTemplate(
+  template: ParsedTemplate,
+  partials: ReadonlyMap<string, ParsedTemplate>,
+): RunTemplate {
   const environment = Handlebars.create();
   const options = { strict: true, knownHelpers, knownHelpersOnly: true, preventIndent: true };
   const compiledPartials = Object.fromEntries(

@@ -48,7 +48,8 @@ export function buildView(scene: Scene): ViewModel {
     benefitTables: () => tablesOf(scene, 'benefits'),
     undo: () => viewUndo(scene),
     own: () => viewOwn(scene),
-    unknown: () => scene.options.map((option) => plainRow(option, [body(words.say(`options.${option.code}.unknown`))])),
+    unknown: () =>
+      scene.options.map((option) => plainRow(option, [body(words.say(`options.${option.code}.unknown`))])),
     asks: () => viewAsks(scene),
     opinion: () => viewOpinion(scene),
     matters: () => viewMatters(scene),

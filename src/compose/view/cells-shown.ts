@@ -8,19 +8,27 @@ export interface ShownCell<C extends Cell = Cell> {
 
 /** Every cell that a patient page may show, each once: weights, then topics in their order, then stays. */
 export function cellsShown(comparison: ComparisonTable): readonly ShownCell[] {
-  const found = new Map<string, ShownCell>();
-  const add = (cell: Cell, denominator: 100 | 1000): void => {
-    if (!found.has(cell.id)) found.set(cell.id, { cell, denominator });
-  };
-  for (const row of [comparison.weight.main, ...comparison.weight.over]) for (const cell of row.cells) add(cell, 100);
-  for (const { picture, rows, denominator } of comparison.topics) {
-    for (const cell of picture?.cells ?? []) add(cell, picture?.denominator ?? denominator);
-    for (const row of rows) for (const cell of row.cells) add(cell, denominator);
-  }
-  for (const option of comparison.options) add(option.stay, 100);
-  return [...found.values()];
+  const weights = [comparison.weight.main, ...comparison.weight.over].flatMap(({ cells }) => cells);
+  const stays = comparison.options.map((option) => option.stay);
+  const all = [...outOf(weights, 100), ...topicCells(comparison), ...outOf(stays, 100)];
+  const ids = all.map(({ cell }) => cell.id);
+  return all.filter(({ cell }, index) => ids.indexOf(cell.id) === index);
+}
+
+/** Cells of the topics: of the picture first, then of the table. */
+export function topicCells({ topics }: ComparisonTable): readonly ShownCell[] {
+  return topics.flatMap(({ picture, rows, denominator }) => [
+    ...(picture === null ? [] : outOf(picture.cells, picture.denominator)),
+    ...rows.flatMap((row) => outOf(row.cells, denominator)),
+  ]);
+}
+
+function outOf(cells: readonly Cell[], denominator: 100 | 1000): readonly ShownCell[] {
+  return cells.map((cell) => ({ cell, denominator }));
 }
 
 export function knownCells(comparison: ComparisonTable): readonly ShownCell<KnownCell>[] {
-  return cellsShown(comparison).filter((shown): shown is ShownCell<KnownCell> => shown.cell.state === 'known');
+  return cellsShown(comparison).filter(
+    (shown): shown is ShownCell<KnownCell> => shown.cell.state === 'known',
+  );
 }

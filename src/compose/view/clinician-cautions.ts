@@ -26,7 +26,13 @@ function cellsOf(scene: Scene, hit: CautionHit): readonly Markup[] {
   return [
     asMarkup(hit.id),
     asMarkup(names.join(', ')),
-    asMarkup([words.plain(`codes.effects.${hit.effect}`), words.plain(`clinician-sheet.strength.${hit.strength}`), words.plain(`clinician-sheet.basis.${hit.basis}`)].join('; ')),
+    asMarkup(
+      [
+        words.plain(`codes.effects.${hit.effect}`),
+        words.plain(`clinician-sheet.strength.${hit.strength}`),
+        words.plain(`clinician-sheet.basis.${hit.basis}`),
+      ].join('; '),
+    ),
     statementOf(scene, hit),
   ];
 }
@@ -40,7 +46,11 @@ function statementOf(scene: Scene, hit: CautionHit): Markup {
         ? [words.say('clinician-sheet.needs_confirming')]
         : []
       : [words.say(`clinician-sheet.verdict.${verdict}`)];
-  return joined(...mark, mayState(scene, hit) ? cautionText(scene, hit) : practiceStatement(scene, hit), ...sourcesOf(scene, hit));
+  return joined(
+    ...mark,
+    mayState(scene, hit) ? cautionText(scene, hit) : practiceStatement(scene, hit),
+    ...sourcesOf(scene, hit),
+  );
 }
 
 /** What usual practice says, in the words of the evidence (English), since no patient page prints it. */
@@ -53,9 +63,13 @@ function sourcesOf(scene: Scene, hit: CautionHit): readonly Markup[] {
   const sources = scene.evidence.cautions.find((row) => row.id === hit.id)?.sources ?? [];
   const named = sources
     .filter((source) => source.seen === 'page')
-    .flatMap((source) => source.study ?? source.aftercare ?? (source.url === undefined ? [] : hostOf(source.url)));
+    .flatMap(
+      (source) => source.study ?? source.aftercare ?? (source.url === undefined ? [] : hostOf(source.url)),
+    );
   const unique = named.filter((one, index) => named.indexOf(one) === index);
-  return unique.length === 0 ? [] : [scene.words.say('clinician-sheet.cautions.sources', { list: unique.join(', ') })];
+  return unique.length === 0
+    ? []
+    : [scene.words.say('clinician-sheet.cautions.sources', { list: unique.join(', ') })];
 }
 
 function hostOf(url: string): string {

@@ -1,4 +1,4 @@
-import type { KnownCell } from '../../model/comparison.ts';
+import type { Amount, Bounds, KnownCell, Proportion, WeightAt } from '../../model/comparison.ts';
 import { knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import type { Markup } from '../../model/locale.ts';
@@ -29,7 +29,9 @@ export function clinicianFigures(scene: Scene): TableView {
   const cells = knownCells(scene.comparison);
   const rows = scene.options.flatMap((option) => {
     const mine = cells.filter(({ cell }) => cell.option === option.code);
-    return mine.length === 0 ? [] : [groupRow(option.name), ...mine.map((shown) => ({ group: '', cells: cellsOf(scene, shown) }))];
+    return mine.length === 0
+      ? []
+      : [groupRow(option.name), ...mine.map((shown) => ({ group: '', cells: cellsOf(scene, shown) }))];
   });
   return denseTable(labels(scene, 'figures', columns), rows);
 }
@@ -47,15 +49,22 @@ function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
     asMarkup(sayTime(scene, cell.lead.horizon, cell.lead.timeBasis)),
     figure(exactValue(scene, shown), sourceOf(cell)),
     asMarkup(intervalOf(scene, shown)),
-    asMarkup(cell.lead.n === undefined ? words.plain('clinician-sheet.not_stated') : format.number(cell.lead.n)),
-    asMarkup([words.plain(`clinician-sheet.designs.${design}`), ...(year === undefined ? [] : [String(year)])].join(', ')),
+    asMarkup(
+      cell.lead.n === undefined ? words.plain('clinician-sheet.not_stated') : format.number(cell.lead.n),
+    ),
+    asMarkup(
+      [words.plain(`clinician-sheet.designs.${design}`), ...(year === undefined ? [] : [String(year)])].join(
+        ', ',
+      ),
+    ),
     matchOf(scene, shown),
   ];
 }
 
 function outcomeOf(scene: Scene, { cell, denominator }: Shown): string {
   const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
-  if (isWeight(cell)) return scene.words.plain('clinician-sheet.outcome_weight', { metric: cell.value.metric });
+  if (isWeight(cell))
+    return scene.words.plain('clinician-sheet.outcome_weight', { metric: cell.value.metric });
   if (!isShare(cell)) return outcome;
   return scene.words.plain('clinician-sheet.outcome_per', { outcome, of: scene.format.number(denominator) });
 }
@@ -63,9 +72,11 @@ function outcomeOf(scene: Scene, { cell, denominator }: Shown): string {
 function exactValue(scene: Scene, { cell, denominator }: Shown): string {
   const { format, words } = scene;
   if (isWeight(cell)) return `${format.number(cell.value.averageKg, 1)}\u00a0kg`;
-  if (!isShare(cell)) return cell.value.kind === 'amount' ? `${format.number(cell.value.value)}\u00a0${cell.value.unit}` : '';
+  if (!isShare(cell))
+    return cell.value.kind === 'amount' ? `${format.number(cell.value.value)}\u00a0${cell.value.unit}` : '';
   const { zero } = cell.value;
-  if (zero !== undefined) return words.plain('comparison.own.of', { events: '0', n: format.number(zero.n) });
+  if (zero !== undefined)
+    return words.plain('common.share.counted', { events: '0', n: format.number(zero.n) });
   return format.number(cell.value.value * denominator, cell.value.value * denominator < 10 ? 2 : 1);
 }
 
@@ -74,38 +85,70 @@ function othersOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[]
   if (cell.others === undefined) return [];
   const scale = isShare(cell) ? denominator : 1;
   const { format } = scene;
-  const range = format.range(format.number(cell.others.low * scale, 1), format.number(cell.others.high * scale, 1));
+  const range = format.range(
+    format.number(cell.others.low * scale, 1),
+    format.number(cell.others.high * scale, 1),
+  );
   const { records } = cell.others;
-  return [scene.words.say('clinician-sheet.others', { range: figure(range, { cell: cell.id, records }), count: records.length })];
+  return [
+    scene.words.say('clinician-sheet.others', {
+      range: figure(range, { cell: cell.id, records }),
+      count: records.length,
+    }),
+  ];
 }
 
-function intervalOf(scene: Scene, { cell, denominator }: Shown): string {
+function intervalOf(scene: Scene, shown: Shown): string {
+  const { cell, denominator } = shown;
+  const none = scene.words.plain('clinician-sheet.not_stated');
+  if (isWeight(cell)) return weightInterval(scene, cell.value) ?? none;
+  if (isShare(cell)) return shareInterval(scene, cell.value, denominator) ?? none;
+  return (cell.value.kind === 'amount' ? amountInterval(scene, cell.value) : null) ?? none;
+}
+
+function weightInterval(scene: Scene, { spread, uncertainty }: WeightAt): string | null {
+  if (spread !== undefined) return sayInterval(scene, spread.basis, spread);
+  return uncertainty === undefined ? null : sayInterval(scene, 'uncertainty', uncertainty);
+}
+
+function shareInterval(scene: Scene, { interval, zero }: Proportion, denominator: number): string | null {
+  if (zero !== undefined) {
+    return scene.words.plain('clinician-sheet.interval.zero', {
+      upper: scene.format.number(zero.upper * denominator, 1),
+    });
+  }
+  if (interval === undefined) return null;
+  return sayInterval(scene, interval.basis, {
+    low: interval.low * denominator,
+    high: interval.high * denominator,
+  });
+}
+
+function amountInterval(scene: Scene, { low, high, meaning }: Amount): string | null {
+  return low === undefined || high === undefined
+    ? null
+    : sayInterval(scene, meaning ?? 'unknown', { low, high });
+}
+
+function sayInterval(scene: Scene, kind: string, { low, high }: Bounds): string {
   const { format, words } = scene;
-  const range = ({ low, high }: { low: number; high: number }, scale = 1): string =>
-    format.range(format.number(low * scale, 1), format.number(high * scale, 1));
-  const none = words.plain('clinician-sheet.not_stated');
-  if (isWeight(cell)) {
-    const { spread, uncertainty } = cell.value;
-    if (spread !== undefined) return words.plain(`clinician-sheet.interval.${spread.basis}`, { range: range(spread) });
-    return uncertainty === undefined ? none : words.plain('clinician-sheet.interval.uncertainty', { range: range(uncertainty) });
-  }
-  if (isShare(cell)) {
-    const { interval, zero } = cell.value;
-    if (zero !== undefined) return words.plain('clinician-sheet.interval.zero', { upper: format.number(zero.upper * denominator, 1) });
-    return interval === undefined ? none : words.plain(`clinician-sheet.interval.${interval.basis}`, { range: range(interval, denominator) });
-  }
-  if (cell.value.kind !== 'amount' || cell.value.low === undefined || cell.value.high === undefined) return none;
-  const amount = { low: cell.value.low, high: cell.value.high };
-  return words.plain(`clinician-sheet.interval.${cell.value.meaning ?? 'unknown'}`, { range: range(amount) });
+  return words.plain(`clinician-sheet.interval.${kind}`, {
+    range: format.range(format.number(low, 1), format.number(high, 1)),
+  });
 }
 
 function matchOf(scene: Scene, shown: Shown): Markup {
   const { words } = scene;
   const { cell } = shown;
   const near = sayNear(scene, cell);
-  const warning = isWeight(cell) && cell.value.warning !== undefined ? [words.say(`clinician-sheet.warning.${cell.value.warning}`)] : [];
+  const warning =
+    isWeight(cell) && cell.value.warning !== undefined
+      ? [words.say(`clinician-sheet.warning.${cell.value.warning}`)]
+      : [];
   return joined(
-    words.say(`clinician-sheet.match.${cell.lead.match}`, { why: words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`) }),
+    words.say(`clinician-sheet.match.${cell.lead.match}`, {
+      why: words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`),
+    }),
     ...(near === null ? [] : [near]),
     ...othersOf(scene, shown),
     ...warning,

@@ -1,8 +1,9 @@
-import type { Cell, SetAside } from '../../model/comparison.ts';
+import type { Cell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
 import { cellsShown } from './cells-shown.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
 import { saySetAside } from './say-reason.ts';
-import { sayLength, lengthOf } from './say-time.ts';
+import { lengthOf, sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
 import { asMarkup } from './words.ts';
@@ -16,47 +17,76 @@ const columns = [
 /** Ids named for each reason; the rest are counted. The command `plainleaf compare` lists them all. */
 const mostIds = 2;
 
+/** Reasons named for a cell; the rest are counted together. */
+const mostReasons = 5;
+
 /**
  * Records set aside, cell by cell, by reason. Where the page says "not known" each reason names ids, because a
- * clinician may want to look; where a figure is shown, reasons are counted.
+ * clinician may want to look; where a figure is shown, reasons are counted. Times with the same reasons share a row.
  */
 export function clinicianSetAside(scene: Scene): TableView {
   const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
   const rows = scene.options.flatMap((option) => {
     const mine = cells.filter((cell) => cell.option === option.code && cell.setAside.length > 0);
-    if (mine.length === 0) return [];
-    return [groupRow(option.name), ...mine.map((cell) => ({ group: '', cells: cellsOf(scene, cell) }))];
+    return mine.length === 0 ? [] : [groupRow(option.name), ...rowsOf(scene, mine)];
   });
   return denseTable(labels(scene, 'set_aside', columns), rows);
 }
 
-function cellsOf(scene: Scene, cell: Cell): readonly ReturnType<typeof asMarkup>[] {
-  const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
-  const time = lengthOf(cell.asked) === null ? '' : `, ${sayLength(scene, cell.asked)}`;
-  const shown = scene.words.plain(cell.state === 'known' ? 'clinician-sheet.set_aside.figure_shown' : 'common.table.not_known');
-  return [asMarkup(`${outcome}${time}`), asMarkup(shown), asMarkup(reasonsOf(scene, cell))];
+function rowsOf(
+  scene: Scene,
+  cells: readonly Cell[],
+): readonly { group: string; cells: readonly Markup[] }[] {
+  const rows = new Map<string, { outcome: string; shown: string; reasons: string; times: string[] }>();
+  for (const cell of cells) {
+    const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
+    const shown = scene.words.plain(
+      cell.state === 'known' ? 'clinician-sheet.set_aside.figure_shown' : 'common.table.not_known',
+    );
+    const reasons = reasonsOf(scene, cell);
+    const key = [outcome, shown, reasons].join('|');
+    const row = rows.get(key) ?? { outcome, shown, reasons, times: [] };
+    if (lengthOf(cell.asked) !== null) row.times.push(sayLength(scene, cell.asked));
+    rows.set(key, row);
+  }
+  return [...rows.values()].map(({ outcome, shown, reasons, times }) => ({
+    group: '',
+    cells: [[outcome, ...times].join(', '), shown, reasons].map(asMarkup),
+  }));
 }
 
 function reasonsOf(scene: Scene, cell: Cell): string {
-  const byReason = new Map<string, SetAside[]>();
-  for (const entry of cell.setAside) {
-    const code = entry.reason.code;
-    byReason.set(code, [...(byReason.get(code) ?? []), entry]);
+  const byPhrase = new Map<string, string[]>();
+  for (const { record, reason } of cell.setAside) {
+    const phrase = saySetAside(scene, reason);
+    byPhrase.set(phrase, [...(byPhrase.get(phrase) ?? []), record]);
   }
-  return [...byReason.values()].map((entries) => reasonLine(scene, entries, cell.state === 'known')).join('; ');
+  const phrases = [...byPhrase].sort(([, a], [, b]) => b.length - a.length);
+  const rest = phrases.slice(mostReasons).reduce((sum, [, records]) => sum + records.length, 0);
+  const named = phrases
+    .slice(0, mostReasons)
+    .map(([phrase, records]) => reasonLine(scene, phrase, { records, countOnly: cell.state === 'known' }));
+  const more =
+    rest === 0
+      ? []
+      : [scene.words.plain('clinician-sheet.set_aside.other', { n: scene.format.number(rest), count: rest })];
+  return [...named, ...more].join('; ');
 }
 
-function reasonLine(scene: Scene, entries: readonly SetAside[], countOnly: boolean): string {
+interface ForReason {
+  readonly records: readonly string[];
+  readonly countOnly: boolean;
+}
+
+function reasonLine(scene: Scene, reason: string, { records, countOnly }: ForReason): string {
   const { words, format } = scene;
-  const [first] = entries;
-  if (first === undefined) return '';
-  const named = countOnly ? [] : entries.slice(0, mostIds).map((entry) => shortId(entry.record));
-  const more = entries.length - named.length;
-  const rest = more === 0 ? [] : [words.plain('clinician-sheet.set_aside.more', { n: format.number(more), count: more })];
-  return words.plain('clinician-sheet.set_aside.reason', {
-    reason: saySetAside(scene, first.reason),
-    ids: [...named, ...rest].join(', '),
-  });
+  const named = countOnly ? [] : records.slice(0, mostIds).map(shortId);
+  const more = records.length - named.length;
+  const rest =
+    more === 0
+      ? []
+      : [words.plain('clinician-sheet.set_aside.more', { n: format.number(more), count: more })];
+  return words.plain('clinician-sheet.set_aside.reason', { reason, ids: [...named, ...rest].join(', ') });
 }
 
 /** Option and outcome stand in the row already: `30d.mbsaqip-2015-2020`. */

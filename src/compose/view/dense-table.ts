@@ -33,7 +33,11 @@ export function denseTable(columns: TableView['columns'], rows: readonly DenseRo
   return {
     lead: [],
     columns,
-    rows: rows.map(({ group, cells }) => ({ group, tag: '', cells: cells.map((words) => ({ lines: words.markup === '' ? [] : [body(words)] })) })),
+    rows: rows.map(({ group, cells }) => ({
+      group,
+      tag: '',
+      cells: cells.map((words) => ({ lines: words.markup === '' ? [] : [body(words)] })),
+    })),
     notes: [],
   };
 }

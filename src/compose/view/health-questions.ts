@@ -30,10 +30,17 @@ export const healthQuestions: readonly HealthQuestion[] = [
   { key: 'older', applies: (_, person) => person.age >= 65 },
   { key: 'high_bmi', applies: (_, person) => person.bmi >= 50 },
   { key: 'low_bmi', applies: (_, person) => person.bmi < 35 },
-  { key: 'earlier_operation', applies: ({ health }) => health.earlier_operations.length > 0 || health.history.includes('stomach-operation') },
+  {
+    key: 'earlier_operation',
+    applies: ({ health }) =>
+      health.earlier_operations.length > 0 || health.history.includes('stomach-operation'),
+  },
   {
     key: 'diabetes',
-    applies: either(has('type-2-diabetes', 'uncontrolled-diabetes', 'diabetic-eye-disease'), takes('insulin', 'sulfonylurea', 'sglt2-inhibitor', 'metformin')),
+    applies: either(
+      has('type-2-diabetes', 'uncontrolled-diabetes', 'diabetic-eye-disease'),
+      takes('insulin', 'sulfonylurea', 'sglt2-inhibitor', 'metformin'),
+    ),
   },
   { key: 'blood_pressure', applies: either(has('high-blood-pressure'), takes('blood-pressure-medicine')) },
   { key: 'sleep_apnea', applies: has('sleep-apnoea', 'chronic-lung-disease') },
@@ -41,11 +48,28 @@ export const healthQuestions: readonly HealthQuestion[] = [
   {
     key: 'reflux',
     applies: either(
-      has('reflux', 'severe-reflux', 'oesophagitis', 'severe-oesophagitis', 'barrett-oesophagus', 'hiatal-hernia', 'large-hiatal-hernia'),
+      has(
+        'reflux',
+        'severe-reflux',
+        'oesophagitis',
+        'severe-oesophagitis',
+        'barrett-oesophagus',
+        'hiatal-hernia',
+        'large-hiatal-hernia',
+      ),
       takes('acid-medicine'),
     ),
   },
-  { key: 'stomach', applies: has('h-pylori', 'needs-stomach-endoscopy', 'bile-duct-disease', 'slow-stomach-emptying', 'band-erosion') },
+  {
+    key: 'stomach',
+    applies: has(
+      'h-pylori',
+      'needs-stomach-endoscopy',
+      'bile-duct-disease',
+      'slow-stomach-emptying',
+      'band-erosion',
+    ),
+  },
   { key: 'bowel', applies: has('inflammatory-bowel-disease') },
   { key: 'liver', applies: has('cirrhosis', 'fatty-liver') },
   { key: 'kidney', applies: has('kidney-disease', 'kidney-stones') },

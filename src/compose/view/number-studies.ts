@@ -41,17 +41,29 @@ export function numberStudies(scene: Scene, cells: readonly KnownCell[]): StudyN
 /** Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. */
 export function citationOf(scene: Scene, study: Study): Markup {
   const { authors, year, title, journal, doi, pmid } = study.citation;
-  const parts = [authors, year === undefined ? undefined : `(${String(year)})`, title, journal].filter((part) => part !== undefined);
-  const published = inLanguage(parts.map((part) => part.replace(/[.\s]+$/, '')).join('. ') + '.', {
+  const parts = [authors, year === undefined ? undefined : `(${String(year)})`, title, journal].filter(
+    (part) => part !== undefined,
+  );
+  const published = inLanguage(parts.map(withStop).join(' '), {
     language: languageOfCitations,
     document: scene.locale.tag,
   });
-  const address = doi === undefined ? (pmid === undefined ? study.seen_at?.[0] : undefined) : `doi.org/${doi}`;
-  const where = [address, pmid === undefined ? undefined : `PubMed ${pmid}`].filter((part) => part !== undefined).join('; ');
+  const address =
+    doi === undefined ? (pmid === undefined ? study.seen_at?.[0] : undefined) : `doi.org/${doi}`;
+  const where = [address, pmid === undefined ? undefined : `PubMed ${pmid}`]
+    .filter((part) => part !== undefined)
+    .join('; ');
   const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
   return joined(
     published,
     ...(where === '' ? [] : [asMarkup(`${where}.`)]),
-    ...(unseen.length === 0 ? [] : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
+    ...(unseen.length === 0
+      ? []
+      : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
   );
+}
+
+function withStop(part: string): string {
+  const bare = part.replace(/[.\s]+$/, '');
+  return /[?!]$/.test(bare) ? bare : `${bare}.`;
 }

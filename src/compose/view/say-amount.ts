@@ -13,7 +13,8 @@ const countedUnits = ['days', 'hours', 'points', 'nights'];
 export function amountInWords(scene: Scene, cell: KnownCell): Markup {
   const { value } = cell;
   if (value.kind === 'weight') return figure(weightInWords(scene, value.averageKg), sourceOf(cell));
-  if (value.kind === 'proportion') return figure(shareInWords(scene, roundShare(value, 1000), 1000), sourceOf(cell));
+  if (value.kind === 'proportion')
+    return figure(shareInWords(scene, roundShare(value, 1000), 1000), sourceOf(cell));
   const size = Math.abs(value.value);
   const amount = figure(sizeInWords(scene, size, value.unit), sourceOf(cell));
   if (value.metric === undefined) return scene.words.say('common.amount.plain', { amount });
@@ -24,7 +25,9 @@ export function amountInWords(scene: Scene, cell: KnownCell): Markup {
 function sizeInWords(scene: Scene, size: number, unit: string): string {
   const decimals = Number.isInteger(size) ? 0 : 1;
   const number = scene.format.number(size, decimals);
-  if (countedUnits.includes(unit) && Number.isInteger(size)) return scene.words.plain(`codes.units.${unit}`, { count: size });
-  if (scene.words.has(`common.amount.units.${unit}`)) return scene.words.plain(`common.amount.units.${unit}`, { number });
+  if (countedUnits.includes(unit) && Number.isInteger(size))
+    return scene.words.plain(`codes.units.${unit}`, { count: size });
+  if (scene.words.has(`common.amount.units.${unit}`))
+    return scene.words.plain(`common.amount.units.${unit}`, { number });
   return `${number}\u00a0${unit}`;
 }

@@ -19,7 +19,10 @@ export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null
   const yours = scene.format.number(scene.comparison.person.bmi, 1);
   const key = bmi === null ? 'age' : age === null ? 'bmi' : 'both';
   const years = scene.format.number(scene.comparison.person.age);
-  return scene.words.say(`common.covered.${key}`, { ...(bmi === null ? {} : { bmi, yours }), ...(age === null ? {} : { age, years }) });
+  return scene.words.say(`common.covered.${key}`, {
+    ...(bmi === null ? {} : { bmi, yours }),
+    ...(age === null ? {} : { age, years }),
+  });
 }
 
 function limits(low: number | undefined, high: number | undefined): Limits | null {

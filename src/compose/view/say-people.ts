@@ -10,7 +10,9 @@ export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
     scene.words.say('sources.people', { people: scene.words.plain(`codes.indications.${indication}`) }),
     scene.words.say('sources.bmi', { spread: sayUnlessUnknown(scene, bmi) }),
     scene.words.say('sources.age', { spread: sayUnlessUnknown(scene, age) }),
-    ...(group === undefined ? [] : [scene.words.say('sources.group', { group: scene.words.plain(`codes.groups.${group}`) })]),
+    ...(group === undefined
+      ? []
+      : [scene.words.say('sources.group', { group: scene.words.plain(`codes.groups.${group}`) })]),
     ...(diabetes === 'all' || diabetes === 'none' ? [scene.words.say(`sources.diabetes_${diabetes}`)] : []),
   );
 }
@@ -23,7 +25,9 @@ function sayUnlessUnknown(scene: Scene, spread: Spread | undefined): string {
 export function spreadInWords(scene: Scene, spread: Spread | undefined): string | null {
   const middle = spread?.mean ?? spread?.median;
   const parts = [
-    ...(middle === undefined ? [] : [scene.words.plain('sources.average', { value: scene.format.number(middle) })]),
+    ...(middle === undefined
+      ? []
+      : [scene.words.plain('sources.average', { value: scene.format.number(middle) })]),
     ...limitsOf(scene, spread),
   ];
   return parts.length === 0 ? null : parts.join(', ');

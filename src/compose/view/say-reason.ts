@@ -19,12 +19,18 @@ export function unknownNote(scene: Scene, cell: UnknownCell): Markup {
 function sayMissing(scene: Scene, cell: UnknownCell): Markup {
   const { reason } = cell;
   const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
-  return scene.words.say(key, variablesOf(scene, reason));
+  const longest =
+    reason.code === 'other-time' ? { longest: sayLength(scene, { months: reason.longestMonths ?? 0 }) } : {};
+  return scene.words.say(key, { ...variablesOf(scene, reason), ...longest });
 }
 
 /** Whether the studies ended before the time asked, which is worth saying; else they measured at another time. */
 function isShorter({ reason, asked }: UnknownCell): boolean {
-  return reason.code === 'other-time' && reason.longestMonths !== undefined && reason.longestMonths < (asked.months ?? 0);
+  return (
+    reason.code === 'other-time' &&
+    reason.longestMonths !== undefined &&
+    reason.longestMonths < (asked.months ?? 0)
+  );
 }
 
 /** The one difference of a `near` match, in a sentence; null where the people are like this person. */
@@ -47,23 +53,30 @@ function formOf(reason: MissingReason): string {
 }
 
 function variablesOf(scene: Scene, reason: MissingReason | SetAsideReason): Variables {
-  const { words, format } = scene;
   const decimals = reason.code.startsWith('bmi') ? 1 : 0;
-  const variables: Variables = {};
-  for (const [name, value] of Object.entries(reason)) {
-    if (name === 'code') continue;
-    // A count chooses a plural form, so it stays a number.
-    if (name === 'count') variables[name] = Number(value);
-    else variables[name] = typeof value === 'number' ? format.number(value, decimals) : String(value);
+  const written = Object.entries(reason)
+    .filter(([name]) => name !== 'code')
+    .map(([name, value]: [string, unknown]): [string, string | number] => {
+      if (typeof value !== 'number') return [name, String(value)];
+      // A count chooses a plural form, so it stays a number.
+      return [name, name === 'count' ? value : scene.format.number(value, decimals)];
+    });
+  return { ...Object.fromEntries(written), ...namesOf(scene, reason) };
+}
+
+/** Codes of a reason, in words. */
+function namesOf({ words }: Scene, reason: MissingReason | SetAsideReason): Variables {
+  switch (reason.code) {
+    case 'already-has':
+      return { condition: words.plain(`codes.conditions.${reason.condition}`) };
+    case 'group':
+      return { group: words.plain(`codes.groups.${reason.group}`) };
+    case 'indication':
+      return {
+        theirs: words.plain(`codes.indications.${reason.theirs}`),
+        yours: words.plain(`codes.indications.${reason.yours}`),
+      };
+    default:
+      return {};
   }
-  if (reason.code === 'already-has') variables['condition'] = words.plain(`codes.conditions.${reason.condition}`);
-  if (reason.code === 'group') variables['group'] = words.plain(`codes.groups.${reason.group}`);
-  if (reason.code === 'indication') {
-    variables['theirs'] = words.plain(`codes.indications.${reason.theirs}`);
-    variables['yours'] = words.plain(`codes.indications.${reason.yours}`);
-  }
-  if (reason.code === 'other-time' && 'longestMonths' in reason && reason.longestMonths !== undefined) {
-    variables['longest'] = sayLength(scene, { months: reason.longestMonths });
-  }
-  return variables;
 }

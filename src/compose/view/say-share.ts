@@ -12,8 +12,9 @@ export function isShare(cell: KnownCell): cell is ShareCell {
   return cell.value.kind === 'proportion';
 }
 
-/** Group sizes under this are said beside the number. */
+/** Group sizes and counts under these are said beside the number, which else looks surer than it is. */
 const fewPeople = 100;
+const fewEvents = 5;
 
 /** The number, as the first line of a row says it: "24 out of 1,000". */
 export function shareInWords(scene: Scene, share: RoundedShare, denominator: Denominator): string {
@@ -56,7 +57,13 @@ export function restInWords(scene: Scene, cell: ShareCell, denominator: Denomina
   switch (share.kind) {
     case 'none-seen':
       return words.say('common.share.upper', {
-        upper: figure(words.plain('common.share.count', { some: format.number(share.upTo), of: format.number(denominator) }), source),
+        upper: figure(
+          words.plain('common.share.count', {
+            some: format.number(share.upTo),
+            of: format.number(denominator),
+          }),
+          source,
+        ),
       });
     case 'fewer-than-one':
       return words.say('common.share.rest_more', { rest: figure(format.number(denominator - 1), source) });
@@ -65,7 +72,10 @@ export function restInWords(scene: Scene, cell: ShareCell, denominator: Denomina
     case 'everyone':
       return words.say('common.share.rest_none');
     case 'count':
-      return words.say('common.share.rest', { rest: figure(format.number(share.rest), source), count: share.rest });
+      return words.say('common.share.rest', {
+        rest: figure(format.number(share.rest), source),
+        count: share.rest,
+      });
   }
 }
 
@@ -81,11 +91,17 @@ export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denomi
 }
 
 /** "21 to 27", never a limit rounded to nothing and never a range narrower than it is. */
-export function limitsInWords(scene: Scene, limits: { readonly low: number; readonly high: number }, denominator: Denominator): string {
+export function limitsInWords(
+  scene: Scene,
+  limits: { readonly low: number; readonly high: number },
+  denominator: Denominator,
+): string {
   const fewer = scene.words.plain('common.table.fewer');
   const lowest = lowerCount(limits.low, denominator);
   const low = lowest === 0 && limits.low > 0 ? fewer : scene.format.number(lowest);
-  return limits.high * denominator < 1 ? fewer : scene.format.range(low, scene.format.number(upperCount(limits.high, denominator)));
+  return limits.high * denominator < 1
+    ? fewer
+    : scene.format.range(low, scene.format.number(upperCount(limits.high, denominator)));
 }
 
 function rangeEnd(scene: Scene, end: ReturnType<typeof rangeCount>): string {
@@ -94,13 +110,18 @@ function rangeEnd(scene: Scene, end: ReturnType<typeof rangeCount>): string {
   return scene.format.number(end);
 }
 
-/** "Only 31 people were counted." for small groups; null for larger ones, and where the number says it already. */
+/** "Only 31 people were counted." or "This stands on 1 of 130 people."; null where the number stands on more. */
 export function fewPeopleInWords(scene: Scene, cell: KnownCell): Markup | null {
   const { n } = cell.lead;
-  const saidAlready = cell.value.kind === 'proportion' && cell.value.zero !== undefined;
-  if (n === undefined || n >= fewPeople || saidAlready) return null;
   const { words, format } = scene;
-  return words.say('common.few_people', { n: figure(format.number(n), sourceOf(cell)), count: n });
+  const events = cell.value.kind === 'proportion' ? cell.value.events : undefined;
+  // None seen is said with its number of people already.
+  if (n === undefined || events === 0) return null;
+  if (n < fewPeople)
+    return words.say('common.few_people', { n: figure(format.number(n), sourceOf(cell)), count: n });
+  if (events === undefined || events >= fewEvents) return null;
+  const counted = words.plain('common.share.counted', { events: format.number(events), n: format.number(n) });
+  return words.say('common.few_events', { counted: figure(counted, sourceOf(cell)) });
 }
 
 export function sourceOf(cell: KnownCell): { readonly cell: string; readonly records: readonly string[] } {

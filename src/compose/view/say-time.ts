@@ -12,7 +12,8 @@ const yearTolerance = 1;
 /** A length of time in the unit people use for it; null for a time without a number. */
 export function lengthOf(horizon: Horizon): Length | null {
   const { months } = horizon;
-  if (months === undefined) return horizon.days === undefined ? null : { unit: 'days', count: Math.round(horizon.days) };
+  if (months === undefined)
+    return horizon.days === undefined ? null : { unit: 'days', count: Math.round(horizon.days) };
   const years = Math.round(months / 12);
   if (years >= 1 && Math.abs(months - years * 12) <= yearTolerance) return { unit: 'years', count: years };
   return { unit: 'months', count: Math.max(1, Math.round(months)) };
@@ -30,10 +31,17 @@ export function sayTime(scene: Scene, horizon: Horizon, basis: string): string {
   const length = lengthOf(horizon);
   if (basis === 'peri-operative') return scene.words.plain('codes.time.around_operation');
   if (length === null) return scene.words.plain('codes.time.not_stated');
-  return scene.words.plain(`codes.time.${prepositions[basis] ?? 'unclear'}_${length.unit}`, { count: length.count });
+  return scene.words.plain(`codes.time.${prepositions[basis] ?? 'unclear'}_${length.unit}`, {
+    count: length.count,
+  });
 }
 
-const prepositions: Readonly<Record<string, string>> = { by: 'within', at: 'after', 'mean-follow-up': 'about', unclear: 'unclear' };
+const prepositions: Readonly<Record<string, string>> = {
+  by: 'within',
+  at: 'after',
+  'mean-follow-up': 'about',
+  unclear: 'unclear',
+};
 
 /** The first 30 days are a month to a reader. */
 export function isFirstMonth(horizon: Horizon): boolean {
@@ -42,9 +50,12 @@ export function isFirstMonth(horizon: Horizon): boolean {
 
 /** The real time of a figure where it is not the one asked for; null where the heading says it already. */
 export function otherTime(scene: Scene, asked: Horizon, use: RecordUse): string | null {
-  if (isFirstMonth(asked) && isFirstMonth(use.horizon)) return null;
-  const [wanted, real] = [lengthOf(asked), lengthOf(use.horizon)];
-  const same = wanted?.unit === real?.unit && wanted?.count === real?.count;
   const plain = use.timeBasis === 'by' || use.timeBasis === 'at';
-  return same && plain && real !== null ? null : sayTime(scene, use.horizon, use.timeBasis);
+  return plain && sameLength(asked, use.horizon) ? null : sayTime(scene, use.horizon, use.timeBasis);
+}
+
+function sameLength(a: Horizon, b: Horizon): boolean {
+  if (isFirstMonth(a)) return isFirstMonth(b);
+  const [first, second] = [lengthOf(a), lengthOf(b)];
+  return first !== null && first.unit === second?.unit && first.count === second.count;
 }

@@ -51,7 +51,9 @@ export function spreadInWords(scene: Scene, cell: WeightCell): Markup | null {
     return scene.words.say(`common.weight.${key}`, { range: figure(weightRange(scene, spread), source) });
   }
   if (uncertainty === undefined) return null;
-  return scene.words.say('common.weight.average_could_be', { range: figure(weightRange(scene, uncertainty), source) });
+  return scene.words.say('common.weight.average_could_be', {
+    range: figure(weightRange(scene, uncertainty), source),
+  });
 }
 
 /** "Other studies: 190 to 212 lb.": averages in other people. */

@@ -65,5 +65,8 @@ export function optionsNamed(scene: Scene, codes: readonly string[]): readonly N
 
 /** "a sleeve and a gastric bypass". */
 export function optionList(scene: Scene, codes: readonly string[], join: 'and' | 'or'): string {
-  return scene.format.list(optionsNamed(scene, codes).map((option) => option.inText), join);
+  return scene.format.list(
+    optionsNamed(scene, codes).map((option) => option.inText),
+    join,
+  );
 }

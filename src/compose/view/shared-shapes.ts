@@ -44,6 +44,9 @@ export function withDuty(duty: 'caution' | 'phone' | 'standard', words: Markup):
 const noPicture = { people: null, range: null, unknown: null, wayBack: null };
 
 /** A row without a picture; spread over it what the row has. */
-export function plainRow(option: { readonly name: string; readonly tag: string }, lines: readonly Line[]): Row {
+export function plainRow(
+  option: { readonly name: string; readonly tag: string },
+  lines: readonly Line[],
+): Row {
   return { ...noPicture, name: option.name, tag: option.tag, lines };
 }

@@ -18,7 +18,10 @@ type Protocol = Scene['clinic']['protocol'];
 
 /** What each option asks: stay, time off, visits, for life. The clinic's own protocol wins and is printed as its own. */
 export function viewAsks(scene: Scene): AsksView {
-  const columns = ['', ...['stay', 'time_off', 'visits', 'for_life'].map((key) => scene.words.plain(`comparison.asks.${key}`))];
+  const columns = [
+    '',
+    ...['stay', 'time_off', 'visits', 'for_life'].map((key) => scene.words.plain(`comparison.asks.${key}`)),
+  ];
   const { protocol } = scene.clinic;
   return {
     table: {
@@ -28,7 +31,9 @@ export function viewAsks(scene: Scene): AsksView {
       notes: [],
     },
     fromClinic: scene.options.some(({ code }) =>
-      [protocol.stay, protocol.time_off, protocol.visits, protocol.for_life].some((texts) => texts[code] !== undefined),
+      [protocol.stay, protocol.time_off, protocol.visits, protocol.for_life].some(
+        (texts) => texts[code] !== undefined,
+      ),
     ),
   };
 }

@@ -49,10 +49,14 @@ export function viewCover(scene: Scene): Viewed<typeof coverShape> {
 export function viewChoices(scene: Scene): ChoicesView {
   const { words } = scene;
   return {
-    rows: scene.options.map((option): Row => plainRow(option, [body(words.say(`options.${option.code}.choice`))])),
+    rows: scene.options.map((option): Row =>
+      plainRow(option, [body(words.say(`options.${option.code}.choice`))]),
+    ),
     short: viewShort(scene),
     ticks: scene.options.map((option) => option.name),
-    peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null) ? words.plain('common.key.people') : null,
+    peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null)
+      ? words.plain('common.key.people')
+      : null,
   };
 }
 
@@ -66,7 +70,11 @@ function viewShort(scene: Scene): TableView {
   const columns = [weightColumn(scene), ...troubleColumn(scene), undoColumn(scene)];
   return {
     lead: [],
-    columns: ['', ...columns.map((column) => column.label)].map((label) => ({ label, width: '', align: 'start' })),
+    columns: ['', ...columns.map((column) => column.label)].map((label) => ({
+      label,
+      width: '',
+      align: 'start',
+    })),
     rows: scene.options.map((option, index) => ({
       group: '',
       tag: option.tag,
@@ -92,15 +100,23 @@ function troubleColumn(scene: Scene): readonly ShortColumn[] {
   if (picture === null) return [];
   const { words } = scene;
   const outcome = words.plain(`outcomes.${picture.outcome}.name`);
-  const time = isFirstMonth(picture.asked) ? words.plain('codes.time.first_month') : sayLength(scene, picture.asked);
+  const time = isFirstMonth(picture.asked)
+    ? words.plain('codes.time.first_month')
+    : sayLength(scene, picture.asked);
   return [
     {
       label: words.plain('comparison.short.trouble', { outcome, time }),
       cell: (option, index) => {
         const cell = picture.cells[index];
-        if (cell?.state === 'not-possible') return words.say(isProcedure(option) ? 'common.table.not_possible' : 'comparison.short.no_procedure');
+        if (cell?.state === 'not-possible')
+          return words.say(
+            isProcedure(option) ? 'common.table.not_possible' : 'comparison.short.no_procedure',
+          );
         if (cell?.state !== 'known' || !isShare(cell)) return words.say('common.table.not_known');
-        return figure(shareInWords(scene, roundShare(cell.value, picture.denominator), picture.denominator), sourceOf(cell));
+        return figure(
+          shareInWords(scene, roundShare(cell.value, picture.denominator), picture.denominator),
+          sourceOf(cell),
+        );
       },
     },
   ];

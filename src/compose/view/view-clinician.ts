@@ -31,7 +31,9 @@ export function viewClinician(scene: Scene): ClinicianView {
   const setAside = clinicianSetAside(scene);
   const cautions = clinicianCautions(scene);
   return {
-    title: scene.words.plain(`clinician-sheet.title_for.${scene.comparison.person.asked}`, { count: scene.options.length }),
+    title: scene.words.plain(`clinician-sheet.title_for.${scene.comparison.person.asked}`, {
+      count: scene.options.length,
+    }),
     facts: factsOf(scene),
     figures,
     hasFigures: figures.rows.length > 0,
@@ -53,8 +55,22 @@ function factsOf(scene: Scene): ClinicianView['facts'] {
     value: value === '' ? words.plain('clinician-sheet.none') : value,
   });
   return [
-    say('person', words.plain(`clinician-sheet.person.${person.sex}`, { age: person.age, born: format.date(patient.born) })),
-    say('size', words.plain('clinician-sheet.size', { cm: format.number(person.heightM * 100, 0), kg: format.number(person.weightKg, 1), bmi: format.number(person.bmi, 1), cutoffs: words.plain(`clinician-sheet.cutoffs.${person.threshold}`) })),
+    say(
+      'person',
+      words.plain(`clinician-sheet.person.${person.sex}`, {
+        age: person.age,
+        born: format.date(patient.born),
+      }),
+    ),
+    say(
+      'size',
+      words.plain('clinician-sheet.size', {
+        cm: format.number(person.heightM * 100, 0),
+        kg: format.number(person.weightKg, 1),
+        bmi: format.number(person.bmi, 1),
+        cutoffs: words.plain(`clinician-sheet.cutoffs.${person.threshold}`),
+      }),
+    ),
     say('conditions', health.conditions.map((code) => words.plain(`codes.conditions.${code}`)).join('; ')),
     say('medicines', health.medicines.map((code) => words.plain(`codes.medicines.${code}`)).join('; ')),
     say('smoking', words.plain(`clinician-sheet.smoking.${health.smoking}`)),
@@ -74,19 +90,41 @@ function earlierOf(scene: Scene): string {
   const { words, format } = scene;
   const { earlier_operations: operations, history } = scene.case.health;
   const past = operations.map((operation) => {
-    const name = words.has(`options.${operation.operation}.name`) ? words.plain(`options.${operation.operation}.name`) : operation.operation;
+    const name = words.has(`options.${operation.operation}.name`)
+      ? words.plain(`options.${operation.operation}.name`)
+      : operation.operation;
     const date = operation.date === undefined ? '' : format.date(operation.date);
     const parts = [
       name,
       date,
       words.plain(`clinician-sheet.status.${operation.status}`),
-      ...(operation.weight_before === undefined ? [] : [words.plain('clinician-sheet.weight_before', { kg: format.number(operation.weight_before.kg, 1) })]),
-      ...(operation.lowest_weight === undefined ? [] : [words.plain('clinician-sheet.lowest_weight', { kg: format.number(operation.lowest_weight.kg, 1) })]),
-      operation.trouble === undefined ? '' : words.has(`codes.conditions.${operation.trouble}`) ? words.plain(`codes.conditions.${operation.trouble}`) : words.plain(`outcomes.${operation.trouble}.name`),
+      ...(operation.weight_before === undefined
+        ? []
+        : [
+            words.plain('clinician-sheet.weight_before', {
+              kg: format.number(operation.weight_before.kg, 1),
+            }),
+          ]),
+      ...(operation.lowest_weight === undefined
+        ? []
+        : [
+            words.plain('clinician-sheet.lowest_weight', {
+              kg: format.number(operation.lowest_weight.kg, 1),
+            }),
+          ]),
+      operation.trouble === undefined
+        ? ''
+        : words.plain('clinician-sheet.trouble', { what: troubleName(scene, operation.trouble) }),
     ];
     return parts.filter((part) => part !== '').join(', ');
   });
   return [...past, ...history.map((code) => words.plain(`codes.history.${code}`))].join('; ');
+}
+
+/** A trouble is coded as a condition or as an outcome. */
+function troubleName(scene: Scene, code: string): string {
+  const condition = `codes.conditions.${code}`;
+  return scene.words.plain(scene.words.has(condition) ? condition : `outcomes.${code}.name`);
 }
 
 /** Records whose people's BMI was not stated and was taken from the indication of their day. */
@@ -105,12 +143,25 @@ function decisionLines(scene: Scene): readonly Markup[] {
   const { matters_most: said, leaning, advised_against: advised } = scene.case.decision;
   const name = (code: string): string => scene.options.find((option) => option.code === code)?.name ?? code;
   return [
-    ...(said.length === 0 ? [] : [joined(words.say('clinician-sheet.matters'), ...said.map((matter) => ownWords(scene, matter)))]),
+    ...(said.length === 0
+      ? []
+      : [joined(words.say('clinician-sheet.matters'), ...said.map((matter) => ownWords(scene, matter)))]),
     ...(leaning === null
       ? [words.say('clinician-sheet.no_leaning')]
-      : [joined(words.say('clinician-sheet.leaning', { surgeon: surgeonName(scene), option: name(leaning.option) }), ...leaning.reasons.map((reason) => reasonInWords(scene, reason)))]),
+      : [
+          joined(
+            words.say('clinician-sheet.leaning', {
+              surgeon: surgeonName(scene),
+              option: name(leaning.option),
+            }),
+            ...leaning.reasons.map((reason) => reasonInWords(scene, reason)),
+          ),
+        ]),
     ...advised.map((entry) =>
-      joined(words.say('clinician-sheet.advised', { option: name(entry.option) }), ...entry.reasons.map((reason) => reasonInWords(scene, reason))),
+      joined(
+        words.say('clinician-sheet.advised', { option: name(entry.option) }),
+        ...entry.reasons.map((reason) => reasonInWords(scene, reason)),
+      ),
     ),
   ];
 }

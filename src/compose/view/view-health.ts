@@ -26,7 +26,9 @@ export function viewHealth(scene: Scene): HealthView {
 }
 
 function noteInWords(scene: Scene, note: IndicationNote): Markup {
-  return scene.words.say(`comparison.notes.${note}`, { bmi: scene.format.number(scene.comparison.person.bmi, 1) });
+  return scene.words.say(`comparison.notes.${note}`, {
+    bmi: scene.format.number(scene.comparison.person.bmi, 1),
+  });
 }
 
 /** Cautions that the clinic has not struck, in the order of the comparison. */
@@ -36,7 +38,9 @@ export function patientCautions(scene: Scene): readonly CautionHit[] {
 
 /** "You have reflux. For a sleeve: …" */
 function cautionInWords(scene: Scene, hit: CautionHit): Markup {
-  const about = scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
+  const about = scene.words.say('comparison.health.for_options', {
+    options: optionList(scene, hit.options, 'and'),
+  });
   return joined(bold(triggersInWords(scene, hit)), about, cautionText(scene, hit));
 }
 
@@ -60,7 +64,9 @@ function triggerInWords(scene: Scene, trigger: string): Markup {
   const [kind = '', code = ''] = trigger.split(':');
   const group = { condition: 'conditions', medicine: 'medicines', history: 'history' }[kind];
   if (group !== undefined) {
-    return scene.words.say(`comparison.health.you.${kind}`, { what: scene.words.plain(`codes.${group}.${code}`) });
+    return scene.words.say(`comparison.health.you.${kind}`, {
+      what: scene.words.plain(`codes.${group}.${code}`),
+    });
   }
   const key = `codes.triggers.${code === '' ? kind : `${kind}-${code}`}`;
   return scene.words.has(key) ? scene.words.say(key) : asMarkup('');

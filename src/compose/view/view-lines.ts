@@ -20,7 +20,9 @@ export const lineBoardShape = group({
       max: count,
       today: count,
       todayLabel: text,
-      points: list(group({ months: count, at: count, label: text, low: optional(count), high: optional(count) })),
+      points: list(
+        group({ months: count, at: count, label: text, low: optional(count), high: optional(count) }),
+      ),
       timeTicks: list(tickShape),
       valueTicks: list(tickShape),
       unknownAfter: text,
@@ -37,7 +39,10 @@ export function viewLines(scene: Scene): LineBoardView | null {
     .filter(({ cells }) => cells.length >= 2);
   if (drawn.length === 0) return null;
   const today = scene.comparison.person.weightKg;
-  const ends = chooseEnds([today, ...drawn.flatMap(({ cells }) => valuesOf(cells))], [unitsPerKg(scene.unit)]);
+  const ends = chooseEnds(
+    [today, ...drawn.flatMap(({ cells }) => valuesOf(cells))],
+    [unitsPerKg(scene.unit)],
+  );
   return {
     unit: scene.words.plain(`common.units.${scene.unit}`),
     lines: drawn.map(({ option, cells }) => lineOfOption(scene, option, { cells, ends })),
@@ -62,14 +67,21 @@ interface Drawn {
   readonly ends: AxisEnds;
 }
 
-function lineOfOption(scene: Scene, option: NamedOption, { cells, ends }: Drawn): LineBoardView['lines'][number] {
+function lineOfOption(
+  scene: Scene,
+  option: NamedOption,
+  { cells, ends }: Drawn,
+): LineBoardView['lines'][number] {
   const { words } = scene;
   const last = cells.at(-1);
   const asked = scene.comparison.weight.over.map((row) => row.asked.months ?? 0);
   const end = Math.max(...asked);
   const lastMonth = last === undefined ? 0 : monthsOf(last);
   const known = cells.map((cell) =>
-    words.plain('common.alt.point', { weight: shortWeight(scene, cell.value.averageKg), time: sayLength(scene, cell.lead.horizon) }),
+    words.plain('common.alt.point', {
+      weight: shortWeight(scene, cell.value.averageKg),
+      time: sayLength(scene, cell.lead.horizon),
+    }),
   );
   const stops = lastMonth < end - 6;
   const lastTime = sayLength(scene, last?.lead.horizon ?? {});
@@ -79,7 +91,10 @@ function lineOfOption(scene: Scene, option: NamedOption, { cells, ends }: Drawn)
     today: scene.comparison.person.weightKg,
     todayLabel: words.plain('common.you_today'),
     points: cells.map((cell) => pointOf(scene, cell)),
-    timeTicks: [0, ...asked].map((months) => ({ at: months, label: scene.format.number(Math.round(months / 12)) })),
+    timeTicks: [0, ...asked].map((months) => ({
+      at: months,
+      label: scene.format.number(Math.round(months / 12)),
+    })),
     valueTicks: ticksOf(scene, ends, scene.unit),
     unknownAfter: stops ? words.plain('common.weight.not_known_after', { time: lastTime }) : '',
     alt: words.plain(stops ? 'common.alt.line_stops' : 'common.alt.line', {
@@ -94,5 +109,11 @@ function lineOfOption(scene: Scene, option: NamedOption, { cells, ends }: Drawn)
 function pointOf(scene: Scene, cell: WeightCell): LineBoardView['lines'][number]['points'][number] {
   const { averageKg, spread } = cell.value;
   const label = scene.format.number(Math.round(averageKg * unitsPerKg(scene.unit)));
-  return { months: monthsOf(cell), at: averageKg, label, low: spread?.low ?? null, high: spread?.high ?? null };
+  return {
+    months: monthsOf(cell),
+    at: averageKg,
+    label,
+    low: spread?.low ?? null,
+    high: spread?.high ?? null,
+  };
 }

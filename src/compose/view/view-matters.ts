@@ -44,7 +44,8 @@ function fitsCase(scene: Scene, code: (typeof matterCodes)[number]): boolean {
 
 /** One thing a person said, in quotation marks. */
 export function ownWords(scene: Scene, matter: Scene['case']['decision']['matters_most'][number]): Markup {
-  const words = 'code' in matter ? scene.words.say(`codes.matters.${matter.code}`) : scene.words.free(matter.text);
+  const words =
+    'code' in matter ? scene.words.say(`codes.matters.${matter.code}`) : scene.words.free(matter.text);
   return scene.words.say('common.quote', { words });
 }
 

@@ -17,7 +17,9 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
     steps: [
       words.say('comparison.next.read'),
       words.say('comparison.next.write'),
-      visit === undefined ? words.say('comparison.next.visit') : words.say('comparison.next.visit_on', { date: scene.format.date(visit) }),
+      visit === undefined
+        ? words.say('comparison.next.visit')
+        : words.say('comparison.next.visit_on', { date: scene.format.date(visit) }),
       ...(language ? [words.say('comparison.next.interpreter')] : []),
       words.say('comparison.next.until_then'),
       words.say('comparison.next.take_time'),

@@ -13,7 +13,11 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
     ...wordsPoints(scene),
     ...(scene.clinic.approved === null ? [scene.words.say('common.open.profile')] : []),
     ...scene.options.flatMap((option) => studyPoints(scene, option)),
-    ...counted(scene, 'free_text', freeTexts(scene).filter((text) => text[scene.locale.tag] === undefined).length),
+    ...counted(
+      scene,
+      'free_text',
+      freeTexts(scene).filter((text) => text[scene.locale.tag] === undefined).length,
+    ),
     ...counted(scene, 'practice', unconfirmed(scene)),
     ...counted(scene, 'citations', incompleteCitations(scene)),
     ...(scene.date > scene.evidence.nextReview ? [scene.words.say('common.open.past_review')] : []),
@@ -40,8 +44,13 @@ function counted(scene: Scene, key: string, count: number): readonly Markup[] {
 function freeTexts(scene: Scene): readonly LocalText[] {
   const { decision } = scene.case;
   const { protocol, under_study: studies, prefer } = scene.clinic;
-  const reasons = [...(decision.leaning?.reasons ?? []), ...decision.advised_against.flatMap((entry) => entry.reasons)];
-  const said = [...decision.matters_most, ...reasons].flatMap((entry) => ('text' in entry ? [entry.text] : []));
+  const reasons = [
+    ...(decision.leaning?.reasons ?? []),
+    ...decision.advised_against.flatMap((entry) => entry.reasons),
+  ];
+  const said = [...decision.matters_most, ...reasons].flatMap((entry) =>
+    'text' in entry ? [entry.text] : [],
+  );
   const clinic = scene.options.flatMap(({ code }) => [
     protocol.stay[code],
     protocol.time_off[code],
@@ -53,7 +62,9 @@ function freeTexts(scene: Scene): readonly LocalText[] {
 }
 
 function unconfirmed(scene: Scene): number {
-  return scene.comparison.cautions.filter((hit) => hit.basis === 'practice' && scene.clinic.cautions[hit.id] === undefined).length;
+  return scene.comparison.cautions.filter(
+    (hit) => hit.basis === 'practice' && scene.clinic.cautions[hit.id] === undefined,
+  ).length;
 }
 
 /** Studies behind a figure shown whose authors, title, year or journal nobody has seen. */

@@ -26,13 +26,18 @@ export function viewOpinion(scene: Scene): OpinionView {
       leaning === null || option === undefined
         ? null
         : {
-            lead: scene.words.say('comparison.opinion.leans', { surgeon: surgeonName(scene), option: option.inText }),
+            lead: scene.words.say('comparison.opinion.leans', {
+              surgeon: surgeonName(scene),
+              option: option.inText,
+            }),
             reasons: leaning.reasons.map((reason) => reasonInWords(scene, reason)),
             against: againstIt(scene, option),
           },
     advised: advised
       .filter((entry) => entry.option !== leaning?.option)
-      .flatMap((entry) => optionsNamed(scene, [entry.option]).map((named) => advisedLine(scene, named, entry.reasons))),
+      .flatMap((entry) =>
+        optionsNamed(scene, [entry.option]).map((named) => advisedLine(scene, named, entry.reasons)),
+      ),
     second: secondOpinions(scene),
   };
 }
@@ -60,7 +65,9 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
   const found = unique([
     ...written,
     ...health.map((trigger) => joined(trigger, words.say('comparison.opinion.see_health'))),
-    ...(possible === 'no' || possible === 'partly' ? [words.say(`comparison.opinion.undone_${possible}`)] : []),
+    ...(possible === 'no' || possible === 'partly'
+      ? [words.say(`comparison.opinion.undone_${possible}`)]
+      : []),
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
   ]);
   return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
@@ -72,12 +79,17 @@ function unique(all: readonly Markup[]): readonly Markup[] {
 }
 
 function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason[]): Line {
-  const lead = scene.words.say('comparison.opinion.advises_against', { surgeon: surgeonName(scene), option: option.inText });
+  const lead = scene.words.say('comparison.opinion.advises_against', {
+    surgeon: surgeonName(scene),
+    option: option.inText,
+  });
   return body(joined(lead, ...reasons.map((reason) => reasonInWords(scene, reason))));
 }
 
 function secondOpinions(scene: Scene): readonly Line[] {
   const { second_opinion: others } = scene.clinic;
   if (others.length === 0) return [body(scene.words.say('comparison.opinion.second_none'))];
-  return others.map(({ name, phone }) => withDuty('phone', scene.words.say('comparison.opinion.second', { name, phone })));
+  return others.map(({ name, phone }) =>
+    withDuty('phone', scene.words.say('comparison.opinion.second', { name, phone })),
+  );
 }

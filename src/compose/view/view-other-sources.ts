@@ -31,7 +31,9 @@ function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] 
       const sources = scene.evidence.cautions.find((caution) => caution.id === hit.id)?.sources ?? [];
       const where = whereSeen(scene, sources, numbers);
       if (where === null) return [];
-      const about = scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
+      const about = scene.words.say('comparison.health.for_options', {
+        options: optionList(scene, hit.options, 'and'),
+      });
       return [joined(triggersInWords(scene, hit), about, where)];
     });
 }
@@ -41,20 +43,34 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
     const entry = scene.evidence.reversibility.get(option.column.figuresFrom);
     if (entry === undefined) return [];
     const study = entry.undo.weight_after.study;
-    const sources = [...entry.sources, ...entry.undo.data, ...(study === undefined ? [] : [{ study, seen: 'page' as const }])];
+    const sources = [
+      ...entry.sources,
+      ...entry.undo.data,
+      ...(study === undefined ? [] : [{ study, seen: 'page' as const }]),
+    ];
     const where = whereSeen(scene, sources, numbers);
-    return where === null ? [] : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
+    return where === null
+      ? []
+      : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
   });
 }
 
 /** Study numbers, then addresses that are no study; only what was read on a page. */
-function whereSeen(scene: Scene, sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[], numbers: StudyNumbers): Markup | null {
+function whereSeen(
+  scene: Scene,
+  sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[],
+  numbers: StudyNumbers,
+): Markup | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
-  const addresses = seen.flatMap((source) => (source.study === undefined && source.url !== undefined ? [shortAddress(source.url)] : []));
+  const addresses = seen.flatMap((source) =>
+    source.study === undefined && source.url !== undefined ? [shortAddress(source.url)] : [],
+  );
   const cited = unique(studies).map(String);
   const parts = [
-    ...(cited.length === 0 ? [] : [scene.words.say('sources.studies', { list: scene.format.list(cited, 'and'), count: cited.length })]),
+    ...(cited.length === 0
+      ? []
+      : [scene.words.say('sources.studies', { list: scene.format.list(cited, 'and'), count: cited.length })]),
     ...unique(addresses).map((address) => asMarkup(`${address}.`)),
   ];
   return parts.length === 0 ? null : joined(...parts);

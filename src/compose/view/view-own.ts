@@ -2,6 +2,7 @@ import type { Cell, OwnResult } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
+import { topicCells } from './cells-shown.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
 import { isFirstMonth, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
@@ -24,18 +25,22 @@ export function viewOwn(scene: Scene): Viewed<typeof ownShape> {
   const cells = ownCells(scene);
   return scene.options.flatMap((option): Row[] => {
     const mine = cells.filter(({ cell }) => cell.option === option.code);
-    return mine.length === 0 ? [] : [plainRow(option, mine.map((one) => ownLine(scene, one)))];
+    return mine.length === 0
+      ? []
+      : [
+          plainRow(
+            option,
+            mine.map((one) => ownLine(scene, one)),
+          ),
+        ];
   });
 }
 
+/** The figure is counted out of the denominator of its table, where it has one, since it may stand in a picture too. */
 function ownCells(scene: Scene): readonly OwnCell[] {
   const found = new Map<string, OwnCell>();
-  for (const topic of scene.comparison.topics) {
-    for (const row of [...(topic.picture === null ? [] : [topic.picture]), ...topic.rows]) {
-      for (const cell of row.cells) {
-        if (cell.own !== undefined) found.set(cell.id, { cell, own: cell.own, denominator: topic.denominator });
-      }
-    }
+  for (const { cell, denominator } of topicCells(scene.comparison)) {
+    if (cell.own !== undefined) found.set(cell.id, { cell, own: cell.own, denominator });
   }
   return [...found.values()];
 }
@@ -43,15 +48,22 @@ function ownCells(scene: Scene): readonly OwnCell[] {
 function ownLine(scene: Scene, { cell, own, denominator }: OwnCell): Line {
   const { words, format } = scene;
   const source = { cell: `${cell.id}/own`, records: [] };
-  const time = isFirstMonth({ days: own.days }) ? words.plain('codes.time.first_month') : sayTime(scene, { days: own.days }, 'by');
+  const time = isFirstMonth({ days: own.days })
+    ? words.plain('codes.time.first_month')
+    : sayTime(scene, { days: own.days }, 'by');
   const counted = words.say('comparison.own.count', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
     time,
-    counted: figure(words.plain('comparison.own.of', { events: format.number(own.events), n: format.number(own.n) }), source),
+    counted: figure(
+      words.plain('common.share.counted', { events: format.number(own.events), n: format.number(own.n) }),
+      source,
+    ),
     from: format.date(own.from),
     to: format.date(own.to),
   });
-  const sure = own.tooFew ? words.say('comparison.own.too_few') : scoreInWords(scene, own, { source, denominator });
+  const sure = own.tooFew
+    ? words.say('comparison.own.too_few')
+    : scoreInWords(scene, own, { source, denominator });
   return body(joined(counted, sure, ...published(scene, cell, denominator)));
 }
 

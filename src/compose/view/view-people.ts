@@ -4,7 +4,14 @@ import { roundShare } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
-import { fewPeopleInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
+import {
+  fewPeopleInWords,
+  isShare,
+  othersInWords,
+  restInWords,
+  shareInWords,
+  sourceOf,
+} from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -32,8 +39,13 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
   const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
   return {
     question: questionOf(scene, picture),
-    explained: scene.words.say(picture.denominator === 1000 ? 'common.people.leaves' : 'common.people.persons', { explained, of }),
-    rows: scene.options.map((option, index) => peopleRow(scene, option, { cell: picture.cells[index], picture })),
+    explained: scene.words.say(
+      picture.denominator === 1000 ? 'common.people.leaves' : 'common.people.persons',
+      { explained, of },
+    ),
+    rows: scene.options.map((option, index) =>
+      peopleRow(scene, option, { cell: picture.cells[index], picture }),
+    ),
     covered: coveredLine(scene, picture.cells),
   };
 }
@@ -44,7 +56,11 @@ function questionOf(scene: Scene, row: OutcomeRow): string {
   const early = isFirstMonth(row.asked);
   const key = `outcomes.${row.outcome}.question_${early ? 'early' : 'late'}`;
   const time = early ? words.plain('codes.time.first_month') : sayTime(scene, row.asked, 'by');
-  if (!words.has(key)) return words.plain('comparison.people.question', { outcome: words.plain(`outcomes.${row.outcome}.name`), time });
+  if (!words.has(key))
+    return words.plain('comparison.people.question', {
+      outcome: words.plain(`outcomes.${row.outcome}.name`),
+      time,
+    });
   return early ? words.plain(key) : words.plain(key, { time: sayLength(scene, row.asked) });
 }
 
@@ -54,20 +70,30 @@ interface InPicture {
 }
 
 function peopleRow(scene: Scene, option: NamedOption, { cell, picture }: InPicture): Row {
-  if (cell?.state === 'known' && isShare(cell)) return knownRow(scene, option, { cell, denominator: picture.denominator });
-  const impossible = cell?.state === 'not-possible';
-  const lines = [
-    lineOf('number', scene.words.say(impossible ? 'common.not_possible' : 'common.not_known')),
-    ...(cell?.state === 'not-known' ? [body(whyUnknown(scene, cell))] : []),
-    ...(impossible ? [body(scene.words.say(isProcedure(option) ? 'common.not_possible_why' : 'common.no_procedure_why'))] : []),
-  ];
-  // What cannot happen happens to nobody: that is a fact, drawn as such, and not a gap in what is known.
-  if (impossible) {
-    const alt = scene.words.plain('common.alt.not_possible', { option: option.name });
-    return { ...plainRow(option, lines), people: { of: picture.denominator, filled: 0, may: 0, half: false, alt } };
-  }
+  const { denominator } = picture;
+  if (cell?.state === 'known' && isShare(cell)) return knownRow(scene, option, { cell, denominator });
+  return cell?.state === 'not-possible'
+    ? impossibleRow(scene, option, denominator)
+    : unknownRow(scene, option, { cell, denominator });
+}
+
+function unknownRow(
+  scene: Scene,
+  option: NamedOption,
+  { cell, denominator }: { readonly cell: Cell | undefined; readonly denominator: Denominator },
+): Row {
+  const why = cell?.state === 'not-known' ? [body(whyUnknown(scene, cell))] : [];
   const alt = scene.words.plain('common.alt.not_known', { option: option.name });
-  return { ...plainRow(option, lines), unknown: { of: String(picture.denominator), alt } };
+  const lines = [lineOf('number', scene.words.say('common.not_known')), ...why];
+  return { ...plainRow(option, lines), unknown: { of: String(denominator), alt } };
+}
+
+/** What cannot happen happens to nobody: that is a fact, drawn as such, and not a gap in what is known. */
+function impossibleRow(scene: Scene, option: NamedOption, denominator: Denominator): Row {
+  const why = isProcedure(option) ? 'common.not_possible_why' : 'common.no_procedure_why';
+  const lines = [lineOf('number', scene.words.say('common.not_possible')), body(scene.words.say(why))];
+  const alt = scene.words.plain('common.alt.not_possible', { option: option.name });
+  return { ...plainRow(option, lines), people: { of: denominator, filled: 0, may: 0, half: false, alt } };
 }
 
 /** Operations and endoscopic treatments: only these have complications of a procedure. */
@@ -106,7 +132,11 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
 }
 
 /** How many marks are filled, hollow or half-filled. */
-export function drawn(share: RoundedShare): { readonly filled: number; readonly may: number; readonly half: boolean } {
+export function drawn(share: RoundedShare): {
+  readonly filled: number;
+  readonly may: number;
+  readonly half: boolean;
+} {
   switch (share.kind) {
     case 'none-seen':
       return { filled: 0, may: share.upTo, half: false };
@@ -122,5 +152,8 @@ export function drawn(share: RoundedShare): { readonly filled: number; readonly 
 
 /** Words without their figures' ties, for an alternative text. */
 function plainOf(words: Markup): string {
-  return words.markup.replace(/<[^>]*>/g, '').replaceAll('&quot;', '"').replaceAll('&amp;', '&');
+  return words.markup
+    .replace(/<[^>]*>/g, '')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&amp;', '&');
 }

@@ -59,7 +59,9 @@ function askLines(scene: Scene): readonly Markup[] {
   return patientCautions(scene)
     .filter((hit) => !mayState(scene, hit))
     .map((hit) => {
-      const about = scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
+      const about = scene.words.say('comparison.health.for_options', {
+        options: optionList(scene, hit.options, 'and'),
+      });
       return joined(about, scene.words.say(`cautions.${hit.id}.ask`));
     });
 }
@@ -74,5 +76,13 @@ function unknownQuestion(scene: Scene, option: NamedOption): readonly Markup[] {
     .map((cell) => scene.words.plain(`outcomes.${cell.outcome}.name`));
   const names = unknown.filter((name, index) => unknown.indexOf(name) === index);
   if (names.length === 0) return [];
-  return [scene.words.say('questions.unknown.option', { option: option.inText, outcomes: scene.format.list(names.map((name) => scene.words.plain('common.quote', { words: name })), 'and') })];
+  return [
+    scene.words.say('questions.unknown.option', {
+      option: option.inText,
+      outcomes: scene.format.list(
+        names.map((name) => scene.words.plain('common.quote', { words: name })),
+        'and',
+      ),
+    }),
+  ];
 }

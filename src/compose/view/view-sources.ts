@@ -35,11 +35,21 @@ export type SourcesView = Viewed<typeof sourcesShape>;
 /** Every figure shown, with its people, time, design, certainty and study; then the studies in full. */
 export function viewSources(scene: Scene): SourcesView {
   const cells = knownCells(scene.comparison);
-  const numbers = numberStudies(scene, cells.map(({ cell }) => cell));
-  const designs = cells.map(({ cell }) => scene.records.get(cell.lead.record)?.design ?? scene.evidence.studies.get(cell.lead.study)?.design);
+  const numbers = numberStudies(
+    scene,
+    cells.map(({ cell }) => cell),
+  );
+  const designs = cells.map(
+    ({ cell }) =>
+      scene.records.get(cell.lead.record)?.design ?? scene.evidence.studies.get(cell.lead.study)?.design,
+  );
   return {
     designs: explained(scene, 'designs', designs),
-    certainties: explained(scene, 'certainties', cells.map(({ cell }) => cell.lead.certainty)),
+    certainties: explained(
+      scene,
+      'certainties',
+      cells.map(({ cell }) => cell.lead.certainty),
+    ),
     topics: groupByOutcome(scene, cells).map((same) => ({
       heading: headingOf(scene, same[0]),
       rows: same.flatMap((shown) => figureRow(scene, shown, numbers)),
@@ -50,11 +60,18 @@ export function viewSources(scene: Scene): SourcesView {
 }
 
 /** "Registry: a register that counts …", for each code that occurs. */
-function explained(scene: Scene, group: 'designs' | 'certainties', codes: readonly (string | undefined)[]): readonly Markup[] {
+function explained(
+  scene: Scene,
+  group: 'designs' | 'certainties',
+  codes: readonly (string | undefined)[],
+): readonly Markup[] {
   const meanings = group === 'designs' ? 'codes.designs' : 'codes.certainty';
   const found = [...new Set(codes.filter((code) => code !== undefined))].sort((a, b) => (a < b ? -1 : 1));
   return found.map((code) =>
-    scene.words.say(`sources.explained.${group}`, { name: scene.words.plain(`sources.${group}.${code}`), meaning: scene.words.plain(`${meanings}.${code}`) }),
+    scene.words.say(`sources.explained.${group}`, {
+      name: scene.words.plain(`sources.${group}.${code}`),
+      meaning: scene.words.plain(`${meanings}.${code}`),
+    }),
   );
 }
 
@@ -84,10 +101,17 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
   const option = scene.options.find(({ code }) => code === cell.option);
   const record = scene.records.get(cell.lead.record);
   if (option === undefined || record === undefined) return [];
-  const value = joined(valueInWords(scene, shown), ...countedInWords(scene, cell, record), ...uncertainty(scene, shown));
+  const value = joined(
+    valueInWords(scene, shown),
+    ...countedInWords(scene, cell, record),
+    ...uncertainty(scene, shown),
+  );
   const lines: readonly Line[] = [
     body(value),
-    lineOf('small', joined(peopleInWords(scene, record), howInWords(scene, cell, record), studyLine(scene, cell, numbers))),
+    lineOf(
+      'small',
+      joined(peopleInWords(scene, record), howInWords(scene, cell, record), studyLine(scene, cell, numbers)),
+    ),
   ];
   return [plainRow({ name: option.name, tag: option.tag }, lines)];
 }
@@ -98,12 +122,18 @@ function howInWords(scene: Scene, cell: KnownCell, record: EvidenceRecord): Mark
   return joined(
     scene.words.say('sources.time', { time: sayTime(scene, cell.lead.horizon, cell.lead.timeBasis) }),
     scene.words.say('sources.design', { design: scene.words.plain(`sources.designs.${design}`) }),
-    scene.words.say('sources.certainty', { certainty: scene.words.plain(`sources.certainties.${cell.lead.certainty}`) }),
+    scene.words.say('sources.certainty', {
+      certainty: scene.words.plain(`sources.certainties.${cell.lead.certainty}`),
+    }),
   );
 }
 
 function valueInWords(scene: Scene, { cell, denominator }: Shown): Markup {
-  if (isWeight(cell)) return scene.words.say('sources.weight', { weight: figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell)), twl: figure(scene.format.number(cell.value.twlPercent, 1), sourceOf(cell)) });
+  if (isWeight(cell))
+    return scene.words.say('sources.weight', {
+      weight: figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell)),
+      twl: figure(scene.format.number(cell.value.twlPercent, 1), sourceOf(cell)),
+    });
   if (!isShare(cell)) return scene.words.say('sources.value', { value: amountInWords(scene, cell) });
   const number = shareInWords(scene, roundShare(cell.value, denominator), denominator);
   return scene.words.say('sources.value', { value: figure(number, sourceOf(cell)) });
@@ -113,11 +143,16 @@ function valueInWords(scene: Scene, { cell, denominator }: Shown): Markup {
 function countedInWords(scene: Scene, cell: KnownCell, record: EvidenceRecord): readonly Markup[] {
   const { words, format } = scene;
   if (isShare(cell) && cell.value.events !== undefined && cell.value.n !== undefined) {
-    const counted = words.plain('comparison.own.of', { events: format.number(cell.value.events), n: format.number(cell.value.n) });
+    const counted = words.plain('common.share.counted', {
+      events: format.number(cell.value.events),
+      n: format.number(cell.value.n),
+    });
     return [words.say('sources.counted', { counted: figure(counted, sourceOf(cell)) })];
   }
   const n = cell.lead.n ?? ('n' in record.value ? record.value.n : undefined);
-  return n === undefined ? [words.say('sources.n_unknown')] : [words.say('sources.n', { n: format.number(n), count: n })];
+  return n === undefined
+    ? [words.say('sources.n_unknown')]
+    : [words.say('sources.n', { n: format.number(n), count: n })];
 }
 
 function uncertainty(scene: Scene, { cell, denominator }: Shown): readonly Markup[] {
@@ -130,11 +165,22 @@ function uncertainty(scene: Scene, { cell, denominator }: Shown): readonly Marku
   const source = sourceOf(cell);
   const of = scene.format.number(denominator);
   if (zero !== undefined) {
-    const upper = figure(scene.words.plain('common.share.count', { some: scene.format.number(upperCount(zero.upper, denominator)), of }), source);
+    const upper = figure(
+      scene.words.plain('common.share.count', {
+        some: scene.format.number(upperCount(zero.upper, denominator)),
+        of,
+      }),
+      source,
+    );
     return [scene.words.say('common.share.upper', { upper })];
   }
   if (interval === undefined) return [scene.words.say('sources.no_interval')];
-  return [scene.words.say('sources.interval', { range: figure(limitsInWords(scene, interval, denominator), source), of })];
+  return [
+    scene.words.say('sources.interval', {
+      range: figure(limitsInWords(scene, interval, denominator), source),
+      of,
+    }),
+  ];
 }
 
 function studyLine(scene: Scene, cell: KnownCell, numbers: StudyNumbers): Markup {
@@ -142,6 +188,9 @@ function studyLine(scene: Scene, cell: KnownCell, numbers: StudyNumbers): Markup
   const others = (cell.others?.records ?? []).flatMap((id) => scene.records.get(id)?.study ?? []);
   const unique = others.filter((id, index) => others.indexOf(id) === index);
   if (unique.length === 0) return study;
-  const list = scene.format.list(unique.map((id) => String(numbers.of(id))), 'and');
+  const list = scene.format.list(
+    unique.map((id) => String(numbers.of(id))),
+    'and',
+  );
   return joined(study, scene.words.say('sources.other_studies', { list, count: unique.length }));
 }

@@ -1,9 +1,10 @@
+import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { asMarkup, joined } from './words.ts';
+import { joined } from './words.ts';
 
 export const studyShape = list(group({ heading: text, lines: list(lineShape) }));
 
@@ -14,7 +15,12 @@ export function viewStudies(scene: Scene): Viewed<typeof studyShape> {
     .map((option) => ({
       heading: scene.words.plain('comparison.study.heading', { option: option.name }),
       lines: [
-        body(joined(scene.words.say('comparison.study.only_in_study'), scene.words.say(`options.${option.code}.unknown`))),
+        body(
+          joined(
+            scene.words.say('comparison.study.only_in_study'),
+            scene.words.say(`options.${option.code}.unknown`),
+          ),
+        ),
         ...oversight(scene, option),
         body(ownCount(scene, option)),
         body(scene.words.say('comparison.study.your_right')),
@@ -35,9 +41,11 @@ function oversight(scene: Scene, option: NamedOption): readonly Line[] {
 }
 
 /** How many this surgeon has counted, from the largest group in the profile. */
-function ownCount(scene: Scene, option: NamedOption): ReturnType<typeof asMarkup> {
+function ownCount(scene: Scene, option: NamedOption): Markup {
   const surgeon = scene.clinic.surgeons.find((one) => one.id === scene.case.plan.surgeon);
-  const counts = (surgeon?.results ?? []).filter((result) => result.option === option.code).map((result) => result.n);
+  const counts = (surgeon?.results ?? [])
+    .filter((result) => result.option === option.code)
+    .map((result) => result.n);
   if (counts.length === 0) return scene.words.say('comparison.study.own_unknown');
   const most = Math.max(...counts);
   return scene.words.say('comparison.study.own', { n: scene.format.number(most), count: most });

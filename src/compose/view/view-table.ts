@@ -21,7 +21,11 @@ const mostColumns = 4;
  * Tables of outcomes, options as rows, at most four columns a table. A sentence above says the denominator, and the
  * time where all outcomes share it; else the head of each column says its time.
  */
-export function viewTables(scene: Scene, rows: readonly OutcomeRow[], denominator: Denominator): readonly TableView[] {
+export function viewTables(
+  scene: Scene,
+  rows: readonly OutcomeRow[],
+  denominator: Denominator,
+): readonly TableView[] {
   const times = new Set(rows.map((row) => sayLength(scene, row.asked)));
   const setting = { denominator, sameTime: times.size <= 1 };
   return shareOut(rows).map((columns, index) => tableOf(scene, columns, { ...setting, first: index === 0 }));
@@ -62,7 +66,9 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
 
 function headOf(scene: Scene, { outcome, asked }: OutcomeRow, { sameTime }: TableSetting): string {
   const name = scene.words.plain(`outcomes.${outcome}.name`);
-  return sameTime ? name : scene.words.plain('common.table.head', { outcome: name, time: sayLength(scene, asked) });
+  return sameTime
+    ? name
+    : scene.words.plain('common.table.head', { outcome: name, time: sayLength(scene, asked) });
 }
 
 /** "Out of 1,000 people, in the first month."; over the first table also what the numbers leave unsaid. */
@@ -71,7 +77,9 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const of = format.number(setting.denominator);
   const asked = columns[0]?.asked ?? {};
   const time = isFirstMonth(asked) ? words.plain('codes.time.first_month') : sayTime(scene, asked, 'by');
-  const lead = setting.sameTime ? words.say('common.table.lead', { of, time }) : words.say('common.table.lead_times', { of });
+  const lead = setting.sameTime
+    ? words.say('common.table.lead', { of, time })
+    : words.say('common.table.lead_times', { of });
   return setting.first ? joined(lead, words.say('common.table.rest')) : lead;
 }
 
@@ -96,7 +104,10 @@ function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readon
     case 'not-possible':
       return [body(scene.words.say('common.table.not_possible'))];
     case 'not-known':
-      return [body(scene.words.say('common.table.not_known')), noteLine(scene, [unknownNote(scene, cell)], table.notes)];
+      return [
+        body(scene.words.say('common.table.not_known')),
+        noteLine(scene, [unknownNote(scene, cell)], table.notes),
+      ];
     case 'known':
       return knownLines(scene, cell, table);
   }

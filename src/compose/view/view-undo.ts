@@ -2,7 +2,7 @@ import type { NamedOption, Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, plainRow, rowShape } from './shared-shapes.ts';
-import type { Row } from './shared-shapes.ts';
+import type { Line, Row } from './shared-shapes.ts';
 import { bold, joined } from './words.ts';
 
 export const undoShape = list(rowShape);
@@ -16,7 +16,10 @@ function undoRow(scene: Scene, option: NamedOption): Row {
   const { words } = scene;
   const { possible } = option.column.reversibility;
   const answer = bold(words.say(`common.undo_answer.${possible}`));
-  const alt = words.plain('common.alt.undo', { option: option.name, answer: words.plain(`common.undo.${possible}`) });
+  const alt = words.plain('common.alt.undo', {
+    option: option.name,
+    answer: words.plain(`common.undo.${possible}`),
+  });
   return {
     ...plainRow(option, [
       body(joined(answer, words.say(`options.${option.code}.undo`))),
@@ -27,7 +30,7 @@ function undoRow(scene: Scene, option: NamedOption): Row {
   };
 }
 
-function changeLine(scene: Scene, option: NamedOption): ReturnType<typeof body>[] {
+function changeLine(scene: Scene, option: NamedOption): readonly Line[] {
   // Redoing the same operation is not a change into something else.
   const others = option.column.reversibility.changeTo.filter((code) => code !== option.code);
   // Whoever has no treatment can choose any; its own words say so.

@@ -71,7 +71,8 @@ function weightRow(scene: Scene, option: NamedOption, cell: Cell | undefined): R
 function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
   const { value } = cell;
   const drawn = value.spread ?? value.uncertainty;
-  const meaning = value.spread !== undefined ? 'spread' : value.uncertainty !== undefined ? 'uncertainty' : 'none';
+  const meaning =
+    value.spread !== undefined ? 'spread' : value.uncertainty !== undefined ? 'uncertainty' : 'none';
   const warning = warningInWords(scene, cell);
   const time = otherTime(scene, { months: scene.comparison.weight.mainMonths }, cell.lead);
   const facts = [
@@ -89,7 +90,13 @@ function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
     ...timesLine(scene, option),
     ...(warning === null ? [] : [lineOf('strong', warning)]),
   ];
-  const range = { average: value.averageKg, low: drawn?.low ?? null, high: drawn?.high ?? null, meaning, alt: altOf(scene, option, cell) };
+  const range = {
+    average: value.averageKg,
+    low: drawn?.low ?? null,
+    high: drawn?.high ?? null,
+    meaning,
+    alt: altOf(scene, option, cell),
+  };
   return { ...plainRow(option, lines), range };
 }
 
@@ -103,7 +110,10 @@ function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
   };
   if (value.spread === undefined) return scene.words.plain('common.alt.weight', parts);
   const share = { 'two-in-three': 'two_in_three', half: 'half', all: 'all' }[value.spread.share];
-  return scene.words.plain(`common.alt.weight_${share}`, { ...parts, range: weightRange(scene, value.spread) });
+  return scene.words.plain(`common.alt.weight_${share}`, {
+    ...parts,
+    range: weightRange(scene, value.spread),
+  });
 }
 
 /** Weights at the other times asked, in one line: "After 1 year: 195 lb." */
@@ -133,7 +143,11 @@ function axisOf(scene: Scene, row: OutcomeRow): WeightView['axis'] {
 }
 
 /** Round numbers of a unit on an axis in kilograms. */
-export function ticksOf(scene: Scene, ends: AxisEnds, unit: 'metric' | 'us'): readonly { at: number; label: string }[] {
+export function ticksOf(
+  scene: Scene,
+  ends: AxisEnds,
+  unit: 'metric' | 'us',
+): readonly { at: number; label: string }[] {
   const scale = unitsPerKg(unit);
   return chooseTicks(ends, scale).map((tick) => ({ at: tick / scale, label: scene.format.number(tick) }));
 }
@@ -150,7 +164,10 @@ export function valuesOf(cells: readonly Cell[]): readonly number[] {
 }
 
 function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
-  const values = row.cells.filter((cell) => cell.state === 'known').filter(isWeight).map((cell) => cell.value);
+  const values = row.cells
+    .filter((cell) => cell.state === 'known')
+    .filter(isWeight)
+    .map((cell) => cell.value);
   const spreads = values.flatMap((value) => (value.spread === undefined ? [] : [value.spread.share]));
   const whiskers = values.some((value) => value.spread === undefined && value.uncertainty !== undefined);
   const spreadKey = spreads.every((share) => share === 'two-in-three') ? 'spread' : 'spread_mixed';

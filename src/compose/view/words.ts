@@ -26,7 +26,8 @@ export function makeWords(locale: Locale): Words {
   };
   return {
     say: (key, variables) => ({ markup: translator.text(key, variables) }),
-    plain: (key, variables) => (variables === undefined ? bareText(key) : plainText(translator.text(key, variables))),
+    plain: (key, variables) =>
+      variables === undefined ? bareText(key) : plainText(translator.text(key, variables)),
     has: translator.has,
     free: (text) => {
       const [language, words] = freeText(text, tag);
@@ -44,9 +45,17 @@ export function freeText(text: LocalText, tag: string): readonly [language: stri
 }
 
 /** Plain text as markup, marked with its language where that is not the document's. */
-export function inLanguage(words: string, tags: { readonly language: string; readonly document: string }): Markup {
+export function inLanguage(
+  words: string,
+  tags: { readonly language: string; readonly document: string },
+): Markup {
   const escaped = escapeText(words);
-  return { markup: tags.language === tags.document ? escaped : `<lang code="${escapeText(tags.language)}">${escaped}</lang>` };
+  return {
+    markup:
+      tags.language === tags.document
+        ? escaped
+        : `<lang code="${escapeText(tags.language)}">${escaped}</lang>`,
+  };
 }
 
 /** Plain text, for example a name, as markup. */
@@ -56,7 +65,12 @@ export function asMarkup(words: string): Markup {
 
 /** Several sentences one after the other. */
 export function joined(...parts: readonly Markup[]): Markup {
-  return { markup: parts.map((part) => part.markup).filter((part) => part !== '').join(' ') };
+  return {
+    markup: parts
+      .map((part) => part.markup)
+      .filter((part) => part !== '')
+      .join(' '),
+  };
 }
 
 export function bold(words: Markup): Markup {
@@ -64,7 +78,10 @@ export function bold(words: Markup): Markup {
 }
 
 /** A figure in words, tied to its cell and records, so that it can be followed to its source and read back. */
-export function figure(value: string, source: { readonly cell: string; readonly records: readonly string[] }): Markup {
+export function figure(
+  value: string,
+  source: { readonly cell: string; readonly records: readonly string[] },
+): Markup {
   const records = source.records.map(escapeText).join(' ');
   return { markup: `<fig cell="${escapeText(source.cell)}" records="${records}">${escapeText(value)}</fig>` };
 }
