@@ -18,7 +18,7 @@ export function ContinuedHead({ place, children, small = false }: ContinuedHeadP
   const { theme, title } = place;
   const { space, type } = theme;
   const role = small ? type.smallHeading : type.topic;
-  const ruled = !small && space.topicRule > 0;
+  const ruled = !small && title !== undefined && space.topicRule > 0;
   return (
     <View
       artifact

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { WeightLine } from '../../../../src/model/document.ts';
 import {
   drawWeightLine,
   largeLine,
@@ -40,7 +41,8 @@ describe.each([
   });
 
   it('draws no dashes when nothing is said of the time after, and none when there is no time after', () => {
-    const { unknownAfter: _unsaid, ...silent } = line;
+    const silent: WeightLine = { ...line };
+    Reflect.deleteProperty(silent, 'unknownAfter');
     expect(drawWeightLine(silent, sizes, 'ltr').after).toBe('');
     const whole = { ...line, points: [{ months: 120, at: 90, label: '90' }] };
     expect(drawWeightLine(whole, sizes, 'ltr').after).toBe('');

@@ -1,0 +1,367 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Block, StripRow, TableRow } from '../../../../src/model/document.ts';
+import { blockUnits } from '../../../../src/render/blocks/index.tsx';
+import { loadFonts } from '../../../../src/render/fonts.ts';
+import { setGalleys } from '../../../../src/render/set-galley.ts';
+import type { Unit } from '../../../../src/render/unit.ts';
+import {
+  inlines,
+  para,
+  peopleRow,
+  rangeRows,
+  sampleAxis,
+  sampleTrees,
+  topic,
+  weightLine,
+  whiskerRow,
+} from '../../../helpers/sample-documents.ts';
+import { smallTree } from '../../../helpers/small-tree.ts';
+import { elementsOf, structureOf } from '../../../helpers/unit-nodes.ts';
+
+const origin = 'sample.hbs:1';
+
+beforeAll(async () => {
+  await loadFonts();
+});
+
+function unitsOf(...blocks: Block[]): readonly Unit[] {
+  return blockUnits(smallTree(blocks, { paper: 'letter' }));
+}
+
+async function setUnits(units: readonly Unit[], width = 492) {
+  const elements = units.flatMap(({ element, continuation }) =>
+    continuation === undefined ? [element] : [element, continuation],
+  );
+  const [blocks = []] = await setGalleys([{ width, elements }]);
+  return blocks;
+}
+
+function rows(count: number): StripRow[] {
+  const all = [...rangeRows, whiskerRow, ...rangeRows];
+  return all.slice(0, count);
+}
+
+const rangeStrip = (count: number): Block => ({
+  type: 'strip',
+  layout: 'range',
+  axis: sampleAxis,
+  rows: rows(count),
+  origin,
+});
+const key: Block = {
+  type: 'key',
+  heading: 'How to read',
+  items: [{ mark: 'today', words: 'Your weight today' }],
+  origin,
+};
+
+describe('units of a topic with a strip', () => {
+  const units = () =>
+    unitsOf(topic('How much?', ['Worked out for you.'], [rangeStrip(3), key, para('Measured in people.')]));
+
+  it('are the head, the axis, one a row, the second axis, the key and the note', () => {
+    expect(units().map((unit) => unit.key)).toEqual([
+      '0.head',
+      '0.0.axis',
+      '0.0.row.0',
+      '0.0.row.1',
+      '0.0.row.2',
+      '0.0.second-axis',
+      '0.1',
+      '0.2',
+    ]);
+  });
+
+  it('keep head, axis and two rows together, and the last row with axis, key and note', () => {
+    expect(units().map((unit) => unit.keepWithNext)).toEqual([
+      true,
+      true,
+      true,
+      false,
+      true,
+      true,
+      true,
+      false,
+    ]);
+  });
+
+  it('are one group, so that a strip that fits a page stays whole with its key', () => {
+    expect(new Set(units().map((unit) => unit.group))).toEqual(new Set(['0.0']));
+  });
+
+  it('adjoin: no white between the rows, so that the pale column runs on', () => {
+    const gaps = units().map((unit) => unit.gapBefore);
+    expect(gaps.slice(2, 6)).toEqual([0, 0, 0, 0]);
+    expect(gaps[1]).toBe(8);
+  });
+
+  it('repeat heading and axis above every row but not above the key', () => {
+    const repeated = units().map((unit) => unit.continuation !== undefined);
+    expect(repeated).toEqual([false, false, true, true, true, false, false, false]);
+    // One element for all, which is then set once; screen readers pass over it.
+    const rows = units().slice(2, 5);
+    const [first, ...others] = rows.map((unit) => unit.continuation);
+    if (first === undefined) throw new Error('a row repeats its heading');
+    expect(structureOf([{ key: 'x', element: first, gapBefore: 0, keepWithNext: false }]).children).toEqual(
+      [],
+    );
+    expect(others).toHaveLength(2);
+  });
+
+  it('stand in one table whose rows have three cells each, named by their first', () => {
+    const [table, ...others] = elementsOf(structureOf(units()), 'Table');
+    expect(others).toEqual([]);
+    const cells = table?.children.map((row) => row.children.map(({ sem }) => sem.tag));
+    expect(cells).toEqual([
+      ['TD', 'TD', 'TD'],
+      ['TH', 'TD', 'TD'],
+      ['TH', 'TD', 'TD'],
+      ['TH', 'TD', 'TD'],
+      ['TD', 'TD', 'TD'],
+    ]);
+  });
+});
+
+describe('white between blocks', () => {
+  it('is 28 after the cover, 30 between topics, and may shrink to 22', () => {
+    const cover: Block = {
+      type: 'cover',
+      clinic: 'C',
+      date: 'D',
+      question: 'Q?',
+      lead: inlines('L.'),
+      addressee: 'For I',
+      origin,
+    };
+    const units = unitsOf(cover, topic('One?', [], [para('a')]), topic('Two?', [], [para('b')]));
+    const heads = units.filter((unit) => unit.key.endsWith('head'));
+    expect(heads.map((unit) => unit.gapBefore)).toEqual([28, 30]);
+    expect(heads[1]?.gapShrink).toBe(8);
+  });
+
+  it('sets steps 8 apart', () => {
+    const list: Block = {
+      type: 'list',
+      ordered: true,
+      items: [[para('a')], [para('b')], [para('c')]],
+      origin,
+    };
+    expect(unitsOf(list).map((unit) => unit.gapBefore)).toEqual([0, 8, 8]);
+  });
+});
+
+describe('keep rules', () => {
+  it('never leave a heading last on a page', () => {
+    const units = unitsOf({ type: 'heading', level: 3, text: 'Bring', origin }, para('a'));
+    expect(units[0]?.keepWithNext).toBe(true);
+  });
+
+  it('keep a group band with the row under it, and repeat it where its rows go on', async () => {
+    const row = (name: string): TableRow => ({ cells: [[para(name)], [para('1')]], origin });
+    const table: Block = {
+      type: 'table',
+      layout: 'dense',
+      columns: [{ label: 'Record' }, { label: 'Figure', align: 'end' }],
+      rows: [{ group: 'Sleeve', cells: [], origin }, row('a'), row('b')],
+      origin,
+    };
+    const units = unitsOf(table);
+    expect(units.map((unit) => unit.keepWithNext)).toEqual([true, true, false, false]);
+    const heights = (await setUnits(units)).map((block) => block.height);
+    // Head, band + its head, row + head and band, row + head and band.
+    const [head = 0, , bandHead = 0, , rowHead = 0] = heights;
+    expect(bandHead).toBeCloseTo(head);
+    expect(rowHead).toBeGreaterThan(head + 10);
+  });
+
+  it('cut a call-out between its points, so that any number of points reaches the reader', async () => {
+    const body = Array.from({ length: 30 }, (_, index) =>
+      para(`**Point ${index}.** It often gets worse after a sleeve.`),
+    );
+    const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
+    expect(units).toHaveLength(30);
+    expect(new Set(units.map((unit) => unit.group)).size).toBe(1);
+    expect(units.slice(1).every((unit) => unit.continuation !== undefined)).toBe(true);
+    for (const block of await setUnits(units)) expect(block.height).toBeLessThan(120);
+  });
+});
+
+describe('structure', () => {
+  it('never skips a heading level, whatever comes first', () => {
+    const callout: Block = { type: 'callout', kind: 'health', heading: 'Health', body: [para('a')], origin };
+    const tags = (...blocks: Block[]) =>
+      structureOf(unitsOf(...blocks))
+        .children.map(({ sem }) => sem.tag)
+        .filter((tag) => tag.startsWith('H'));
+    expect(tags(callout, topic('Q?', [], []), callout)).toEqual(['H1', 'H2', 'H3']);
+    expect(tags({ type: 'heading', level: 1, text: 'T', origin }, callout, topic('Q?', [], []))).toEqual([
+      'H1',
+      'H2',
+      'H2',
+    ]);
+  });
+
+  it('gives every table of the samples as many cells in each row, and every figure its alternative', () => {
+    for (const tree of sampleTrees) {
+      const structure = structureOf(blockUnits(tree));
+      for (const table of elementsOf(structure, 'Table')) {
+        const counts = elementsOf(table, 'TR').map((row) =>
+          row.children.reduce((sum, { sem }) => sum + (sem.columnSpan ?? 1), 0),
+        );
+        expect(new Set(counts).size).toBe(1);
+      }
+      for (const { sem } of elementsOf(structure, 'Figure')) expect(sem.alt).not.toBe('');
+      for (const head of elementsOf(structure, 'TH')) expect(head.sem.scope).toBeDefined();
+    }
+  });
+
+  it('reads a strip row as name, picture, words', () => {
+    const strip: Block = {
+      type: 'strip',
+      layout: 'people',
+      rows: [peopleRow('Sleeve', { of: 100, filled: 4 }, ['4 out of 100', '96 do not.'])],
+      origin,
+    };
+    const [row] = elementsOf(structureOf(unitsOf(strip)), 'TR');
+    expect(row?.children.map(({ children }) => children.map(({ sem }) => sem.alt ?? sem.tag))).toEqual([
+      ['P'],
+      ['Sleeve: 4 out of 100 96 do not.'],
+      ['P', 'P'],
+    ]);
+  });
+});
+
+describe('what was set', () => {
+  it('is of the content width, fits a page and overruns no column, for all samples', async () => {
+    for (const tree of sampleTrees) {
+      const width = tree.audience === 'clinician' ? 532 : 492;
+      for (const { node, height, overruns } of await setUnits(blockUnits(tree), width)) {
+        expect(node.box.width).toBe(width);
+        expect(height).toBeLessThan(650);
+        expect(overruns).toBe(false);
+      }
+    }
+  });
+
+  it.each([0, 1, 2, 10])('can be set with %i options', async (count) => {
+    const names = rows(count).map(({ name }) => name);
+    const units = unitsOf(
+      topic('How much?', [], [rangeStrip(count)]),
+      topic(
+        'Who?',
+        [],
+        [
+          {
+            type: 'strip',
+            layout: 'people',
+            rows: names.map((name) => peopleRow(name, { of: 1000, filled: 3 }, ['3 out of 1,000'])),
+            origin,
+          },
+        ],
+      ),
+      topic(
+        'Undone?',
+        [],
+        [
+          {
+            type: 'strip',
+            layout: 'way-back',
+            rows: names.map((name) => ({
+              name,
+              words: [para('Yes.')],
+              picture: { type: 'way-back', possible: 'yes', alt: 'Yes.' },
+              origin,
+            })),
+            origin,
+          },
+        ],
+      ),
+      topic(
+        'Which?',
+        [],
+        [
+          {
+            type: 'table',
+            layout: 'choices',
+            columns: ['', 'A leak'].map((label) => ({ label })),
+            rows: names.map((name) => ({ cells: [[para(name)], [para('6', 'number')]], origin })),
+            origin,
+          },
+        ],
+      ),
+      topic('Over time?', [], [{ type: 'line-board', lines: names.map((name) => weightLine(name)), origin }]),
+      { type: 'ticks', heading: 'Today I lean to', items: names, origin },
+    );
+    const heads = units.filter((unit) => unit.key.endsWith('.head') && unit.key.split('.').length === 2);
+    expect(heads).toHaveLength(5);
+    const set = await setUnits(units);
+    expect(set.every((block) => Number.isFinite(block.height) && !block.overruns)).toBe(true);
+  });
+
+  it('can be set with every optional field empty', async () => {
+    const blocks: Block[] = [
+      { type: 'callout', kind: 'study', heading: 'Under study', body: [], origin },
+      { type: 'panel', lead: inlines('Dr. F leans to B.'), body: [], columns: [], closing: [], origin },
+      { type: 'key', heading: 'Key', items: [], origin },
+      { type: 'matters', columns: [], statements: [], blanks: 0, origin },
+      { type: 'list', ordered: true, items: [], origin },
+      { type: 'write-in', box: false, lines: 0, origin },
+      { type: 'facts', items: [], origin },
+      {
+        type: 'line-board',
+        lines: [weightLine('No figure', { points: [], valueTicks: [], timeTicks: [] })],
+        origin,
+      },
+      { type: 'strip', layout: 'range', rows: [{ name: 'Bare', words: [], origin }], origin },
+      { type: 'strip', layout: 'way-back', rows: [{ name: 'Bare', words: [], origin }], origin },
+      { type: 'table', layout: 'choices', columns: [{ label: '' }], rows: [{ cells: [[]], origin }], origin },
+      {
+        type: 'table',
+        layout: 'dense',
+        columns: [{ label: 'a' }, { label: 'b', width: 80 }],
+        rows: [{ cells: [[], []], origin }],
+        origin,
+      },
+    ];
+    const set = await setUnits(unitsOf(...blocks));
+    expect(set.every((block) => Number.isFinite(block.height) && block.height < 300)).toBe(true);
+  });
+
+  it('holds long names: many words never overrun the name column, the words or the cells', async () => {
+    const word = fc.string({
+      unit: fc.constantFrom('a', 'b', 'e', 'i', 'l', 'm', 'n', 'o', 'r', 's', 't', 'w'),
+      minLength: 1,
+      maxLength: 11,
+    });
+    const name = fc.array(word, { minLength: 1, maxLength: 12 }).map((parts) => parts.join(' '));
+    await fc.assert(
+      fc.asyncProperty(name, name, async (long, other) => {
+        const row = peopleRow(long, { of: 100, filled: 4 }, ['4 out of 100', other]);
+        const units = unitsOf(
+          { type: 'strip', layout: 'people', rows: [{ ...row, tag: other }], origin },
+          {
+            type: 'strip',
+            layout: 'text',
+            rows: [{ name: long, tag: other, words: [para(other)], origin }],
+            origin,
+          },
+          { type: 'ticks', heading: other, items: [long, other, long], origin },
+          {
+            type: 'key',
+            heading: long,
+            items: [
+              { mark: 'spread', words: other },
+              { mark: 'today', words: long },
+              { mark: 'may', words: other },
+            ],
+            origin,
+          },
+        );
+        const set = await setUnits(units);
+        expect(set.map((block) => block.overruns)).not.toContain(true);
+      }),
+      { numRuns: 12 },
+    );
+  });
+});

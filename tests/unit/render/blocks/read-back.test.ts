@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import type { DocumentTree } from '../../../../src/model/document.ts';
+import { expectedText, furnitureTexts } from '../../../../src/model/tree-text.ts';
+import { renderPdf } from '../../../../src/render/index.ts';
+import { readBack } from '../../../../src/verify/read-back.ts';
+import { sampleTrees } from '../../../helpers/sample-documents.ts';
+
+// Read with pdf.js (through pdf-parse), which shares no code with the renderer.
+
+function compact(text: string): string {
+  return text.normalize('NFKC').replace(/\s/g, '');
+}
+
+async function render(documents: readonly DocumentTree[]) {
+  const packet = { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents };
+  const result = await renderPdf(packet, { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] });
+  if (!result.ok) throw new Error(JSON.stringify(result.diagnostics));
+  const file = await readBack(result.value.pdf);
+  if (file === null) throw new Error('the file cannot be opened');
+  return { pages: result.value.pages, texts: file.pages.map(compact) };
+}
+
+describe('the printed text of every type of block', () => {
+  it('is what the tree says, all of it, in its order, with nothing added but the furniture', async () => {
+    const { pages, texts } = await render(sampleTrees);
+    sampleTrees.forEach((tree, index) => {
+      const bodies = pages.flatMap((place, at) => {
+        if (place.document !== index) return [];
+        const edge = compact(tree.furniture.draftEdge ?? '').repeat(6);
+        const tail = compact(furnitureTexts(tree, place.page, place.pages).join('')) + edge;
+        const text = texts[at] ?? '';
+        expect(text.endsWith(tail)).toBe(true);
+        return [text.slice(0, text.length - tail.length)];
+      });
+      const expected = expectedText(tree).map(({ text }) => compact(text));
+      expect(bodies.join('')).toBe(expected.join(''));
+    });
+  });
+});
