@@ -3,8 +3,10 @@ import type { ReactNode } from 'react';
 import { InternalError } from '../diagnostics/diagnostic.ts';
 import type { LayoutNode, TextNode } from './layout-node.ts';
 import { printable } from './printable-text.ts';
+import { recallLines } from './remember-lines.ts';
 
 interface HostProps {
+  readonly lineKey?: string;
   readonly style?: unknown;
   readonly children?: ReactNode;
 }
@@ -50,6 +52,13 @@ function expandTyped(type: unknown, props: HostProps, parent: string): readonly 
 }
 
 function hostNode(type: string, { style, children, ...props }: HostProps): LayoutNode {
-  const nodes = expand(children, type);
-  return { type, box: {}, style: (style ?? {}) as LayoutNode['style'], props, children: [...nodes] };
+  const lines = props.lineKey === undefined ? undefined : recallLines(props.lineKey);
+  return {
+    type,
+    box: {},
+    style: (style ?? {}) as LayoutNode['style'],
+    props,
+    children: [...expand(children, type)],
+    ...(lines === undefined ? {} : { lines }),
+  };
 }

@@ -7,6 +7,8 @@ export interface LayoutNode {
   readonly props: NodeMarks;
   readonly box: Partial<Box>;
   readonly children: readonly (LayoutNode | TextNode)[];
+  /** Lines of a TEXT node; the typesetter leaves those alone that are there already. */
+  readonly lines?: readonly SetTextLine[];
 }
 
 /** Literal text inside a TEXT node. */
@@ -20,6 +22,7 @@ export interface NodeMarks extends Readonly<Record<string, unknown>> {
   readonly artifact?: boolean;
   /** Set by Lines when a word is wider than its column. */
   readonly overrun?: boolean;
+  readonly lineKey?: string;
 }
 
 /** Relative to the parent's box. */
@@ -33,10 +36,9 @@ export interface Box {
 export interface SetNode extends LayoutNode {
   readonly box: Box & Readonly<Record<string, number>>;
   readonly children: readonly (SetNode | TextNode)[];
-  /** Lines of a TEXT node, with the face each run was set in. */
-  readonly lines?: readonly SetTextLine[];
 }
 
+/** A line and the face each of its runs was set in. */
 interface SetTextLine {
   readonly runs: readonly { readonly attributes: { readonly font?: readonly { readonly type: string }[] } }[];
 }

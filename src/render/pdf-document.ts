@@ -1,6 +1,7 @@
 import PDFDocument from 'pdfkit';
 import type { PdfAttachment } from '../model/packet.ts';
 import { tunePdfkit } from './tune-pdfkit.ts';
+import type { Tuned } from './tune-pdfkit.ts';
 
 /** What is used of pdfkit: its own types leave out half of it. Coordinates run down from the top of the page. */
 export interface PdfDocument {
@@ -14,8 +15,6 @@ export interface PdfDocument {
   restore(): unknown;
   translate(x: number, y: number): unknown;
   font(source: object, size: number): unknown;
-  path(data: string): unknown;
-  addContent(operators: string): unknown;
   struct(
     tag: string,
     options: { readonly alt?: string; readonly lang?: string; readonly title?: string },
@@ -113,7 +112,7 @@ export function openPdf(info: PdfInfo): PdfDocument {
   const pdf = new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions) as unknown as PdfDocument;
   pdf._id = info.identifier;
   pdf.appendXML(accessibilityClaim);
-  tunePdfkit(pdf);
+  tunePdfkit(pdf as unknown as Tuned);
   return pdf;
 }
 

@@ -5,6 +5,7 @@ import { InternalError } from '../diagnostics/diagnostic.ts';
 import { expandElement } from './expand-elements.ts';
 import type { LayoutNode, SetNode } from './layout-node.ts';
 import { childNodes, isText } from './layout-node.ts';
+import { rememberLines } from './remember-lines.ts';
 
 /** A column as long as it needs to be, without pages. */
 export interface Galley {
@@ -70,5 +71,7 @@ function inspect(node: SetNode): boolean {
     throw new InternalError(
       'text was set in a face that is not embedded: fontFamily is missing or a character has no glyph',
     );
+  if (node.props.lineKey !== undefined && node.lines !== undefined)
+    rememberLines(node.props.lineKey, node.lines);
   return node.props.overrun === true || node.children.some((child) => !isText(child) && inspect(child));
 }

@@ -124,8 +124,9 @@ function Piece({
     color: of.color ?? palette.ink,
     textAlign: of.align ?? 'left',
   };
+  // Everything that bears on the setting is in the style, so the lines may be taken from an earlier setting.
   return (
-    <Text style={style}>
+    <Text style={style} lineKey={JSON.stringify([style, runs])}>
       {runs.map((run, index) =>
         run.weight === weight ? (
           run.text

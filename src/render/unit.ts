@@ -72,5 +72,7 @@ declare module '@react-pdf/renderer' {
     readonly sem?: Semantics;
     /** Decoration or repetition that a screen reader passes over, with all that is inside. */
     readonly artifact?: boolean;
+    /** Set by Lines: tells one setting of a line from every other. */
+    readonly lineKey?: string;
   }
 }
