@@ -47,6 +47,8 @@ export function assessRecord(record: EvidenceRecord, desk: OptionDesk, window: T
   // Without its publication a figure cannot be cited, so it counts as unread.
   if (!isPrintable(record) || study === undefined)
     return refuse('seen', { code: 'not-verified', seen: record.seen });
+  // Counts less or more than the outcome says, so it is not a figure of that outcome.
+  if (record.scope !== undefined) return refuse('kind', { code: 'other-measure', kind: record.scope });
   const otherwise = differentlyDone(record);
   if (otherwise !== undefined) return refuse('kind', { code: 'variant', variant: otherwise });
   const match = matchPeople(record, desk.subject, desk);

@@ -23,7 +23,7 @@ function otherTime(refusals: readonly Refusal[]): MissingReason {
   const months = refusals.map(({ record }) => monthsOf(record.time)).filter((time) => time !== undefined);
   return months.length === 0
     ? { code: 'other-time' }
-    : { code: 'other-time', longestMonths: Math.max(...months) };
+    : { code: 'other-time', longestMonths: Math.round(Math.max(...months) * 10) / 10 };
 }
 
 /**

@@ -92,6 +92,8 @@ describe('records set aside', () => {
     ['not-verified', { seen: 'memory' }],
     ['not-verified', { seen: 'page-2nd' }],
     ['variant', { variant: 'open operation' }],
+    ['other-measure', { scope: 'narrower', definition: 'only deep vein clots' }],
+    ['other-measure', { scope: 'wider' }],
     ['bmi-outside', { people: { ...people, bmi: { low: 60 } } }],
     ['other-time', { time: { months: 60, basis: 'by' } }],
     ['time-unclear', { time: { basis: 'unclear' } }],
@@ -147,6 +149,8 @@ describe('a cell without a figure', () => {
     const at = (months: number): EvidenceRecord => leak(`m${months}`, { time: { months, basis: 'by' } });
     const other = leak('other', { people: { ...people, bmi: { low: 60 } } });
     expect(reasonFor([at(6), at(24), other])).toEqual({ code: 'other-time', longestMonths: 24 });
+    const early = [leak('a', { time: { days: 120, basis: 'by' } })];
+    expect(reasonFor(early)).toEqual({ code: 'other-time', longestMonths: 3.9 });
     expect(reasonFor([leak('a', { time: { basis: 'unclear' } })])).toEqual({ code: 'other-time' });
   });
 

@@ -59,6 +59,15 @@ describe('weightForPerson', () => {
     },
   );
 
+  it('does not apply a percent of excess far from the people it was measured in', () => {
+    const value = { metric: 'EWL', estimate: 50 };
+    const not = { code: 'not-convertible', metric: 'EWL' };
+    expect(weigh(value, { people: { bmi: { mean: 47.6 } } })).toMatchObject({ computed: true });
+    expect(weigh(value, { people: { bmi: { median: 47.7 } } })).toEqual(not);
+    expect(weigh(value, { weight: '132 kg' })).toMatchObject({ computed: true });
+    expect(weigh(value, { weight: '133 kg' })).toEqual(not);
+  });
+
   it.each([
     ['kg', 20, 80],
     ['BMI', 10, 100 - 10 * square],
