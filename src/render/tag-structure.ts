@@ -15,7 +15,6 @@ const contentTags: ReadonlySet<Tag> = new Set<Tag>([
   'TH',
   'TD',
   'Caption',
-  'Note',
   'Span',
   'BlockQuote',
 ]);

@@ -49,10 +49,8 @@ export interface Semantics {
     | 'TD'
     | 'Figure'
     | 'Caption'
-    | 'Note'
     | 'Span'
     | 'Div'
-    | 'Form'
     | 'BlockQuote';
   readonly alt?: string;
   readonly language?: string;

@@ -60,6 +60,17 @@ describe.skipIf(!qpdfAvailable())('qpdf', () => {
     expect(objects).toMatch(/"\/MarkInfo"/);
   });
 
+  it('finds a bookmark for the document and for each topic, pointing at its place', () => {
+    const objects = objectsByQpdf(pdf);
+    const titles = [...objects.matchAll(/"\/Title": "u:((?:My|Question).*)"/g)].map(([, title]) => title);
+    expect(titles).toEqual(['My choices', 'Question 1 & what it asks?', 'Question 2 & what it asks?']);
+    const targets = [...objects.matchAll(/"\/XYZ",\s+(-?[\d.]+),\s+([\d.]+),/g)];
+    expect(targets.map(([, left]) => left)).toEqual(['0', '0', '0']);
+    expect(targets.map(([, , bottom]) => Number(bottom)).every((bottom) => bottom > 0 && bottom <= 792)).toBe(
+      true,
+    );
+  });
+
   it('gives the attached file back as it went in', () => {
     const content = onDisk((file) =>
       execFileSync('qpdf', ['--show-attachment=provenance.json', file], { encoding: 'utf8' }),
