@@ -70,7 +70,10 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
   return fits(leastHeight(units, start, end) - at(units, start).continuationHeight);
 }
 
-/** The rules as the design states them, most important first: broken keeps, split groups, pages under half, white. */
+/**
+ * The rules as the design states them, most important first: broken keeps, split groups, pages under half, white.
+ * Gaps closed up all the way count as much as a tenth of a page of white.
+ */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
   let keeps = 0;
   let groups = 0;
@@ -83,10 +86,13 @@ function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly
       if (at(units, start - 1).keepWithNext) keeps += 1;
       if (at(units, start - 1).group === first.group && groupFits(units, start)) groups += 1;
     }
-    if (end === units.length || at(units, end).startsPage === true) return;
     const natural = units
       .slice(start + 1, end)
       .reduce((sum, unit) => sum + unit.gapBefore + unit.height, first.continuationHeight + first.height);
+    const over = natural - body;
+    const room = units.slice(start + 1, end).reduce((sum, unit) => sum + (unit.gapShrink ?? 0), 0);
+    if (over > 0 && room > 0) white += (0.1 * (over / room)) ** 2;
+    if (end === units.length || at(units, end).startsPage === true) return;
     const left = Math.max(0, body - natural) / body;
     if (left > 0.5) half += 1;
     white += left ** 2;

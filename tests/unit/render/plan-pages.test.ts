@@ -32,6 +32,25 @@ describe('planPages', () => {
     expect(plan(units).map((page) => page.map(([index]) => index))).toEqual([[0], [1, 2], [3]]);
   });
 
+  it('leaves no page under half full where another plan avoids it, though that leaves more white', () => {
+    // 325 and 299 are kept together, but no page holds them. 246 | 461 | 299 has the least white, its first page under half.
+    const head = { continuationHeight: 60 };
+    const units = [
+      unit(186, head),
+      unit(10, { ...head, gapBefore: 11, keepWithNext: true }),
+      unit(49, { gapBefore: 9 }),
+      unit(325, { gapBefore: 8, keepWithNext: true }),
+      unit(299, { gapBefore: 27 }),
+    ];
+    expect(plan(units).map((page) => page.length)).toEqual([3, 1, 1]);
+  });
+
+  it('rather leaves a little white than closes gaps up all the way', () => {
+    const gap = { gapBefore: 10, gapShrink: 8 };
+    expect(plan([unit(600), unit(48, gap), unit(300)]).map((page) => page.length)).toEqual([1, 2]);
+    expect(plan([unit(500), unit(148, gap), unit(300)]).map((page) => page.length)).toEqual([2, 1]);
+  });
+
   it('keeps a heading with what follows it', () => {
     expect(plan([unit(560), unit(60, { keepWithNext: true }), unit(300)]).map((page) => page.length)).toEqual(
       [1, 2],
