@@ -118,6 +118,17 @@ describe.skipIf(!popplerAvailable())('poppler', () => {
     expect(structure).not.toMatch(/continued|Page \d/);
   });
 
+  it('shows the pale column behind the pictures, and white beside it', () => {
+    const image = onDisk((file) => execFileSync('pdftoppm', ['-gray', '-r', '72', '-l', '1', file]));
+    const [, width = '', height = ''] = /^P5\s(\d+)\s(\d+)\s255\s/.exec(image.toString('latin1')) ?? [];
+    const pixels = image.subarray(image.length - Number(width) * Number(height));
+    const row = 200 * Number(width);
+    // #F4F5EE is grey 244 or 245 by the luma of Rec. 601; the column reaches from 176 to 382.
+    expect(
+      [pixels[row + 379], pixels[row + 385]].map((grey) => (grey === undefined ? 0 : Math.round(grey / 5))),
+    ).toEqual([49, 51]);
+  });
+
   it('measures words as wide as they were measured here', () => {
     const page = onDisk((file, folder) => {
       execFileSync('pdftotext', ['-bbox', '-l', '1', file, join(folder, 'words.html')]);
