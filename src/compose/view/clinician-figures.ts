@@ -9,19 +9,18 @@ import { sayTime } from './say-time.ts';
 import { isWeight } from './say-weight.ts';
 import type { Scene } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
-import { asMarkup, figure, joined } from './words.ts';
+import { asMarkup, attached, figure, joined } from './words.ts';
 
 type Shown = ShownCell<KnownCell>;
 
 const columns = [
-  { key: 'record', width: 25 },
-  { key: 'outcome', width: 13 },
-  { key: 'time', width: 10 },
-  { key: 'figure', width: 9, align: 'end' },
-  { key: 'interval', width: 14 },
-  { key: 'n', width: 8, align: 'end' },
-  { key: 'design', width: 9 },
-  { key: 'match', width: 12 },
+  { key: 'record', width: 28 },
+  { key: 'outcome', width: 20 },
+  { key: 'figure', width: 7, align: 'end' },
+  { key: 'interval', width: 17 },
+  { key: 'n', width: 7, align: 'end' },
+  { key: 'design', width: 8 },
+  { key: 'match', width: 13 },
 ];
 
 /** The figures shown, option by option, exact and unrounded for readers. */
@@ -46,11 +45,10 @@ function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
   return [
     asMarkup(cell.lead.record),
     asMarkup(outcomeOf(scene, shown)),
-    asMarkup(sayTime(scene, cell.lead.horizon, cell.lead.timeBasis)),
     figure(exactValue(scene, shown), sourceOf(cell)),
-    asMarkup(intervalOf(scene, shown)),
+    attached(asMarkup(intervalOf(scene, shown)), ...othersOf(scene, shown)),
     asMarkup(
-      cell.lead.n === undefined ? words.plain('clinician-sheet.not_stated') : format.number(cell.lead.n),
+      cell.lead.n === undefined ? words.plain('clinician-sheet.no_number') : format.number(cell.lead.n),
     ),
     asMarkup(
       [words.plain(`clinician-sheet.designs.${design}`), ...(year === undefined ? [] : [String(year)])].join(
@@ -61,12 +59,18 @@ function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
   ];
 }
 
+/** "A leak, per 1,000, within 30 days". */
 function outcomeOf(scene: Scene, { cell, denominator }: Shown): string {
+  const time = sayTime(scene, cell.lead.horizon, cell.lead.timeBasis);
   const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
   if (isWeight(cell))
-    return scene.words.plain('clinician-sheet.outcome_weight', { metric: cell.value.metric });
-  if (!isShare(cell)) return outcome;
-  return scene.words.plain('clinician-sheet.outcome_per', { outcome, of: scene.format.number(denominator) });
+    return scene.words.plain('clinician-sheet.outcome_weight', { metric: cell.value.metric, time });
+  if (!isShare(cell)) return scene.words.plain('common.table.head', { outcome, time });
+  return scene.words.plain('clinician-sheet.outcome_per', {
+    outcome,
+    of: scene.format.number(denominator),
+    time,
+  });
 }
 
 function exactValue(scene: Scene, { cell, denominator }: Shown): string {
@@ -137,20 +141,16 @@ function sayInterval(scene: Scene, kind: string, { low, high }: Bounds): string 
   });
 }
 
-function matchOf(scene: Scene, shown: Shown): Markup {
+/** Why the record leads; how its people differ where they do; that their BMI was assumed; a projected low weight. */
+function matchOf(scene: Scene, { cell }: Shown): Markup {
   const { words } = scene;
-  const { cell } = shown;
   const near = sayNear(scene, cell);
+  const assumed = cell.lead.bmiBasis === 'assumed' ? [words.say('clinician-sheet.bmi_assumed')] : [];
   const warning =
     isWeight(cell) && cell.value.warning !== undefined
       ? [words.say(`clinician-sheet.warning.${cell.value.warning}`)]
       : [];
-  return joined(
-    words.say(`clinician-sheet.match.${cell.lead.match}`, {
-      why: words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`),
-    }),
-    ...(near === null ? [] : [near]),
-    ...othersOf(scene, shown),
-    ...warning,
-  );
+  const why = words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`);
+  const fit = attached(words.say(`clinician-sheet.match.${cell.lead.match}`, { why }), ...assumed);
+  return joined(fit, ...(near === null ? [] : [near]), ...warning);
 }

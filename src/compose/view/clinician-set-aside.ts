@@ -1,4 +1,4 @@
-import type { Cell } from '../../model/comparison.ts';
+import type { Cell, SetAside } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cellsShown } from './cells-shown.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
@@ -21,43 +21,59 @@ const mostIds = 2;
 const mostReasons = 5;
 
 /**
- * Records set aside, cell by cell, by reason. Where the page says "not known" each reason names ids, because a
- * clinician may want to look; where a figure is shown, reasons are counted. Times with the same reasons share a row.
+ * Records set aside, by reason. Where the page says "not known", each outcome has a row and each reason names ids,
+ * because a clinician may want to look; the cells that show a figure share one row an option, with counts.
  */
 export function clinicianSetAside(scene: Scene): TableView {
   const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
   const rows = scene.options.flatMap((option) => {
     const mine = cells.filter((cell) => cell.option === option.code && cell.setAside.length > 0);
-    return mine.length === 0 ? [] : [groupRow(option.name), ...rowsOf(scene, mine)];
+    return mine.length === 0
+      ? []
+      : [groupRow(option.name), ...unknownRows(scene, mine), ...shownRow(scene, mine)];
   });
   return denseTable(labels(scene, 'set_aside', columns), rows);
 }
 
-function rowsOf(
-  scene: Scene,
-  cells: readonly Cell[],
-): readonly { group: string; cells: readonly Markup[] }[] {
-  const rows = new Map<string, { outcome: string; shown: string; reasons: string; times: string[] }>();
-  for (const cell of cells) {
+interface PlainDenseRow {
+  readonly group: string;
+  readonly cells: readonly Markup[];
+}
+
+/** Times of one outcome with the same reasons share a row. */
+function unknownRows(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
+  const rows = new Map<string, { outcome: string; reasons: string; times: string[] }>();
+  for (const cell of cells.filter(({ state }) => state !== 'known')) {
     const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
-    const shown = scene.words.plain(
-      cell.state === 'known' ? 'clinician-sheet.set_aside.figure_shown' : 'common.table.not_known',
-    );
-    const reasons = reasonsOf(scene, cell);
-    const key = [outcome, shown, reasons].join('|');
-    const row = rows.get(key) ?? { outcome, shown, reasons, times: [] };
+    const reasons = reasonsOf(scene, cell.setAside, mostIds);
+    const key = [outcome, reasons].join('|');
+    const row = rows.get(key) ?? { outcome, reasons, times: [] };
     if (lengthOf(cell.asked) !== null) row.times.push(sayLength(scene, cell.asked));
     rows.set(key, row);
   }
-  return [...rows.values()].map(({ outcome, shown, reasons, times }) => ({
+  const shown = scene.words.plain('common.table.not_known');
+  return [...rows.values()].map(({ outcome, reasons, times }) => ({
     group: '',
     cells: [[outcome, ...times].join(', '), shown, reasons].map(asMarkup),
   }));
 }
 
-function reasonsOf(scene: Scene, cell: Cell): string {
+function shownRow(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
+  const known = cells.filter(({ state }) => state === 'known');
+  if (known.length === 0) return [];
+  const outcome = scene.words.plain('clinician-sheet.set_aside.outcomes', { count: known.length });
+  const shown = scene.words.plain('clinician-sheet.set_aside.figure_shown');
+  const reasons = reasonsOf(
+    scene,
+    known.flatMap(({ setAside }) => setAside),
+    0,
+  );
+  return [{ group: '', cells: [outcome, shown, reasons].map(asMarkup) }];
+}
+
+function reasonsOf(scene: Scene, setAside: readonly SetAside[], ids: number): string {
   const byPhrase = new Map<string, string[]>();
-  for (const { record, reason } of cell.setAside) {
+  for (const { record, reason } of setAside) {
     const phrase = saySetAside(scene, reason);
     byPhrase.set(phrase, [...(byPhrase.get(phrase) ?? []), record]);
   }
@@ -65,7 +81,7 @@ function reasonsOf(scene: Scene, cell: Cell): string {
   const rest = phrases.slice(mostReasons).reduce((sum, [, records]) => sum + records.length, 0);
   const named = phrases
     .slice(0, mostReasons)
-    .map(([phrase, records]) => reasonLine(scene, phrase, { records, countOnly: cell.state === 'known' }));
+    .map(([phrase, records]) => reasonLine(scene, phrase, { records, ids }));
   const more =
     rest === 0
       ? []
@@ -75,12 +91,13 @@ function reasonsOf(scene: Scene, cell: Cell): string {
 
 interface ForReason {
   readonly records: readonly string[];
-  readonly countOnly: boolean;
+  /** How many ids to name. */
+  readonly ids: number;
 }
 
-function reasonLine(scene: Scene, reason: string, { records, countOnly }: ForReason): string {
+function reasonLine(scene: Scene, reason: string, { records, ids }: ForReason): string {
   const { words, format } = scene;
-  const named = countOnly ? [] : records.slice(0, mostIds).map(shortId);
+  const named = records.slice(0, ids).map(shortId);
   const more = records.length - named.length;
   const rest =
     more === 0

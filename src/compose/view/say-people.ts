@@ -3,13 +3,11 @@ import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
 
-/** Who was measured: what they had before, BMI, age, special groups. Says so where the study does not state it. */
+/** Who was measured beside what they had before: BMI, age, special groups. Says so where the study does not state it. */
 export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
-  const { indication, bmi, age, group, diabetes } = record.people;
+  const { bmi, age, group, diabetes } = record.people;
   return joined(
-    scene.words.say('sources.people', { people: scene.words.plain(`codes.indications.${indication}`) }),
-    scene.words.say('sources.bmi', { spread: sayUnlessUnknown(scene, bmi) }),
-    scene.words.say('sources.age', { spread: sayUnlessUnknown(scene, age) }),
+    bodyAndAge(scene, spreadInWords(scene, bmi), spreadInWords(scene, age)),
     ...(group === undefined
       ? []
       : [scene.words.say('sources.group', { group: scene.words.plain(`codes.groups.${group}`) })]),
@@ -17,8 +15,14 @@ export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
   );
 }
 
-function sayUnlessUnknown(scene: Scene, spread: Spread | undefined): string {
-  return spreadInWords(scene, spread) ?? scene.words.plain('sources.not_stated');
+function bodyAndAge(scene: Scene, bmi: string | null, age: string | null): Markup {
+  const { words } = scene;
+  if (bmi === null && age === null) return words.say('sources.nothing_stated');
+  const unknown = words.plain('sources.not_stated');
+  return joined(
+    words.say('sources.bmi', { spread: bmi ?? unknown }),
+    words.say('sources.age', { spread: age ?? unknown }),
+  );
 }
 
 /** "45.9 on average, from 35 to 60"; null where nothing is stated. */

@@ -1,14 +1,16 @@
 import type { LocalText } from '../../model/scalars.ts';
 import { amountInWords } from './say-amount.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { flag, group } from './shape.ts';
+import { flag, group, list } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { body, lineOf, tableShape } from './shared-shapes.ts';
+import { body, lineOf, plainRow, rowShape, tableShape } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
 import { asMarkup } from './words.ts';
 
 export const asksShape = group({
   table: tableShape,
+  /** What each asks for life, where there is more to say than a narrow column holds. */
+  forLife: list(rowShape),
   /** Whether the clinic's own protocol fills any cell, which a sentence then says. */
   fromClinic: flag,
 });
@@ -16,11 +18,11 @@ export type AsksView = Viewed<typeof asksShape>;
 
 type Protocol = Scene['clinic']['protocol'];
 
-/** What each option asks: stay, time off, visits, for life. The clinic's own protocol wins and is printed as its own. */
+/** What each option asks: stay, time off, visits, and for life. The clinic's own protocol wins and is printed as its own. */
 export function viewAsks(scene: Scene): AsksView {
   const columns = [
     '',
-    ...['stay', 'time_off', 'visits', 'for_life'].map((key) => scene.words.plain(`comparison.asks.${key}`)),
+    ...['stay', 'time_off', 'visits'].map((key) => scene.words.plain(`comparison.asks.${key}`)),
   ];
   const { protocol } = scene.clinic;
   return {
@@ -30,10 +32,9 @@ export function viewAsks(scene: Scene): AsksView {
       rows: scene.options.map((option) => ({ group: '', tag: option.tag, cells: cellsOf(scene, option) })),
       notes: [],
     },
+    forLife: scene.options.map((option) => plainRow(option, forLife(scene, option))),
     fromClinic: scene.options.some(({ code }) =>
-      [protocol.stay, protocol.time_off, protocol.visits, protocol.for_life].some(
-        (texts) => texts[code] !== undefined,
-      ),
+      [protocol.stay, protocol.time_off, protocol.visits].some((texts) => texts[code] !== undefined),
     ),
   };
 }
@@ -48,7 +49,6 @@ function cellsOf(scene: Scene, option: NamedOption): readonly { readonly lines: 
     ownText(scene, option, 'stay') ?? stayLines(scene, option),
     ownText(scene, option, 'time_off') ?? (treated ? ask : none),
     ownText(scene, option, 'visits') ?? ask,
-    forLife(scene, option),
   ].map((lines) => ({ lines }));
 }
 

@@ -4,7 +4,7 @@ import { clinicianFigures } from './clinician-figures.ts';
 import { clinicianSetAside } from './clinician-set-aside.ts';
 import { knownCells } from './cells-shown.ts';
 import type { Scene } from './scene.ts';
-import { flag, group, list, markup, optional, text } from './shape.ts';
+import { flag, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
 import { ownWords } from './view-matters.ts';
@@ -20,7 +20,8 @@ export const clinicianShape = group({
   hasSetAside: flag,
   cautions: tableShape,
   hasCautions: flag,
-  assumed: optional(markup),
+  /** Whether the BMI of any people was assumed, which a sentence then explains. */
+  assumed: flag,
   decision: list(markup),
 });
 export type ClinicianView = Viewed<typeof clinicianShape>;
@@ -41,7 +42,7 @@ export function viewClinician(scene: Scene): ClinicianView {
     hasSetAside: setAside.rows.length > 0,
     cautions,
     hasCautions: cautions.rows.length > 0,
-    assumed: assumedBmi(scene),
+    assumed: knownCells(scene.comparison).some(({ cell }) => cell.lead.bmiBasis === 'assumed'),
     decision: decisionLines(scene),
   };
 }
@@ -125,16 +126,6 @@ function earlierOf(scene: Scene): string {
 function troubleName(scene: Scene, code: string): string {
   const condition = `codes.conditions.${code}`;
   return scene.words.plain(scene.words.has(condition) ? condition : `outcomes.${code}.name`);
-}
-
-/** Records whose people's BMI was not stated and was taken from the indication of their day. */
-function assumedBmi(scene: Scene): Markup | null {
-  const ids = knownCells(scene.comparison)
-    .filter(({ cell }) => cell.lead.bmiBasis === 'assumed')
-    .map(({ cell }) => cell.lead.record);
-  const unique = ids.filter((id, index) => ids.indexOf(id) === index);
-  if (unique.length === 0) return null;
-  return scene.words.say('clinician-sheet.assumed_bmi', { ids: unique.join(', '), count: unique.length });
 }
 
 /** What the person said matters, and what the surgeon has written. */

@@ -12,17 +12,36 @@ import { asMarkup, bold, joined } from './words.ts';
 export const healthShape = list(group({ heading: text, lines: list(lineShape) }));
 export type HealthView = Viewed<typeof healthShape>;
 
-/** About what half a page holds. */
-const mostCharacters = 1100;
+/** About what a third of a page holds, so that call-outs find room between the strips. */
+const mostCharacters = 800;
 
 /** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
 export function viewHealth(scene: Scene): HealthView {
   const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
-  const cautions = patientCautions(scene).map((hit) => withDuty('caution', cautionInWords(scene, hit)));
-  return shareOut([...notes, ...cautions]).map((lines, index) => ({
+  return shareOut([...notes, ...cautionLines(scene)]).map((lines, index) => ({
     heading: scene.words.plain(index === 0 ? 'comparison.health.heading' : 'comparison.health.heading_more'),
     lines,
   }));
+}
+
+/** Cautions with the same cause stand together, its sentence once: "You have reflux. For a sleeve: …" */
+function cautionLines(scene: Scene): readonly Line[] {
+  const causes = new Map<string, CautionHit[]>();
+  for (const hit of patientCautions(scene)) {
+    const cause = triggersInWords(scene, hit).markup;
+    causes.set(cause, [...(causes.get(cause) ?? []), hit]);
+  }
+  return [...causes].flatMap(([cause, hits]) =>
+    hits.map((hit, index) => {
+      const text = joined(aboutOptions(scene, hit), cautionText(scene, hit));
+      return withDuty('caution', index === 0 ? joined(bold({ markup: cause }), text) : text);
+    }),
+  );
+}
+
+/** "For a sleeve and a gastric bypass:" */
+export function aboutOptions(scene: Scene, hit: CautionHit): Markup {
+  return scene.words.say('comparison.health.for_options', { options: optionList(scene, hit.options, 'and') });
 }
 
 function noteInWords(scene: Scene, note: IndicationNote): Markup {
@@ -34,14 +53,6 @@ function noteInWords(scene: Scene, note: IndicationNote): Markup {
 /** Cautions that the clinic has not struck, in the order of the comparison. */
 export function patientCautions(scene: Scene): readonly CautionHit[] {
   return scene.comparison.cautions.filter((hit) => scene.clinic.cautions[hit.id] !== 'struck');
-}
-
-/** "You have reflux. For a sleeve: …" */
-function cautionInWords(scene: Scene, hit: CautionHit): Markup {
-  const about = scene.words.say('comparison.health.for_options', {
-    options: optionList(scene, hit.options, 'and'),
-  });
-  return joined(bold(triggersInWords(scene, hit)), about, cautionText(scene, hit));
 }
 
 /** The statement where a source was read; else only what to ask, which holds no figure. */

@@ -22,7 +22,6 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
         : words.say('comparison.next.visit_on', { date: scene.format.date(visit) }),
       ...(language ? [words.say('comparison.next.interpreter')] : []),
       words.say('comparison.next.until_then'),
-      words.say('comparison.next.take_time'),
     ],
     phones: { day, night, emergency },
   };

@@ -2,8 +2,7 @@ import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import type { Scene } from './scene.ts';
-import { optionList } from './scene.ts';
-import { mayState, patientCautions, triggersInWords } from './view-health.ts';
+import { aboutOptions, mayState, patientCautions, triggersInWords } from './view-health.ts';
 import { asMarkup, inLanguage, joined } from './words.ts';
 
 interface OtherSources {
@@ -31,9 +30,7 @@ function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] 
       const sources = scene.evidence.cautions.find((caution) => caution.id === hit.id)?.sources ?? [];
       const where = whereSeen(scene, sources, numbers);
       if (where === null) return [];
-      const about = scene.words.say('comparison.health.for_options', {
-        options: optionList(scene, hit.options, 'and'),
-      });
+      const about = aboutOptions(scene, hit);
       return [joined(triggersInWords(scene, hit), about, where)];
     });
 }

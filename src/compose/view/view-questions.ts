@@ -2,10 +2,9 @@ import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { healthQuestions } from './health-questions.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { mayState, patientCautions } from './view-health.ts';
+import { aboutOptions, mayState, patientCautions } from './view-health.ts';
 import { joined } from './words.ts';
 
 export const questionsShape = group({
@@ -15,7 +14,7 @@ export const questionsShape = group({
 export type QuestionsView = Viewed<typeof questionsShape>;
 
 /** Writing lines under a question. */
-const room = 2;
+const room = 1;
 const generalQuestions = ['why_these', 'nothing', 'if_it_fails'];
 const lifeQuestions = ['eating', 'work', 'help', 'cost', 'trouble'];
 const decisionSteps = ['first', 'numbers', 'matters', 'talk', 'choose'];
@@ -59,9 +58,7 @@ function askLines(scene: Scene): readonly Markup[] {
   return patientCautions(scene)
     .filter((hit) => !mayState(scene, hit))
     .map((hit) => {
-      const about = scene.words.say('comparison.health.for_options', {
-        options: optionList(scene, hit.options, 'and'),
-      });
+      const about = aboutOptions(scene, hit);
       return joined(about, scene.words.say(`cautions.${hit.id}.ask`));
     });
 }

@@ -8,14 +8,15 @@ import { numberStudies } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { amountInWords } from './say-amount.ts';
 import { peopleInWords } from './say-people.ts';
+import { sayNear } from './say-reason.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
-import { isFirstMonth, lengthOf, sayLength, sayTime } from './say-time.ts';
+import { isFirstMonth, lengthOf, otherTime, sayLength } from './say-time.ts';
 import { isWeight, spreadInWords, weightInWords } from './say-weight.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
-import type { Line, Row } from './shared-shapes.ts';
+import type { Row } from './shared-shapes.ts';
 import { otherSources } from './view-other-sources.ts';
 import { figure, joined } from './words.ts';
 
@@ -23,7 +24,7 @@ export const sourcesShape = group({
   /** What the short words for kinds of studies mean, of those that occur. */
   designs: list(markup),
   certainties: list(markup),
-  topics: list(group({ heading: text, rows: list(rowShape) })),
+  topics: list(group({ heading: text, who: markup, rows: list(rowShape) })),
   /** Sources of the points about the person's health and of what undoing means. */
   points: list(markup),
   preferred: list(markup),
@@ -50,10 +51,7 @@ export function viewSources(scene: Scene): SourcesView {
       'certainties',
       cells.map(({ cell }) => cell.lead.certainty),
     ),
-    topics: groupByOutcome(scene, cells).map((same) => ({
-      heading: headingOf(scene, same[0]),
-      rows: same.flatMap((shown) => figureRow(scene, shown, numbers)),
-    })),
+    topics: optionTopics(scene, cells, numbers),
     ...otherSources(scene, numbers),
     studies: numbers.citations(),
   };
@@ -77,52 +75,55 @@ function explained(
 
 type Shown = ShownCell<KnownCell>;
 
-function groupByOutcome(scene: Scene, cells: readonly Shown[]): readonly (readonly Shown[])[] {
-  const groups = new Map<string, Shown[]>();
-  for (const shown of cells) {
-    const { outcome, asked } = shown.cell;
-    const key = `${outcome} ${lengthOf(asked) === null ? '' : sayLength(scene, asked)}`;
-    groups.set(key, [...(groups.get(key) ?? []), shown]);
-  }
-  return [...groups.values()];
+/** The figures of each option, an outcome a row, under who was measured. */
+function optionTopics(scene: Scene, cells: readonly Shown[], numbers: StudyNumbers): SourcesView['topics'] {
+  return scene.options
+    .map((option) => ({
+      heading: option.name,
+      who: scene.words.say('sources.who', {
+        people: scene.words.plain(`codes.indications.${option.column.indication}`),
+      }),
+      rows: cells
+        .filter(({ cell }) => cell.option === option.code)
+        .flatMap((shown) => figureRow(scene, shown, numbers)),
+    }))
+    .filter(({ rows }) => rows.length > 0);
 }
 
-function headingOf(scene: Scene, shown: Shown | undefined): string {
-  if (shown === undefined) return '';
-  const { outcome, asked } = shown.cell;
+function rowName(scene: Scene, { cell: { outcome, asked } }: Shown): string {
   const name = scene.words.plain(`outcomes.${outcome}.name`);
   if (lengthOf(asked) === null) return name;
   const time = isFirstMonth(asked) ? scene.words.plain('codes.time.first_month') : sayLength(scene, asked);
-  return scene.words.plain('sources.heading', { outcome: name, time });
+  return scene.words.plain('common.table.head', { outcome: name, time });
 }
 
 function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly Row[] {
   const { cell } = shown;
-  const option = scene.options.find(({ code }) => code === cell.option);
   const record = scene.records.get(cell.lead.record);
-  if (option === undefined || record === undefined) return [];
+  if (record === undefined) return [];
   const value = joined(
     valueInWords(scene, shown),
     ...countedInWords(scene, cell, record),
     ...uncertainty(scene, shown),
   );
-  const lines: readonly Line[] = [
-    body(value),
-    lineOf(
-      'small',
-      joined(peopleInWords(scene, record), howInWords(scene, cell, record), studyLine(scene, cell, numbers)),
-    ),
-  ];
-  return [plainRow({ name: option.name, tag: option.tag }, lines)];
+  const near = sayNear(scene, cell);
+  const details = joined(
+    ...(near === null ? [] : [near]),
+    peopleInWords(scene, record),
+    howInWords(scene, cell, record),
+    studyLine(scene, cell, numbers),
+  );
+  return [plainRow({ name: rowName(scene, shown), tag: '' }, [body(value), lineOf('small', details)])];
 }
 
-/** When, how and how surely it was measured. */
+/** How and how surely it was measured, and when, where the name of the row does not say it. */
 function howInWords(scene: Scene, cell: KnownCell, record: EvidenceRecord): Markup {
   const design = record.design ?? scene.evidence.studies.get(record.study)?.design ?? 'cohort';
+  const time = otherTime(scene, cell.asked, cell.lead);
   return joined(
-    scene.words.say('sources.time', { time: sayTime(scene, cell.lead.horizon, cell.lead.timeBasis) }),
-    scene.words.say('sources.design', { design: scene.words.plain(`sources.designs.${design}`) }),
-    scene.words.say('sources.certainty', {
+    ...(time === null ? [] : [scene.words.say('sources.time', { time })]),
+    scene.words.say('sources.how_made', {
+      design: scene.words.plain(`sources.designs.${design}`),
       certainty: scene.words.plain(`sources.certainties.${cell.lead.certainty}`),
     }),
   );

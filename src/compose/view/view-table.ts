@@ -17,6 +17,19 @@ import { asMarkup, bold, figure, joined } from './words.ts';
 /** Columns that fit beside the names and stay readable. */
 const mostColumns = 4;
 
+/** Outcomes whose name says it all. */
+const plainOutcomes = [
+  'death',
+  'bleeding',
+  'nausea',
+  'vomiting',
+  'constipation',
+  'abdominal-pain',
+  'hair-loss',
+  'fracture',
+  'infection',
+];
+
 /**
  * Tables of outcomes, options as rows, at most four columns a table. A sentence above says the denominator, and the
  * time where all outcomes share it; else the head of each column says its time.
@@ -56,8 +69,9 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
     ],
   }));
   const heads = columns.map((column) => headOf(scene, column, setting));
+  const meanings = meaningsOf(scene, columns);
   return {
-    lead: [body(leadOf(scene, columns, setting)), body(meaningsOf(scene, columns))],
+    lead: [body(leadOf(scene, columns, setting)), ...(meanings.markup === '' ? [] : [body(meanings)])],
     columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
     rows,
     notes: notes.all(),
@@ -80,16 +94,20 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const lead = setting.sameTime
     ? words.say('common.table.lead', { of, time })
     : words.say('common.table.lead_times', { of });
-  return setting.first ? joined(lead, words.say('common.table.rest')) : lead;
+  return setting.first
+    ? joined(lead, words.say('common.table.rest'), words.say('common.table.no_note'))
+    : lead;
 }
 
 function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
   const { words } = scene;
   return joined(
-    ...columns.flatMap(({ outcome }) => [
-      bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
-      words.say(`outcomes.${outcome}.explained`),
-    ]),
+    ...columns
+      .filter(({ outcome }) => !plainOutcomes.includes(outcome))
+      .flatMap(({ outcome }) => [
+        bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
+        words.say(`outcomes.${outcome}.explained`),
+      ]),
   );
 }
 
@@ -99,15 +117,15 @@ interface InTable {
 }
 
 function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
-  if (cell === undefined) return [body(scene.words.say('common.table.not_known'))];
+  const notKnown = body(scene.words.say('common.table.not_known'));
+  // That no study was found needs no note: the sentence over the table says it.
+  if (cell === undefined || (cell.state === 'not-known' && cell.reason.code === 'no-record'))
+    return [notKnown];
   switch (cell.state) {
     case 'not-possible':
       return [body(scene.words.say('common.table.not_possible'))];
     case 'not-known':
-      return [
-        body(scene.words.say('common.table.not_known')),
-        noteLine(scene, [unknownNote(scene, cell)], table.notes),
-      ];
+      return [notKnown, noteLine(scene, [unknownNote(scene, cell)], table.notes)];
     case 'known':
       return knownLines(scene, cell, table);
   }

@@ -1,8 +1,10 @@
+import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, plainRow, rowShape } from './shared-shapes.ts';
-import type { Line, Row } from './shared-shapes.ts';
+import type { Row } from './shared-shapes.ts';
+import { isProcedure } from './view-people.ts';
 import { bold, joined } from './words.ts';
 
 export const undoShape = list(rowShape);
@@ -22,19 +24,24 @@ function undoRow(scene: Scene, option: NamedOption): Row {
   });
   return {
     ...plainRow(option, [
-      body(joined(answer, words.say(`options.${option.code}.undo`))),
-      body(words.say(`options.${option.code}.weight_after`)),
-      ...changeLine(scene, option),
+      body(
+        joined(
+          answer,
+          words.say(`options.${option.code}.undo`),
+          words.say(`options.${option.code}.weight_after`),
+          ...changes(scene, option),
+        ),
+      ),
     ]),
     wayBack: { possible, alt },
   };
 }
 
-function changeLine(scene: Scene, option: NamedOption): readonly Line[] {
+/** What an operation can be turned into; whoever has no operation can choose any, as its own words say. */
+function changes(scene: Scene, option: NamedOption): readonly Markup[] {
   // Redoing the same operation is not a change into something else.
   const others = option.column.reversibility.changeTo.filter((code) => code !== option.code);
-  // Whoever has no treatment can choose any; its own words say so.
-  if (others.length === 0 || option.column.kind === 'none') return [];
+  if (others.length === 0 || !isProcedure(option)) return [];
   const names = others.map((code) => scene.words.plain(`options.${code}.in_text`));
-  return [body(scene.words.say('comparison.undo.change_to', { options: scene.format.list(names, 'or') }))];
+  return [scene.words.say('comparison.undo.change_to', { options: scene.format.list(names, 'or') })];
 }

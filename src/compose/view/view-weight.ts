@@ -116,7 +116,7 @@ function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
   });
 }
 
-/** Weights at the other times asked, in one line: "After 1 year: 195 lb." */
+/** Weights at the other times asked, in one line: "1 year: 195 lb; 2 years: 190 lb." */
 function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
   const { over, mainMonths } = scene.comparison.weight;
   const parts = over
@@ -127,7 +127,7 @@ function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
       const weight = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
       return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });
     });
-  return parts.length === 0 ? [] : [body({ markup: parts.map((part) => part.markup).join(' ') })];
+  return parts.length === 0 ? [] : [body({ markup: `${parts.map((part) => part.markup).join('; ')}.` })];
 }
 
 function axisOf(scene: Scene, row: OutcomeRow): WeightView['axis'] {

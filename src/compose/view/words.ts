@@ -73,6 +73,11 @@ export function joined(...parts: readonly Markup[]): Markup {
   };
 }
 
+/** Parts that bring their own punctuation: "largest; BMI assumed". */
+export function attached(...parts: readonly Markup[]): Markup {
+  return { markup: parts.map((part) => part.markup).join('') };
+}
+
 export function bold(words: Markup): Markup {
   return { markup: `<b>${words.markup}</b>` };
 }
