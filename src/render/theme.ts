@@ -83,6 +83,7 @@ export const strip = {
   bottom: 8,
   /** Rows of words without a picture column; the first hangs under its heading. */
   textPadding: 9,
+  betweenParagraphs: 3,
   firstTextPadding: 2,
   tagGap: 5,
   columnCorner: 14,
@@ -120,6 +121,8 @@ const patientSpace = {
   cellPadding: 7,
   betweenSteps: 8,
   betweenBullets: 6,
+  /** Items of a list in small type. */
+  betweenNotes: 3,
   /** A key or a note and the strip or table it explains. */
   noteAfterStrip: 10,
 } as const;
@@ -140,6 +143,7 @@ const clinicianSpace: Space = {
   cellPadding: 2.3,
   betweenSteps: 3,
   betweenBullets: 2,
+  betweenNotes: 2,
   noteAfterStrip: 4,
 };
 

@@ -6,7 +6,7 @@ import { drawTickBox } from '../pictures/marks.ts';
 import { textWidth } from '../measure-text.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
-import type { Theme } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BulletItem } from './panel.tsx';
 import { Drawing, Hairline, Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
@@ -24,8 +24,10 @@ interface StepProps {
 function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
   const { type, width, measure, density } = theme;
   const indent = density === 'clinician' ? 14 : STEP_INDENT;
-  const role = { ...type.tableNumber, lineHeight: type.body.lineHeight };
-  const lift = firstBaseline(role) - firstBaseline(type.body);
+  const words = proseRole(theme, paragraphs[0]?.role ?? 'body');
+  const size = words.size < type.body.size ? words.size : type.tableNumber.size;
+  const role: TypeRole = { size, lineHeight: words.lineHeight, weight: 700 };
+  const lift = firstBaseline(role) - firstBaseline(words);
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
       <View sem={{ tag: 'Lbl' }} style={{ width: indent, marginTop: -lift }}>
@@ -50,6 +52,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   const { theme, key } = place;
   const { space, width, measure } = theme;
   const numbering = block.ordered ? 'Decimal' : 'Disc';
+  const small = block.items.every((paragraphs) => paragraphs[0]?.role === 'small');
+  const gap = small ? space.betweenNotes : block.ordered ? space.betweenSteps : space.betweenBullets;
   return block.items.map((paragraphs, index) => ({
     key: `${key}.item.${index}`,
     origin: block.origin,
@@ -62,7 +66,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
         )}
       </View>
     ),
-    gapBefore: index === 0 ? 0 : block.ordered ? space.betweenSteps : space.betweenBullets,
+    gapBefore: index === 0 ? 0 : gap,
     keepWithNext: index === 0 && block.items.length > 1,
   }));
 }

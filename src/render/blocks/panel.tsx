@@ -25,7 +25,7 @@ export interface BulletProps {
 
 /** A leaf bullet and its words, as an item of a list. */
 export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): ReactElement {
-  const { body } = theme.type;
+  const words = proseRole(theme, paragraphs[0]?.role ?? 'body');
   const bullet = theme.density === 'clinician' ? 4.5 : 6;
   const inner = width - BULLET_INDENT;
   return (
@@ -33,7 +33,7 @@ export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): 
       <View
         style={{
           width: BULLET_INDENT,
-          paddingTop: firstBaseline(body) - 0.265 * body.size - bullet / 2,
+          paddingTop: firstBaseline(words) - 0.265 * words.size - bullet / 2,
           alignItems: bulletEdge(theme),
         }}
       >

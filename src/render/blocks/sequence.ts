@@ -9,34 +9,85 @@ const TOPIC_SHRINK = 8;
 
 export type UnitsOf = (block: Block, place: Place) => readonly Unit[];
 
+/**
+ * What a block is to its neighbours. A note explains what is before it and is never parted from it; a lead-in
+ * announces what comes after it.
+ */
+type Part = 'note' | 'lead-in' | 'plain';
+
+const shownTypes: ReadonlySet<Block['type']> = new Set(['strip', 'table', 'line-board', 'key']);
+const announcedTypes: ReadonlySet<Block['type']> = new Set([
+  'strip',
+  'table',
+  'line-board',
+  'list',
+  'matters',
+]);
+
+function isSmall(block: Block | undefined): boolean {
+  return block?.type === 'paragraph' && block.role === 'small';
+}
+
+/** Whether the first block after a run of paragraphs is one that paragraphs announce. */
+function announces(blocks: readonly Block[], index: number): boolean {
+  const next = blocks.slice(index + 1).find((block) => block.type !== 'paragraph' || isSmall(block));
+  return next !== undefined && announcedTypes.has(next.type);
+}
+
+interface Spot {
+  readonly blocks: readonly Block[];
+  readonly index: number;
+  /** What the block before is. */
+  readonly before: Part;
+}
+
+function partOf(spot: Spot): Part {
+  const block = spot.blocks[spot.index];
+  const previous = spot.blocks[spot.index - 1];
+  if (block === undefined || previous === undefined)
+    return block?.type === 'paragraph' ? leadsOrPlain(spot) : 'plain';
+  if (block.type === 'key') return 'note';
+  // The numbered notes under a table, announced by a line in small type.
+  if (block.type === 'list') return spot.before === 'note' && isSmall(previous) ? 'note' : 'plain';
+  return block.type === 'paragraph' ? partOfParagraph(block, previous, spot) : 'plain';
+}
+
+function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {
+  const follows = shownTypes.has(previous.type) || spot.before === 'note';
+  if (!follows) return leadsOrPlain(spot);
+  return isSmall(block) || leadsOrPlain(spot) === 'plain' ? 'note' : 'lead-in';
+}
+
+function leadsOrPlain({ blocks, index }: Spot): Part {
+  return announces(blocks, index) ? 'lead-in' : 'plain';
+}
+
+function partsOf(blocks: readonly Block[]): readonly Part[] {
+  const parts: Part[] = [];
+  blocks.forEach((_, index) => parts.push(partOf({ blocks, index, before: parts[index - 1] ?? 'plain' })));
+  return parts;
+}
+
 /** White between two blocks that follow each other. */
-function gapBetween(before: Block, next: Block, theme: Theme): number {
+function gapBetween(before: Block, next: Block, { theme, part }: { theme: Theme; part: Part }): number {
   const { space } = theme;
   if (before.type === 'cover') return space.afterCover;
   if (next.type === 'topic' || (next.type === 'heading' && next.level === 2)) return space.betweenTopics;
   if (before.type === 'heading') return afterHeading(before.level, next, theme);
-  if (explains(before, next)) return gapOfNote(before, next, theme);
-  if (before.type === 'paragraph') return afterParagraph(next, theme);
-  return next.type === 'paragraph' ? space.noteAfterStrip : space.betweenBlocks;
+  if (before.type === 'paragraph') return afterParagraph(before, next, theme);
+  return part === 'note' ? gapOfNote(before, next, theme) : space.betweenBlocks;
 }
 
-function afterParagraph(next: Block, { space }: Theme): number {
-  if (next.type === 'paragraph') return space.betweenParagraphs;
-  return next.type === 'list' ? space.betweenSteps : space.betweenBlocks;
-}
-
-function afterHeading(level: 1 | 2 | 3, next: Block, theme: Theme): number {
-  const { space } = theme;
+function afterHeading(level: 1 | 2 | 3, next: Block, { space }: Theme): number {
   if (level === 1) return next.type === 'paragraph' ? space.afterPageTitle : space.headToRows + 4;
   if (level === 3) return space.afterSmallHeading;
   return next.type === 'paragraph' ? space.questionToIntro : space.headToRows;
 }
 
-/** A key, or a note about the strip, table or board before it: never parted from that. */
-function explains(before: Block, next: Block): boolean {
-  if (next.type === 'key') return true;
-  const shown = ['strip', 'table', 'line-board', 'key'].includes(before.type);
-  return shown && next.type === 'paragraph';
+function afterParagraph(before: Block, next: Block, { space }: Theme): number {
+  if (next.type === 'paragraph') return space.betweenParagraphs;
+  if (next.type === 'list') return isSmall(before) ? space.betweenNotes : space.betweenSteps;
+  return announcedTypes.has(next.type) ? space.noteAfterStrip : space.betweenBlocks;
 }
 
 /** A key under its own pictures stands close; one that is about the pictures to come stands apart. */
@@ -45,47 +96,43 @@ function gapOfNote(before: Block, next: Block, { space }: Theme): number {
   return apart ? space.betweenBlocks : space.noteAfterStrip;
 }
 
-interface Progress {
-  readonly units: readonly Unit[];
-  readonly before?: Block;
-  /** Group of what came before, which its key and notes join. */
-  readonly group?: string;
-}
-
 /** Heading that a block repeats where it goes on: that of its topic, or one that stands right above it. */
 function titleFor(before: Block | undefined, place: Place): Pick<Place, 'title'> {
   if (before?.type === 'heading' && before.level > 1) return { title: before.text };
   return place.title === undefined ? {} : { title: place.title };
 }
 
-function append(
-  progress: Progress,
-  block: Block,
-  { own, theme }: { own: readonly Unit[]; theme: Theme },
-): Progress {
-  const { before, units } = progress;
-  const [first, ...others] = own;
-  if (first === undefined) return progress;
-  if (before === undefined) return { units: own, before: block, ...groupOf(own) };
-  const gapBefore = gapBetween(before, block, theme);
-  const shrink = gapBefore >= 22 + TOPIC_SHRINK ? { gapShrink: TOPIC_SHRINK } : {};
-  const spaced = [{ ...first, gapBefore, ...shrink }, ...others];
-  if (!explains(before, block) || progress.group === undefined)
-    return { units: [...units, ...spaced], before: block, ...groupOf(own) };
-  const group = progress.group;
-  return { units: [...keepLast(units), ...spaced.map((unit) => ({ ...unit, group }))], before: block, group };
+interface Piece {
+  readonly block: Block;
+  readonly part: Part;
+  readonly units: readonly Unit[];
 }
 
-function groupOf(units: readonly Unit[]): Pick<Progress, 'group'> {
+interface Progress {
+  readonly units: readonly Unit[];
+  readonly before?: Block;
+}
+
+function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {
+  const [first, ...others] = part === 'lead-in' ? keepLast(own) : own;
+  if (first === undefined) return before === undefined ? { units } : { units, before };
+  if (before === undefined) return { units: [first, ...others], before: block };
+  const gapBefore = gapBetween(before, block, { theme, part });
+  const shrink = gapBefore >= 22 + TOPIC_SHRINK ? { gapShrink: TOPIC_SHRINK } : {};
+  const spaced: readonly Unit[] = [{ ...first, gapBefore, ...shrink }, ...others];
+  if (part !== 'note') return { units: [...units, ...spaced], before: block };
   const group = units.at(-1)?.group;
-  return group === undefined ? {} : { group };
+  const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
+  return { units: [...keepLast(units), ...joined], before: block };
 }
 
 /** Units of blocks one under another, with the white between them and what may not be parted. */
 export function unitsInSequence(blocks: readonly Block[], place: Place, unitsOf: UnitsOf): readonly Unit[] {
+  const parts = partsOf(blocks);
   const start: Progress = { units: [] };
   return blocks.reduce((progress, block, index) => {
     const here: Place = { ...place, key: `${place.key}${index}`, ...titleFor(progress.before, place) };
-    return append(progress, block, { own: unitsOf(block, here), theme: place.theme });
+    const piece: Piece = { block, part: parts[index] ?? 'plain', units: unitsOf(block, here) };
+    return append(progress, piece, place.theme);
   }, start).units;
 }

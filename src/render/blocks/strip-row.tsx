@@ -61,15 +61,25 @@ function NameCell({ row, place, top, bottom }: RowProps & Padding): ReactElement
 }
 
 interface WordsCellProps extends RowProps, Padding {
+  /** White between paragraphs. */
+  readonly between: number;
   readonly width: number;
   readonly gap: number;
 }
 
-function WordsCell({ row, place: { theme }, top, bottom, width, gap }: WordsCellProps): ReactElement {
+function WordsCell({
+  row,
+  place: { theme },
+  top,
+  bottom,
+  width,
+  gap,
+  between,
+}: WordsCellProps): ReactElement {
   const padding = { paddingTop: top, paddingBottom: bottom };
   return (
     <View sem={{ tag: 'TD' }} style={{ width, ...padding, ...gapStart(theme.direction, gap) }}>
-      <Paragraphs theme={theme} paragraphs={row.words} roleOf={stripRole} width={width} gap={0} />
+      <Paragraphs theme={theme} paragraphs={row.words} roleOf={stripRole} width={width} gap={between} />
     </View>
   );
 }
@@ -171,6 +181,7 @@ export function PictureRow({ row, place }: RowProps): ReactElement {
           bottom={bottom}
           width={columns.words}
           gap={columns.pictureGap}
+          between={0}
         />
       </View>
     </View>
@@ -198,6 +209,7 @@ export function TextRow({ row, place }: RowProps): ReactElement {
           bottom={sizes.textPadding}
           width={theme.width - start}
           gap={wayBack ? 0 : columns.nameGap}
+          between={sizes.betweenParagraphs}
         />
       </View>
     </View>

@@ -1,33 +1,19 @@
 import { Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import type { WeightLine } from '../../model/document.ts';
-import { textWidth } from '../measure-text.ts';
 import type { Box } from '../pictures/draw-path.ts';
 import type { Stroke } from '../pictures/marks.ts';
-import { placeValues, spreadLabels } from '../pictures/place-labels.ts';
-import type { LineSizes } from '../pictures/weight-line.ts';
-import { drawWeightLine, measuredSpots, placeMonth, placeWeight } from '../pictures/weight-line.ts';
-import { measureLines } from '../text.tsx';
+import { spreadLabels } from '../pictures/place-labels.ts';
+import { drawWeightLine, placeMonth, placeWeight } from '../pictures/weight-line.ts';
 import { fromStart, palette } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
-import { StrokePath, Words, runsFor } from './primitives.tsx';
+import type { LinePicture } from './line-labels.ts';
+import { BESIDE, placeLineLabels, valueRole, widthOf } from './line-labels.ts';
+import { StrokePath, Words } from './primitives.tsx';
 import { Label } from './strip-axis.tsx';
 
-interface PictureProps {
-  readonly theme: Theme;
-  readonly line: WeightLine;
-  readonly sizes: LineSizes;
-}
-
-/** White between the plot and the labels at its sides. */
-const BESIDE = 6;
 const NAME_GAP = 5;
 
-function widthOf(text: string, role: TypeRole): number {
-  return textWidth(text, { weight: role.weight, size: role.size });
-}
-
-function strokesOf({ theme, line, sizes }: PictureProps): readonly Stroke[] {
+function strokesOf({ theme, line, sizes }: LinePicture): readonly Stroke[] {
   const drawn = drawWeightLine(line, sizes, theme.direction);
   return [
     { path: drawn.plot, fill: palette.pale },
@@ -42,7 +28,7 @@ function strokesOf({ theme, line, sizes }: PictureProps): readonly Stroke[] {
 }
 
 /** Values of the axis stand before the plot, at the end edge of their room. */
-function ValueLabels({ theme, line, sizes }: PictureProps): ReactElement {
+function ValueLabels({ theme, line, sizes }: LinePicture): ReactElement {
   const { small } = theme.type;
   const wanted = line.valueTicks.map((tick) => ({
     centre: placeWeight(line, sizes, tick.at),
@@ -65,7 +51,7 @@ function ValueLabels({ theme, line, sizes }: PictureProps): ReactElement {
   );
 }
 
-function TimeLabels({ theme, line, sizes }: PictureProps): ReactElement {
+function TimeLabels({ theme, line, sizes }: LinePicture): ReactElement {
   const { small } = theme.type;
   const wanted = line.timeTicks.map((tick) => ({
     centre: placeMonth(line, sizes, tick.at),
@@ -89,88 +75,38 @@ function TimeLabels({ theme, line, sizes }: PictureProps): ReactElement {
   );
 }
 
-/** Measured values in bold beside their marks. The start carries none: it is labelled today. */
-function PointLabels({ theme, line, sizes }: PictureProps): ReactElement {
-  const role = { ...theme.type.name, lineHeight: 15 };
-  const spots = measuredSpots(line, sizes);
-  const todayTop = placeWeight(line, sizes, line.today.at);
-  const plot: Box = { start: sizes.plotStart, top: 0, width: sizes.plotWidth, height: sizes.plotHeight };
-  const taken: readonly Box[] = [
-    { ...plot, top: todayTop - 2, height: 4 },
-    { start: plot.start - 4, top: todayTop - 5, width: 9, height: 10 },
-  ];
-  const labels = line.points.map((at) => ({ width: widthOf(at.label, role), height: role.lineHeight }));
-  const boxes = placeValues(spots.slice(1), labels, { plot, line: spots, taken });
-  return (
-    <>
-      {line.points.map((at, index) => (
-        <Label
-          key={index}
-          theme={theme}
-          text={at.label}
-          role={role}
-          start={boxes[index]?.start ?? 0}
-          top={boxes[index]?.top ?? 0}
-        />
-      ))}
-    </>
-  );
-}
-
-interface EndLabelProps {
+interface BoxedLabelProps {
   readonly theme: Theme;
   readonly text: string;
   readonly role: TypeRole;
-  readonly sizes: LineSizes;
-  readonly top: number;
+  readonly box: Box;
+  readonly align: 'start' | 'end';
 }
 
-function EndLabel({ theme, text, role, sizes, top }: EndLabelProps): ReactElement {
-  const start = sizes.plotStart + sizes.plotWidth + BESIDE;
+/** A label of one line or more in the box that was found for it. */
+function BoxedLabel({ theme, text, role, box, align }: BoxedLabelProps): ReactElement {
   const place = {
     position: 'absolute',
-    top,
-    width: sizes.endLabel,
-    ...fromStart(theme.direction, start),
+    top: box.top,
+    width: box.width,
+    ...fromStart(theme.direction, box.start),
   } as const;
   return (
     <View style={place}>
-      <Words theme={theme} text={text} role={role} width={sizes.endLabel} setting="balanced" />
+      <Words theme={theme} text={text} role={role} width={box.width} setting="balanced" align={align} />
     </View>
   );
-}
-
-/** Tops of the label of today and of "not known after", level with their lines and clear of each other. */
-export function endLabelTops({ theme, line, sizes }: PictureProps): {
-  readonly today: number;
-  readonly after: number;
-} {
-  const { labelStrong, small } = theme.type;
-  const heightOf = (text: string, role: TypeRole): number => {
-    const runs = runsFor(text, role);
-    const set = measureLines({ runs, size: role.size, width: sizes.endLabel, setting: 'balanced' });
-    return set.lines * role.lineHeight;
-  };
-  const todayTop = placeWeight(line, sizes, line.today.at);
-  const last = line.points.at(-1);
-  const lastTop = last === undefined ? todayTop : placeWeight(line, sizes, last.at);
-  const wanted = [
-    { centre: todayTop, length: heightOf(line.today.label, labelStrong) },
-    { centre: lastTop, length: heightOf(line.unknownAfter ?? '', small) },
-  ];
-  const shown = line.unknownAfter === undefined ? wanted.slice(0, 1) : wanted;
-  const [today = 0, after = 0] = spreadLabels(shown, { low: -4, high: sizes.height, gap: 2 });
-  return { today, after };
 }
 
 /**
  * Weight over time for one choice: name, line, and all labels as text. The whole is one figure with one text
  * alternative, so that nobody has to listen to bare numbers.
  */
-export function WeightPicture({ theme, line, sizes }: PictureProps): ReactElement {
+export function WeightPicture(picture: LinePicture): ReactElement {
+  const { theme, line, sizes } = picture;
   const { type } = theme;
-  const picture = { theme, line, sizes };
-  const tops = endLabelTops(picture);
+  const labels = placeLineLabels(picture);
+  const align = sizes.labels === 'beside' ? 'start' : 'end';
   return (
     <View style={{ width: sizes.width }}>
       <View style={{ marginBottom: NAME_GAP }}>
@@ -190,17 +126,32 @@ export function WeightPicture({ theme, line, sizes }: PictureProps): ReactElemen
           ))}
         </Svg>
         <ValueLabels {...picture} />
-        <EndLabel
+        <BoxedLabel
           theme={theme}
           text={line.today.label}
           role={type.labelStrong}
-          sizes={sizes}
-          top={tops.today}
+          box={labels.today}
+          align={align}
         />
         <TimeLabels {...picture} />
-        <PointLabels {...picture} />
+        {line.points.map((at, index) => (
+          <Label
+            key={index}
+            theme={theme}
+            text={at.label}
+            role={valueRole(theme)}
+            start={labels.values[index]?.start ?? 0}
+            top={labels.values[index]?.top ?? 0}
+          />
+        ))}
         {line.unknownAfter === undefined ? null : (
-          <EndLabel theme={theme} text={line.unknownAfter} role={type.small} sizes={sizes} top={tops.after} />
+          <BoxedLabel
+            theme={theme}
+            text={line.unknownAfter}
+            role={type.small}
+            box={labels.after}
+            align={align}
+          />
         )}
       </View>
     </View>

@@ -97,6 +97,16 @@ function misleads(box: Box, own: Spot, marks: readonly Spot[]): boolean {
   return marks.some((mark) => mark !== own && away(mark) < away(own) + 1);
 }
 
+/** The first of some boxes that overlaps least with what is taken and lies most inside the plot. */
+export function leastTouching(boxes: readonly Box[], taken: readonly Box[], plot: Box): Box | undefined {
+  const priced = boxes.map((box) => {
+    const touched = taken.reduce((sum, other) => sum + overlap(box, other), 0);
+    return { box, price: touched + 2 * outside(box, plot) };
+  });
+  const least = Math.min(...priced.map(({ price }) => price));
+  return priced.find(({ price }) => price <= least + 0.01)?.box;
+}
+
 export interface LabelScene {
   readonly plot: Box;
   readonly line: readonly Spot[];

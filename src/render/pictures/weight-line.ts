@@ -11,8 +11,12 @@ export interface LineSizes {
   readonly plotWidth: number;
   readonly plotHeight: number;
   readonly corner: number;
-  /** Width of the labels at the end of the plot. */
-  readonly endLabel: number;
+  /** Where the labels of today and of the time after stand: beside the plot, or in it where that has to be small. */
+  readonly labels: 'beside' | 'inside';
+  /** Greatest width of those labels. */
+  readonly labelWidth: number;
+  /** Room in the plot above the highest value: a label stands there when labels are inside. */
+  readonly headroom: number;
   readonly mark: number;
   readonly stroke: number;
 }
@@ -24,25 +28,29 @@ export const largeLine: LineSizes = {
   plotWidth: 374,
   plotHeight: 154,
   corner: 14,
-  endLabel: 66,
+  labels: 'beside',
+  labelWidth: 66,
+  headroom: 9,
   mark: 9,
   stroke: 2.4,
 };
 
 export const smallLine: LineSizes = {
   width: 234,
-  height: 122,
+  height: 128,
   plotStart: 32,
-  plotWidth: 134,
-  plotHeight: 102,
+  plotWidth: 202,
+  plotHeight: 108,
   corner: 14,
-  endLabel: 62,
+  labels: 'inside',
+  labelWidth: 84,
+  headroom: 20,
   mark: 7,
   stroke: 2,
 };
 
-/** Room inside the plot above the highest and below the lowest value, and after the last time. */
-const PAD = 9;
+/** Room inside the plot below the lowest value, and after the last time. */
+const FOOTROOM = 9;
 const AFTER_LAST_TIME = 6;
 const MARK_HALO = 1.3;
 const NEAR_TODAY = 5;
@@ -63,7 +71,8 @@ export function placeMonth(line: Scale, sizes: LineSizes, months: number): numbe
 export function placeWeight(line: Scale, sizes: LineSizes, kilograms: number): number {
   const span = line.max - line.min;
   const share = span > 0 ? (line.max - kilograms) / span : 0.5;
-  return PAD + Math.min(Math.max(share, 0), 1) * (sizes.plotHeight - 2 * PAD);
+  const room = sizes.plotHeight - sizes.headroom - FOOTROOM;
+  return sizes.headroom + Math.min(Math.max(share, 0), 1) * room;
 }
 
 type Spot = readonly [number, number];
