@@ -10,8 +10,31 @@ import { findOwnResult } from './own-results.ts';
 import { peopleOf } from './size-of-study.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
+/** All records of one option for an outcome at a time, judged, before one of them leads. */
+export interface Assessed {
+  readonly desk: OptionDesk;
+  readonly outcome: string;
+  readonly window: TimeWindow;
+  readonly candidates: readonly Candidate[];
+  readonly refusals: readonly Refusal[];
+}
+
 /** One option, one outcome, one time: the figure that leads, those beside it, and every record set aside. */
 export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow): Cell {
+  return finishCell(assessCell(desk, outcome, window));
+}
+
+/** Judges the records; none where the outcome cannot follow from the option. */
+export function assessCell(desk: OptionDesk, outcome: string, window: TimeWindow): Assessed {
+  const judged = isPossible(desk, outcome)
+    ? assessAll(desk, outcome, window)
+    : { candidates: [], refusals: [] };
+  return { desk, outcome, window, ...judged };
+}
+
+/** @param common the study that leads because it covers several options of the row */
+export function finishCell(assessed: Assessed, common?: string): Cell {
+  const { desk, outcome, window, candidates, refusals } = assessed;
   const base = {
     id: cellId(desk.code, outcome, window.asked),
     option: desk.code,
@@ -19,11 +42,11 @@ export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow)
     asked: window.asked,
   };
   if (!isPossible(desk, outcome)) return { ...base, setAside: [], state: 'not-possible' };
-  const { candidates, refusals } = assessAll(desk, outcome, window);
   const own = findOwnResult(desk, outcome, window);
   const more = own === undefined ? base : { ...base, own };
   const refused = refusals.map(({ record, reason }) => ({ record: record.id, reason }));
-  const ranking = rankCandidates(candidates, desk.preferred);
+  const context = { preferred: desk.preferred, common };
+  const ranking = rankCandidates(candidates, context);
   const [lead] = ranking;
   if (lead === undefined) {
     const reason = desk.subject.person.pregnantNow
@@ -37,7 +60,7 @@ export function buildCell(desk: OptionDesk, outcome: string, window: TimeWindow)
     setAside: inOrder([...refused, ...setAside]),
     state: 'known',
     value: lead.value,
-    lead: describeUse(lead, explainLead(ranking, desk.preferred)),
+    lead: describeUse(lead, explainLead(ranking, context)),
   };
   return others === undefined ? cell : { ...cell, others };
 }

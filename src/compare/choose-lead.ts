@@ -9,12 +9,20 @@ interface Criterion {
   readonly weigh: (candidate: Candidate) => number;
 }
 
+/** What else a ranking depends on. */
+export interface RankingContext {
+  /** Record ids that the clinic wants to lead. */
+  readonly preferred: ReadonlySet<string>;
+  /** The study that gives this figure for several options of the row, see `findCommonStudies`. */
+  readonly common?: string | undefined;
+}
+
 /** Candidates in the order in which they lead. */
 export function rankCandidates(
   candidates: readonly Candidate[],
-  preferred: ReadonlySet<string>,
+  context: RankingContext,
 ): readonly Candidate[] {
-  const criteria = makeCriteria(candidates, preferred);
+  const criteria = makeCriteria(candidates, context);
   return [...candidates].sort((a, b) => {
     for (const { weigh } of criteria) {
       const difference = weigh(a) - weigh(b);
@@ -25,20 +33,19 @@ export function rankCandidates(
 }
 
 /** The first criterion on which the first of a ranking beat the second. */
-export function explainLead(
-  ranking: readonly Candidate[],
-  preferred: ReadonlySet<string>,
-): RecordUse['ledBy'] {
+export function explainLead(ranking: readonly Candidate[], context: RankingContext): RecordUse['ledBy'] {
   const [first, second] = ranking;
   if (first === undefined || second === undefined) return 'only-one';
-  return makeCriteria(ranking, preferred).find(({ weigh }) => weigh(first) !== weigh(second))?.name ?? 'id';
+  return makeCriteria(ranking, context).find(({ weigh }) => weigh(first) !== weigh(second))?.name ?? 'id';
 }
 
-function makeCriteria(
-  candidates: readonly Candidate[],
-  preferred: ReadonlySet<string>,
-): readonly Criterion[] {
-  const share = typicalShare(candidates);
+/** True when no candidate of the ranking's first is a better fit: a common study may then stand in for it. */
+export function fitsAsWell(candidate: Candidate, best: Candidate, preferred: ReadonlySet<string>): boolean {
+  return fitCriteria(preferred).every(({ weigh }) => weigh(candidate) <= weigh(best));
+}
+
+/** How well a record fits the person and the time asked, and how directly it measures. */
+function fitCriteria(preferred: ReadonlySet<string>): readonly Criterion[] {
   return [
     { name: 'clinic-preference', weigh: ({ record }) => (preferred.has(record.id) ? 0 : 1) },
     { name: 'match', weigh: ({ match }) => (match.level === 'like-you' ? 0 : 1) },
@@ -49,6 +56,17 @@ function makeCriteria(
     // A percent of an unknown number of people leads only where nothing better is known.
     { name: 'size', weigh: ({ value }) => (value.kind === 'proportion' && value.n === undefined ? 1 : 0) },
     { name: 'measure', weigh: ({ value }) => (value.kind === 'weight' && value.computed ? 1 : 0) },
+  ];
+}
+
+function makeCriteria(
+  candidates: readonly Candidate[],
+  { preferred, common }: RankingContext,
+): readonly Criterion[] {
+  const share = typicalShare(candidates);
+  return [
+    ...fitCriteria(preferred),
+    { name: 'side-by-side', weigh: ({ study }) => (study.id === common ? 0 : 1) },
     { name: 'design', weigh: (candidate) => tierOf(candidate, share) },
     { name: 'size', weigh: (candidate) => -(peopleOf(candidate) ?? 0) },
     { name: 'year', weigh: ({ study }) => -(study.citation.year ?? 0) },

@@ -1,10 +1,20 @@
 import type { OutcomeRow } from '../model/comparison.ts';
-import { buildCell } from './build-cell.ts';
+import { assessCell, finishCell } from './build-cell.ts';
 import type { OptionDesk } from './describe-option.ts';
+import { findCommonStudies } from './find-common-studies.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
+/** One outcome at one time over all options, from studies that compare them side by side where there are such. */
 export function buildRow(desks: readonly OptionDesk[], outcome: string, window: TimeWindow): OutcomeRow {
-  return { outcome, asked: window.asked, cells: desks.map((desk) => buildCell(desk, outcome, window)) };
+  const assessed = desks.map((desk) => assessCell(desk, outcome, window));
+  const common = findCommonStudies(
+    assessed.map(({ candidates, desk }) => ({ candidates, preferred: desk.preferred })),
+  );
+  return {
+    outcome,
+    asked: window.asked,
+    cells: assessed.map((one, index) => finishCell(one, common[index])),
+  };
 }
 
 /**

@@ -21,7 +21,8 @@ export function listRecordsUsed(table: Cells): readonly string[] {
   const ids = listCells(table).flatMap((cell) =>
     cell.state === 'known' ? [cell.lead.record, ...(cell.others?.records ?? [])] : [],
   );
-  return [...new Set(ids)].sort((a, b) => (a < b ? -1 : 1));
+  const courses = table.weight.courses.flatMap(({ points }) => points.map(({ record }) => record));
+  return [...new Set([...ids, ...courses])].sort((a, b) => (a < b ? -1 : 1));
 }
 
 /**

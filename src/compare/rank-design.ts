@@ -28,9 +28,14 @@ const enoughEvents = 15;
 export function tierOf(candidate: Candidate, share: number | undefined): number {
   const { record, study } = candidate;
   const tier = record.design === undefined && poolsTrials(study) ? 0 : tiers[record.design ?? study.design];
+  return isTooSmall(candidate, share) ? Math.max(tier, series) : tier;
+}
+
+/** Whether a study counts too few people to tell a share of this size. */
+export function isTooSmall(candidate: Candidate, share: number | undefined): boolean {
   const people = peopleOf(candidate);
   const few = share !== undefined && people !== undefined && people * share < enoughEvents;
-  return few && candidate.value.kind === 'proportion' ? Math.max(tier, series) : tier;
+  return few && candidate.value.kind === 'proportion';
 }
 
 /**

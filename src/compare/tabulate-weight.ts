@@ -1,6 +1,8 @@
 import type { WeightTopic } from '../model/comparison.ts';
+import { assessCell } from './build-cell.ts';
 import { buildRow, countKnown } from './choose-rows.ts';
 import type { OptionDesk } from './describe-option.ts';
+import { followWeight } from './follow-weight.ts';
 import { weightWindows } from './weigh-time.ts';
 
 /** Months at which weight is mainly shown. */
@@ -11,10 +13,12 @@ export function tabulateWeight(desks: readonly OptionDesk[]): WeightTopic {
   const over = weightWindows.map((window) => buildRow(desks, 'weight-loss', window));
   const atMain = over.find(({ asked }) => asked.months === mainMonths);
   const known = over.filter((row) => countKnown(row) > 0);
-  const main = known.find((row) => row === atMain) ?? known.at(-1) ?? atMain;
-  return {
-    mainMonths: main?.asked.months ?? mainMonths,
-    main: main ?? { outcome: 'weight-loss', asked: {}, cells: [] },
-    over,
-  };
+  const main = known.find((row) => row === atMain) ??
+    known.at(-1) ??
+    atMain ?? { outcome: 'weight-loss', asked: {}, cells: [] };
+  const courses = desks.flatMap((desk) => {
+    const assessed = weightWindows.map((window) => assessCell(desk, 'weight-loss', window));
+    return followWeight(desk.code, assessed, main) ?? [];
+  });
+  return { mainMonths: main.asked.months ?? mainMonths, main, over, courses };
 }

@@ -3,7 +3,7 @@
 /** What is drawn for the first month: the first of these that any option has. */
 export const firstMonthPicture = ['major-complication', 'any-complication'] as const;
 
-/** Most important first; the first six with a figure are shown. */
+/** Most important first; the first four with a figure are shown: one table, as wide as a page. */
 export const firstMonthRows = [
   'death',
   'leak',
@@ -13,7 +13,7 @@ export const firstMonthRows = [
   'readmission',
   'infection',
 ] as const;
-export const firstMonthLimit = 6;
+export const firstMonthLimit = 4;
 
 export const laterPicture = ['reoperation', 'reintervention', 'removal', 'conversion'] as const;
 
@@ -57,7 +57,7 @@ export const livingRows = [
   'excess-skin',
   'side-effect-stop',
 ] as const;
-export const livingLimit = 6;
+export const livingLimit = 4;
 
 /** Benefits per condition of the person; of several outcomes the first with a figure, else the first. */
 export const benefitRows: readonly { readonly condition: string; readonly outcomes: readonly string[] }[] = [

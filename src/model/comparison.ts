@@ -1,5 +1,5 @@
 import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
-import type { Bounds, CellValue } from './comparison-value.ts';
+import type { Bounds, CellValue, WeightAt } from './comparison-value.ts';
 
 export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 export type { Amount, Bounds, CellValue, Proportion, WeightAt } from './comparison-value.ts';
@@ -52,7 +52,16 @@ export interface RecordUse {
   };
   /** What decided that this record leads: the first criterion on which it beat the next. */
   readonly ledBy:
-    'only-one' | 'match' | 'time' | 'measure' | 'design' | 'size' | 'year' | 'id' | 'clinic-preference';
+    | 'only-one'
+    | 'match'
+    | 'time'
+    | 'measure'
+    | 'side-by-side'
+    | 'design'
+    | 'size'
+    | 'year'
+    | 'id'
+    | 'clinic-preference';
   readonly n?: number;
   readonly certainty: string;
   readonly horizon: Horizon;
@@ -124,12 +133,31 @@ export interface Topic {
   readonly rows: readonly OutcomeRow[];
 }
 
+/**
+ * The weight of the people of one study, followed over time. Figures of different studies are never joined to a line:
+ * they were other people, so a rise or fall between them would mean nothing.
+ */
+export interface WeightCourse {
+  readonly option: OptionCode;
+  readonly study: string;
+  readonly points: readonly WeightPoint[];
+}
+
+export interface WeightPoint {
+  readonly months: number;
+  readonly value: WeightAt;
+  readonly record: string;
+  readonly cell: string;
+}
+
 export interface WeightTopic {
   /** Main horizon in months: 60, else the longest with a figure; 60 if none has. */
   readonly mainMonths: number;
   readonly main: OutcomeRow;
   /** All horizons asked (12, 24, 60, 120), each a row. */
   readonly over: readonly OutcomeRow[];
+  /** Per option with two times or more from one study: its people's course, earliest first. */
+  readonly courses: readonly WeightCourse[];
 }
 
 export interface StandingOf {
