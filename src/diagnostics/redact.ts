@@ -3,81 +3,36 @@ import { nearestWord } from './suggest.ts';
 /** What stands in place of words that must not be shown; its length says nothing about theirs. */
 export const mask = '…';
 
+function keySet(...groups: readonly string[]): ReadonlySet<string> {
+  return new Set(groups.flatMap((keys) => keys.split(' ')));
+}
+
 /** Keys of a case or clinic profile whose value may stand in an excerpt. Every other value is masked. */
-export const shownKeys: ReadonlySet<string> = new Set([
-  ...['plainleaf', 'case', 'example', 'languages', 'documents', 'packet', 'sex', 'height', 'weight'],
-  ...['ancestry_threshold', 'conditions', 'medicines', 'history', 'smoking', 'now', 'planned_within_months'],
-  ...['operation', 'date', 'weight_before', 'lowest_weight', 'trouble', 'status', 'asked', 'options', 'code'],
-  ...['option', 'chosen', 'next_visit', 'operation_date', 'surgeon', 'needed', 'language'],
-  ...[
-    'jurisdiction',
-    'day',
-    'out_of_hours',
-    'emergency',
-    'paper',
-    'units',
-    'id',
-    'pronoun',
-    'outcome',
-    'days',
-  ],
-  ...['events', 'n', 'from', 'to', 'approval', 'contact', 'form', 'record', 'phone', 'on'],
-]);
+export const shownKeys = keySet(
+  'plainleaf case example languages documents packet sex height weight ancestry_threshold',
+  'conditions medicines history smoking now planned_within_months operation date weight_before',
+  'lowest_weight trouble status asked options option code chosen next_visit operation_date surgeon',
+  'needed language jurisdiction day out_of_hours emergency paper units id pronoun outcome days',
+  'events from to approval contact form record phone',
+);
 
 /** Keys that only hold other keys; words directly after them are masked. */
-export const groupKeys: ReadonlySet<string> = new Set([
-  ...[
-    'patient',
-    'health',
-    'pregnancy',
-    'earlier_operations',
-    'decision',
-    'matters_most',
-    'leaning',
-    'reasons',
-  ],
-  ...[
-    'advised_against',
-    'plan',
-    'interpreter',
-    'clinic',
-    'phones',
-    'surgeons',
-    'results',
-    'protocol',
-    'prefer',
-  ],
-  ...['second_opinion', 'approved', 'stay', 'time_off', 'visits', 'for_life', 'under_study', 'cautions'],
-]);
+export const groupKeys = keySet(
+  'patient health pregnancy earlier_operations decision matters_most leaning reasons advised_against',
+  'plan interpreter clinic phones surgeons results protocol prefer second_opinion approved',
+  'stay time_off visits for_life under_study cautions',
+);
 
-/** Keys whose value says who the person is, or is in free words. Shown themselves; their values never. */
-export const identifyingKeys: ReadonlySet<string> = new Set([
-  'name',
-  'born',
-  'text',
-  'address',
-  'oversight',
-  'reason',
-  'by',
-]);
+/** Keys whose value says who the person is or is in free words. Shown themselves; their values never. */
+export const maskedKeys = keySet('name born text address oversight reason by');
 
-const listKeys: ReadonlySet<string> = new Set([
-  'languages',
-  'documents',
-  'conditions',
-  'medicines',
-  'history',
-  'options',
-]);
-const recordKeys: ReadonlySet<string> = new Set([
-  'stay',
-  'time_off',
-  'visits',
-  'for_life',
-  'under_study',
-  'cautions',
-]);
-const allKeys: readonly string[] = [...shownKeys, ...groupKeys, ...identifyingKeys];
+/** Keys so short that a broken word could end in them (the n of born): shown only after another key on their line. */
+export const shortKeys = keySet('n on');
+
+const listKeys = keySet('languages documents conditions medicines history options');
+const recordKeys = keySet('stay time_off visits for_life under_study cautions');
+const longestLine = 1000;
+const allKeys = new Set([...shownKeys, ...groupKeys, ...maskedKeys, ...shortKeys]);
 
 interface KeyAt {
   readonly name: string;
@@ -91,14 +46,20 @@ interface KeyAt {
  * file that cannot be parsed too.
  */
 export function redactLine(lines: readonly string[], index: number): string {
-  const line = (lines[index] ?? '').replace(/(^|\s)#.*$/, `$1${mask}`);
+  const line = cutLine(lines[index]).replace(/(^|\s)#.*$/, `$1${mask}`);
+  if (line.trim() === '') return line;
   const above = governingKeys(lines, index);
   const start = /^[\s-]*/.exec(line)?.[0] ?? '';
-  if (above === undefined) return start + mask;
+  if (above === undefined || /-\s*-/.test(start)) return start + mask;
+  const [holder = ''] = above;
   const keys = findKeys(line);
-  if (keys.length === 0)
-    return listKeys.has(above[0] ?? '') ? line : start + (line.trim() === '' ? '' : mask);
-  return keepWhile(line, keys, above[0] ?? '');
+  if (keys.length > 0) return keepWhile(line, keys, holder);
+  return listKeys.has(holder) ? line : start + mask;
+}
+
+/** Looking for keys takes time that grows with the square of a line's length, so what is far along is masked unseen. */
+function cutLine(line = ''): string {
+  return line.length > longestLine ? line.slice(0, longestLine) + mask : line;
 }
 
 /** Copies the line key by key, and stops with a mask at the first thing that may not be shown. */
@@ -107,30 +68,33 @@ function keepWhile(line: string, keys: readonly KeyAt[], parent: string): string
   if (/[^\s\-{[?"']/.test(kept)) return mask;
   let holder = parent;
   for (const [index, key] of keys.entries()) {
-    const isShownName = isNamed(key.name) || recordKeys.has(holder);
-    if (!isShownName) return kept + mask;
-    kept += line.slice(key.start, key.end);
     const value = line.slice(key.end, keys[index + 1]?.start);
-    if (!mayShow(key.name, value, holder))
-      return /\S/.test(value) || keys[index + 1] !== undefined ? `${kept} ${mask}` : kept;
+    const shown = judgeKey(key.name, value, { holder, isFirst: index === 0 });
+    if (shown === 'nothing') return kept + mask;
+    kept += line.slice(key.start, key.end);
+    if (shown === 'key') return line.slice(key.end).trim() === '' ? kept : `${kept} ${mask}`;
     kept += value;
     holder = key.name;
   }
   return kept;
 }
 
-function isNamed(name: string): boolean {
-  return (
-    shownKeys.has(name) ||
-    groupKeys.has(name) ||
-    identifyingKeys.has(name) ||
-    nearestWord(name, allKeys) !== undefined
-  );
+interface Spot {
+  readonly holder: string;
+  /** The first key of its line. */
+  readonly isFirst: boolean;
 }
 
-function mayShow(name: string, value: string, holder: string): boolean {
-  if (shownKeys.has(name)) return true;
-  return (groupKeys.has(name) || recordKeys.has(holder)) && /^[\s[\]{},"-]*$/.test(value);
+function judgeKey(name: string, value: string, { holder, isFirst }: Spot): 'nothing' | 'key' | 'value' {
+  const isRecordKey = recordKeys.has(holder);
+  if (!isRecordKey && !isNamed(name)) return 'nothing';
+  if (shownKeys.has(name) || (!isFirst && shortKeys.has(name))) return 'value';
+  const isHolder = isRecordKey || groupKeys.has(name);
+  return isHolder && /^[\s[\]{},"-]*$/.test(value) ? 'value' : 'key';
+}
+
+function isNamed(name: string): boolean {
+  return allKeys.has(name) || nearestWord(name, allKeys) !== undefined;
 }
 
 /** Keys on a line, in quotes or not, each with its colon. */
@@ -144,21 +108,32 @@ function findKeys(line: string): KeyAt[] {
 }
 
 /**
- * The keys this line stands under by indentation, nearest first; undefined when one of them may not be shown, for then
- * the line may be part of free words.
+ * The keys this line stands under by indentation, nearest first; undefined when one of them may not be shown, or when a
+ * line above holds no key at all: then the line may be part of free words.
  */
 function governingKeys(lines: readonly string[], index: number): string[] | undefined {
   const above: string[] = [];
-  let below = indentOf(lines[index] ?? '');
+  let below = indentOf(cutLine(lines[index]));
   for (let i = index - 1; i >= 0 && (below.depth > 0 || below.isItem); i--) {
-    const line = lines[i] ?? '';
+    const line = cutLine(lines[i]);
     const indent = indentOf(line);
-    if (!/^\s*[^\s#]/.test(line) || !holds(indent, below)) continue;
+    if (isBlank(line) || !holds(indent, below)) continue;
     const names = findKeys(line).map((key) => key.name);
+    if (!endsInHolder(names, indent)) return undefined;
     above.push(...names.reverse());
     below = indent;
   }
   return above.every((name, i) => isGoverning(name, above[i + 1])) ? above : undefined;
+}
+
+function isBlank(line: string): boolean {
+  return /^\s*(#|$)/.test(line);
+}
+
+/** A line that others stand under ends in a key that holds lists or keys, unless it is the first line of a list item. */
+function endsInHolder(names: readonly string[], { isItem }: Indent): boolean {
+  const last = names.at(-1);
+  return last !== undefined && (isItem || listKeys.has(last) || !shownKeys.has(last));
 }
 
 interface Indent {

@@ -6,6 +6,7 @@ import type { KnownCodes } from '../model/known-codes.ts';
 import { listWords } from './describe-value.ts';
 import { suggestCode } from './explain-choice.ts';
 import type { Finding } from './finding.ts';
+import { limits } from './limits.ts';
 import type { Field, FieldMap } from './walk-schema.ts';
 
 interface CodeList {
@@ -33,14 +34,21 @@ export function earlierOperationCodes(known: KnownCodes): string[] {
 /** Every code of the file that names an option, outcome, language, record or caution that is not there. */
 export function checkCodes(fields: FieldMap, known: KnownCodes): Finding[] {
   const lists = codeLists(known);
-  return [...fields.values.values(), ...fields.keys].flatMap((field) => {
+  const unknown = [...fields.values.values(), ...fields.keys].flatMap((field) => {
     const list = field.role === undefined ? undefined : lists[field.role];
     if (list === undefined || typeof field.value !== 'string' || list.codes.includes(field.value)) return [];
-    return [describeUnknown(field, field.value, list)];
+    return [{ field, written: field.value, list }];
   });
+  return unknown.slice(0, limits.described).map(describeUnknown);
 }
 
-function describeUnknown(field: Field, written: string, list: CodeList): Finding {
+interface Unknown {
+  readonly field: Field;
+  readonly written: string;
+  readonly list: CodeList;
+}
+
+function describeUnknown({ field, written, list }: Unknown): Finding {
   const near = nearestWord(written, list.codes);
   const meant = near === undefined ? list.seek : `Did you mean ${near}?`;
   const hint = list.seek === undefined ? suggestCode(written, list.codes) : (meant ?? list.seek);

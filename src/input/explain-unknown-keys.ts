@@ -3,13 +3,14 @@ import { nearestWord } from '../diagnostics/suggest.ts';
 import { listWords, writePath } from './describe-value.ts';
 import { pathKey } from './finding.ts';
 import type { Finding, Path } from './finding.ts';
+import { limits } from './limits.ts';
 import type { FieldMap } from './walk-schema.ts';
 
 /** Keys that are not part of the format. A key may be words that lost their quotes, so it is never said again. */
 export function explainUnknownKeys(path: Path, keys: readonly string[], fields: FieldMap): Finding[] {
   const schema = fields.values.get(pathKey(path))?.schema;
   const allowed = schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
-  return keys.map((key) => explainUnknownKey([...path, key], allowed, fields));
+  return keys.slice(0, limits.described).map((key) => explainUnknownKey([...path, key], allowed, fields));
 }
 
 function explainUnknownKey(path: Path, allowed: readonly string[], fields: FieldMap): Finding {

@@ -35,6 +35,8 @@ export function scanText(text: string): Refusal[] {
       },
     ];
   }
+  if (text.split('\n').length > limits.lines)
+    return [refuse('YAML_TOO_LARGE', [0, 0], 'the file has far too many lines')];
   return scanTokens(text);
 }
 
@@ -48,21 +50,24 @@ interface Walk {
 function scanTokens(text: string): Refusal[] {
   const refusals: Refusal[] = [];
   const walk: Walk = { offset: 0, lineStart: 0, flow: 0, tokens: 0 };
-  let isScalar = false;
+  let before = '';
   for (const token of new Lexer().lex(text)) {
-    if (token === CST.DOCUMENT || token === CST.FLOW_END) continue;
-    if (token === CST.SCALAR) {
-      isScalar = true;
-      continue;
-    }
-    const refusal = judgeToken(token, isScalar ? 'scalar' : CST.tokenType(token), walk);
+    // The lexer gave up on brackets that the indentation closed.
+    if (token === CST.FLOW_END) walk.flow = 0;
+    const isMark = lexerMarks.includes(token);
+    const type = before === CST.SCALAR ? 'scalar' : CST.tokenType(token);
+    before = token;
+    if (isMark) continue;
+    const refusal = judgeToken(token, type, walk);
     if (refusal !== undefined) refusals.push(refusal);
-    if (refusal?.fatal === true) break;
-    isScalar = false;
+    if (refusals.at(-1)?.fatal === true || refusals.length > limits.refusals) break;
     advance(walk, token);
   }
-  return refusals;
+  return refusals.length > limits.refusals ? refusals.map((one) => ({ ...one, fatal: true })) : refusals;
 }
+
+/** Emitted between the pieces of the text, without being part of it. */
+const lexerMarks: readonly string[] = [CST.DOCUMENT, CST.FLOW_END, CST.SCALAR];
 
 function advance(walk: Walk, token: string): void {
   const lastBreak = token.lastIndexOf('\n');
