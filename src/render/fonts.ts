@@ -24,6 +24,9 @@ export interface Face {
   readonly postscriptName: string;
   readonly unitsPerEm: number;
   readonly stream: { readonly buffer: Uint8Array };
+  /** Code points that the face has a glyph for. */
+  readonly characterSet: readonly number[];
+  glyphForCodePoint(codePoint: number): object;
   hasGlyphForCodePoint(codePoint: number): boolean;
   layout(
     text: string,
@@ -66,8 +69,21 @@ export async function loadFonts(folder?: string): Promise<void> {
 function openFace(weight: Weight): Face {
   const face = Font.getFont({ fontFamily, fontWeight: weight }).data as unknown as Face | null;
   if (face === null) throw new InternalError(`the face of weight ${weight} did not load`);
+  nameGlyphs(face);
   rememberRuns(face);
   return face;
+}
+
+/** Latin ligatures are asked for by the letters they are drawn for, and so read back as these. */
+const isLigature = (codePoint: number): boolean => codePoint >= 0xfb00 && codePoint <= 0xfb06;
+
+/**
+ * The parser keeps each glyph with the letter it was first asked for by. A part of a composite letter (the plus of ±) is
+ * asked for by none, and would read back as nothing from then on; so every letter is asked for before anything is set.
+ */
+function nameGlyphs(face: Face): void {
+  const letters = face.characterSet.filter((codePoint) => !isLigature(codePoint));
+  for (const codePoint of letters.sort((a, b) => a - b)) face.glyphForCodePoint(codePoint);
 }
 
 /** Enough for the distinct lines of some hundred packets. */
