@@ -5,9 +5,9 @@ export const documentKinds = ['comparison', 'questions', 'sources', 'clinician-s
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
 
-/** Named lists of documents, in order. */
+/** Named lists of documents for a patient, in order; the clinician sheet is asked for by name. */
 export const packetDocuments = {
-  choosing: ['comparison', 'questions', 'sources', 'clinician-sheet'],
+  choosing: ['comparison', 'questions', 'sources'],
 } as const satisfies Record<string, readonly DocumentKind[]>;
 export const PacketNameSchema = z.enum(['choosing']);
 
