@@ -75,29 +75,34 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
  * Gaps closed up all the way count as much as a tenth of a page of white.
  */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
-  let keeps = 0;
-  let groups = 0;
-  let half = 0;
-  let white = 0;
+  const sum = [0, 0, 0, 0];
   starts.forEach((start, page) => {
-    const end = starts[page + 1] ?? units.length;
-    const first = at(units, start);
-    if (start > 0 && first.startsPage !== true) {
-      if (at(units, start - 1).keepWithNext) keeps += 1;
-      if (at(units, start - 1).group === first.group && groupFits(units, start)) groups += 1;
-    }
-    const natural = units
-      .slice(start + 1, end)
-      .reduce((sum, unit) => sum + unit.gapBefore + unit.height, first.continuationHeight + first.height);
-    const over = natural - body;
-    const room = units.slice(start + 1, end).reduce((sum, unit) => sum + (unit.gapShrink ?? 0), 0);
-    if (over > 0 && room > 0) white += (0.1 * (over / room)) ** 2;
-    if (end === units.length || at(units, end).startsPage === true) return;
-    const left = Math.max(0, body - natural) / body;
-    if (left > 0.5) half += 1;
-    white += left ** 2;
+    const own = [...brokenRules(units, start), ...emptiness(units, start, starts[page + 1] ?? units.length)];
+    own.forEach((value, kind) => {
+      sum[kind] = at(sum, kind) + value;
+    });
   });
-  return [keeps, groups, half, white];
+  return sum;
+}
+
+/** Broken keeps and split groups at the break before a unit. */
+function brokenRules(units: readonly PlanUnit[], start: number): readonly [number, number] {
+  const first = at(units, start);
+  if (start === 0 || first.startsPage === true) return [0, 0];
+  const before = at(units, start - 1);
+  return [before.keepWithNext ? 1 : 0, before.group === first.group && groupFits(units, start) ? 1 : 0];
+}
+
+/** Whether a page is under half full, and its white. */
+function emptiness(units: readonly PlanUnit[], start: number, end: number): readonly [number, number] {
+  const natural = units
+    .slice(start + 1, end)
+    .reduce((sum, unit) => sum + unit.gapBefore + unit.height, leastHeight(units, start, start + 1));
+  const room = units.slice(start + 1, end).reduce((sum, unit) => sum + (unit.gapShrink ?? 0), 0);
+  const closed = natural > body && room > 0 ? (0.1 * (natural - body)) / room : 0;
+  const free = end === units.length || at(units, end).startsPage === true;
+  const left = free ? 0 : Math.max(0, body - natural) / body;
+  return [left > 0.5 ? 1 : 0, left ** 2 + closed ** 2];
 }
 
 function compare(a: readonly number[], b: readonly number[]): number {
