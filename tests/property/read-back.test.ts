@@ -1,58 +1,22 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 
-import { composeDocument } from '../../src/compose/index.ts';
-import { identifyPacket } from '../../src/identify-packet.ts';
-import { createNodeWorkspace } from '../../src/io/node-workspace.ts';
 import type { DocumentTree } from '../../src/model/document.ts';
 import { expectedText } from '../../src/model/tree-text.ts';
-import { openCase } from '../../src/pipeline.ts';
-import { prepare } from '../../src/prepare.ts';
-import { renderPdf } from '../../src/render/index.ts';
 import { readBack } from '../../src/verify/read-back.ts';
 import { readDocument } from '../../src/verify/read-document.ts';
 import type { DocumentPage, DocumentReading } from '../../src/verify/read-document.ts';
+import { printExample } from '../helpers/printed-example.ts';
 
 /** The comparison of an example case as it is really printed, read back once. */
 let tree: DocumentTree;
 let pages: readonly DocumentPage[];
 
 beforeAll(async () => {
-  const prepared = await prepare(createNodeWorkspace(), '.');
-  if (!prepared.ok) throw new Error(prepared.diagnostics.map(({ message }) => message).join('\n'));
-  const source = (file: string) => ({ file, text: readFileSync(file, 'utf8') });
-  const files = { case: source('examples/cases/QB-1041.yaml'), clinic: source('examples/clinic.yaml') };
-  const open = openCase(prepared.value, { files, date: '2026-11-25' });
-  if (!open.ok) throw new Error(open.diagnostics.map(({ message }) => message).join('\n'));
-  const { evidence, templates } = prepared.value;
-  const identity = identifyPacket(prepared.value, open.value, 'en');
-  const input = {
-    ...identity,
-    ...open.value,
-    evidence,
-    templates,
-    kind: 'comparison',
-    documentId: 'QB-1041-en-1',
-  } as const;
-  const composed = composeDocument(input);
-  if (!composed.ok) throw new Error(composed.diagnostics.map(({ message }) => message).join('\n'));
-  tree = composed.value;
-  const packet = {
-    caseReference: 'QB-1041',
-    language: 'en',
-    title: tree.title,
-    author: 'Clinic',
-    documents: [tree],
-  };
-  const rendered = await renderPdf(packet, {
-    createdOn: '2026-11-25',
-    producer: 'plainleaf',
-    attachments: [],
-  });
-  if (!rendered.ok) throw new Error(rendered.diagnostics.map(({ message }) => message).join('\n'));
-  const file = await readBack(rendered.value.pdf);
-  pages = rendered.value.pages.map((place, index) => ({
+  const { tree: composed, rendered } = await printExample('QB-1041', 'comparison', 'en');
+  const file = await readBack(rendered.pdf);
+  tree = composed;
+  pages = rendered.pages.map((place, index) => ({
     ...place,
     number: index + 1,
     text: file?.pages[index] ?? '',
