@@ -9,9 +9,7 @@ const places = {
   react: 'src/render/',
   '@react-pdf': 'src/render/',
   pdfkit: 'src/render/',
-  fontkit: 'src/render/',
   'pdf-parse': 'src/verify/',
-  jstat: 'src/compare/',
   tsx: 'src/cli/',
 };
 
