@@ -3,9 +3,10 @@ import type { ReactElement } from 'react';
 import type { DocumentTree } from '../model/document.ts';
 import { pageNumberText } from '../model/tree-text.ts';
 import { Hairline, Words, runsFor } from './blocks/primitives.tsx';
+import { DraftEdges } from './draft-edge.tsx';
 import { pageGeometry } from './geometry.ts';
 import type { PageGeometry } from './geometry.ts';
-import { acrossField, roundedPath, short } from './pictures/draw-path.ts';
+import { roundedPath } from './pictures/draw-path.ts';
 import { measureLines } from './text.tsx';
 import { fromStart, palette, themeOf } from './theme.ts';
 import type { Theme, TypeRole } from './theme.ts';
@@ -13,6 +14,8 @@ import type { Theme, TypeRole } from './theme.ts';
 /** Distances from the edges of the paper, in points. */
 const HEADER_TOP = 32;
 const FOOTER_BOTTOM = 28;
+/** A footer of three lines stands lower, so that it keeps its distance from the body. */
+const FOOTER_BOTTOM_TALL = 20;
 const RULE_GAP = 7;
 const RULE = 0.4;
 /** White between two texts that share a line. */
@@ -135,11 +138,14 @@ function Footer({ tree, theme, geometry, page, pages }: FurnitureProps): ReactEl
   const { footer } = furnitureType(theme);
   const { contentWidth: width, margin } = geometry;
   const number = pageNumberText(tree.furniture, page, pages);
+  const callWraps = naturalWidth(words.call, footer) + naturalWidth(number, footer) + BETWEEN > width;
+  const shares = naturalWidth(words.deferral, footer) + naturalWidth(words.id, footer) + BETWEEN <= width;
+  const bottom = callWraps || !shares ? FOOTER_BOTTOM_TALL : FOOTER_BOTTOM;
   return (
     <View
       style={{
         position: 'absolute',
-        bottom: FOOTER_BOTTOM,
+        bottom,
         left: margin,
         width,
         paddingTop: RULE_GAP + RULE,
@@ -159,64 +165,18 @@ function Footer({ tree, theme, geometry, page, pages }: FurnitureProps): ReactEl
         start={{ text: words.call, role: footer }}
         end={{ text: number, role: { ...footer, weight: 700 } }}
       />
-      <Pair
-        theme={theme}
-        width={width}
-        start={{ text: words.deferral, role: footer }}
-        end={{ text: words.id, role: footer }}
-      />
-    </View>
-  );
-}
-
-/** The edges of a draft: slanting lines in runs, the word in the gaps, beside the text and never across it. */
-const edge = { inset: 20, width: 14, top: 25, run: 150, gap: 100, pitch: 9, stroke: 1.1 } as const;
-
-/** Runs of slanting lines down one edge of a page, and the middles of the gaps between them. */
-export function edgeRuns(pageHeight: number): { readonly lines: string; readonly gaps: readonly number[] } {
-  const lines: string[] = [];
-  const gaps: number[] = [];
-  for (let top = edge.top; top < pageHeight - edge.top; top += edge.run + edge.gap) {
-    const end = Math.min(top + edge.run, pageHeight - edge.top);
-    for (let y = top; y + edge.width <= end; y += edge.pitch)
-      lines.push(`M0 ${short(y + edge.width)}L${edge.width} ${short(y)}`);
-    const middle = top + edge.run + edge.gap / 2;
-    if (middle + edge.gap / 2 <= pageHeight) gaps.push(middle);
-  }
-  return { lines: lines.join(''), gaps };
-}
-
-interface EdgeProps {
-  readonly theme: Theme;
-  readonly word: string;
-  readonly geometry: PageGeometry;
-  readonly left: number;
-}
-
-function DraftEdge({ theme, word, geometry, left }: EdgeProps): ReactElement {
-  const role: TypeRole = { size: 12, lineHeight: 15, weight: 700 };
-  const { lines, gaps } = edgeRuns(geometry.height);
-  const width = naturalWidth(word, role);
-  return (
-    <View style={{ position: 'absolute', top: 0, left, width: edge.width, height: geometry.height }}>
-      <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={edge.width} height={geometry.height}>
-        <Path d={lines} stroke={palette.ink} strokeWidth={edge.stroke} />
-      </Svg>
-      {gaps.map((middle) => (
-        <View
-          key={middle}
-          style={{
-            position: 'absolute',
-            top: middle - role.lineHeight / 2,
-            left: (edge.width - width) / 2,
-            width,
-            height: role.lineHeight,
-            transform: 'rotate(-90deg)',
-          }}
-        >
-          <Words theme={theme} text={word} role={role} width={width} />
-        </View>
-      ))}
+      {shares ? (
+        <Pair
+          theme={theme}
+          width={width}
+          start={{ text: words.deferral, role: footer }}
+          end={{ text: words.id, role: footer }}
+        />
+      ) : (
+        [words.deferral, words.id].map((text) => (
+          <Words key={text} theme={theme} text={text} role={footer} width={width} />
+        ))
+      )}
     </View>
   );
 }
@@ -231,18 +191,12 @@ export function pageFurniture(tree: DocumentTree, page: number, pages: number): 
   const { tab, draftEdge, headerOnFirstPage } = tree.furniture;
   const props: FurnitureProps = { tree, theme, geometry, page, pages };
   const { width, height } = geometry;
-  const field = { width, direction: 'ltr' } as const;
-  const edges = [edge.inset, acrossField(field, width - edge.inset - edge.width)];
   return (
     <View artifact style={{ position: 'absolute', top: 0, left: 0, width, height }}>
       {tab === undefined ? null : <Tab theme={theme} geometry={geometry} text={tab} />}
       {page > 1 || headerOnFirstPage ? <Header {...props} /> : null}
       <Footer {...props} />
-      {draftEdge === undefined
-        ? null
-        : edges.map((left) => (
-            <DraftEdge key={left} theme={theme} word={draftEdge} geometry={geometry} left={left} />
-          ))}
+      {draftEdge === undefined ? null : <DraftEdges theme={theme} word={draftEdge} page={geometry} />}
     </View>
   );
 }

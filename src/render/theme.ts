@@ -82,7 +82,11 @@ export const strip = {
   rangeTop: 11,
   bottom: 8,
   /** Rows of words without a picture column; the first hangs under its heading. */
-  textPadding: 9,
+  textTop: 8,
+  textBottom: 5,
+  /** White between two such rows, and how much of it may be closed up to save a page. */
+  textGap: 4,
+  textShrink: 3,
   betweenParagraphs: 3,
   firstTextPadding: 2,
   tagGap: 5,
@@ -119,6 +123,8 @@ const patientSpace = {
   headToRows: 8,
   betweenParagraphs: 6,
   cellPadding: 7,
+  /** The part of it under a row that may be closed up to save a page. */
+  cellShrink: 3,
   betweenSteps: 8,
   betweenBullets: 6,
   /** Items of a list in small type. */
@@ -141,6 +147,7 @@ const clinicianSpace: Space = {
   headToRows: 5,
   betweenParagraphs: 3,
   cellPadding: 2.3,
+  cellShrink: 0,
   betweenSteps: 3,
   betweenBullets: 2,
   betweenNotes: 2,

@@ -49,14 +49,18 @@ function CalloutPiece({ theme, first, last, heading, paragraph }: PieceProps): R
   );
 }
 
+/** A call-out of more points may be divided between two of them; a shorter one stays whole. */
+const MOST_WHOLE = 4;
+
 /**
  * A framed leaf. Each paragraph is a unit of its own, so that a person with many points about their health still gets
- * every one of them; what fits a page stays whole.
+ * every one of them, and no page is left half empty for it. At least two points stand on either side of a break.
  */
 export function calloutUnits(block: OfType<'callout'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
+  const whole = paragraphs.length <= MOST_WHOLE;
   const repeated = <ContinuedHead place={{ ...place, title: block.heading }} small />;
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,
@@ -71,8 +75,8 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
       />
     ),
     gapBefore: 0,
-    keepWithNext: false,
-    group: key,
+    keepWithNext: whole ? false : index === 0 || index === paragraphs.length - 2,
+    ...(whole ? { group: key } : {}),
     ...(index === 0 ? {} : { continuation: repeated }),
   }));
 }

@@ -2,6 +2,7 @@ import type { Block, DocumentTree } from '../../model/document.ts';
 import { themeOf } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { calloutUnits } from './callout.tsx';
+import { ContinuedHead } from './continued-head.tsx';
 import { factsUnits } from './facts.tsx';
 import { keyUnits } from './key.tsx';
 import { lineBoardUnits } from './line-board.tsx';
@@ -54,7 +55,13 @@ function topicUnits(block: OfType<'topic'>, place: Place): readonly Unit[] {
     keepWithNext: first !== undefined,
     ...(first?.group === undefined ? {} : { group: first.group }),
   };
-  return first === undefined ? [head] : [head, { ...first, gapBefore: theme.space.headToRows }, ...others];
+  if (first === undefined) return [head];
+  // Whatever stands at the top of a page says which question it belongs to.
+  const repeated = <ContinuedHead place={{ ...place, title: block.question }} />;
+  const going = others.map((unit) =>
+    unit.continuation === undefined ? { ...unit, continuation: repeated } : unit,
+  );
+  return [head, { ...first, gapBefore: theme.space.headToRows }, ...going];
 }
 
 /**

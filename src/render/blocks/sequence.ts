@@ -4,8 +4,11 @@ import type { Unit } from '../unit.ts';
 import { keepLast } from './unit-parts.ts';
 import type { Place } from './unit-parts.ts';
 
-/** How far the white between two topics may shrink to save a page: 30 to 22. */
-const TOPIC_SHRINK = 8;
+/** How far white may be closed up to save a page: between topics from 30 to 22, between blocks from 18 to 12. */
+function shrinkOf(gap: number): Pick<Unit, 'gapShrink'> {
+  if (gap >= 28) return { gapShrink: 8 };
+  return gap >= 18 ? { gapShrink: 6 } : {};
+}
 
 export type UnitsOf = (block: Block, place: Place) => readonly Unit[];
 
@@ -118,8 +121,7 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (first === undefined) return before === undefined ? { units } : { units, before };
   if (before === undefined) return { units: [first, ...others], before: block };
   const gapBefore = gapBetween(before, block, { theme, part });
-  const shrink = gapBefore >= 22 + TOPIC_SHRINK ? { gapShrink: TOPIC_SHRINK } : {};
-  const spaced: readonly Unit[] = [{ ...first, gapBefore, ...shrink }, ...others];
+  const spaced: readonly Unit[] = [{ ...first, gapBefore, ...shrinkOf(gapBefore) }, ...others];
   if (part !== 'note') return { units: [...units, ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));

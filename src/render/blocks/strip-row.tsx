@@ -192,7 +192,7 @@ export function PictureRow({ row, place }: RowProps): ReactElement {
 export function TextRow({ row, place }: RowProps): ReactElement {
   const { theme, strip, first } = place;
   const { direction } = theme;
-  const top = first ? sizes.firstTextPadding : sizes.textPadding;
+  const top = first ? sizes.firstTextPadding : sizes.textTop;
   const wayBack = strip.layout === 'way-back';
   const start = columns.name + columns.nameGap + (wayBack ? columns.wayBack : 0);
   const line = { direction, start: 0, width: theme.width, thickness: theme.rules.row };
@@ -200,13 +200,13 @@ export function TextRow({ row, place }: RowProps): ReactElement {
     <View style={{ width: theme.width }}>
       {first ? null : <Hairline {...line} />}
       <View sem={{ tag: 'TR' }} style={{ flexDirection: rowDirection(direction) }}>
-        <NameCell row={row} place={place} top={top} bottom={sizes.textPadding} />
+        <NameCell row={row} place={place} top={top} bottom={sizes.textBottom} />
         {wayBack ? <WayBackCell row={row} place={place} top={top} /> : null}
         <WordsCell
           row={row}
           place={place}
           top={top}
-          bottom={sizes.textPadding}
+          bottom={sizes.textBottom}
           width={theme.width - start}
           gap={wayBack ? 0 : columns.nameGap}
           between={sizes.betweenParagraphs}

@@ -1,6 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Strip } from '../../model/document.ts';
+import { strip } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { ContinuedHead } from './continued-head.tsx';
@@ -19,9 +20,9 @@ function inTable(id: string, element: ReactElement, theme: Theme): ReactElement 
   );
 }
 
-function continuation(strip: Strip, place: Place): Pick<Unit, 'continuation'> {
+function continuation({ axis: scale }: Strip, place: Place): Pick<Unit, 'continuation'> {
   const { theme, title } = place;
-  const axis = strip.axis === undefined ? undefined : <AxisHead theme={theme} axis={strip.axis} />;
+  const axis = scale === undefined ? undefined : <AxisHead theme={theme} axis={scale} />;
   if (title === undefined && axis === undefined) return {};
   return { continuation: <ContinuedHead place={place}>{axis}</ContinuedHead> };
 }
@@ -32,12 +33,16 @@ export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[
   const { axis, rows } = block;
   const id = `${key}.table`;
   const repeated = continuation(block, place);
-  const Row = block.layout === 'range' || block.layout === 'people' ? PictureRow : TextRow;
+  const pictured = block.layout === 'range' || block.layout === 'people';
+  const Row = pictured ? PictureRow : TextRow;
+  // Rows with a picture column adjoin; the others may close up a little to save a page.
+  const between = pictured ? {} : { gapBefore: strip.textGap, gapShrink: strip.textShrink };
   const base = { origin: block.origin, gapBefore: 0, keepWithNext: false };
   const rowUnits = rows.map((row, index): Unit => {
     const rowPlace: RowPlace = { theme, strip: block, first: index === 0, last: index === rows.length - 1 };
     const element = inTable(id, <Row row={row} place={rowPlace} />, theme);
-    return { ...base, ...repeated, key: `${key}.row.${index}`, origin: row.origin, element };
+    const gap = index === 0 ? {} : between;
+    return { ...base, ...gap, ...repeated, key: `${key}.row.${index}`, origin: row.origin, element };
   });
   const grouped = groupRows(rowUnits, key);
   if (axis === undefined || rows.length === 0) return grouped;

@@ -170,6 +170,11 @@ function CellWords({ shape, row, index, roleOf }: CellProps & Pick<TypeOfRows, '
   );
 }
 
+/** White under a row that is left to the planner, which may close it up: only in tables of choices. */
+export function shrinkOf({ theme, table }: RowShape): number {
+  return table.layout === 'choices' ? theme.space.cellShrink : 0;
+}
+
 interface RowProps {
   readonly shape: RowShape;
   readonly row: TableRow;
@@ -180,9 +185,10 @@ interface RowProps {
 export function Row({ shape, row, lined }: RowProps): ReactElement {
   const { theme, table } = shape;
   const { padding } = typeOfRows(shape);
+  const below = padding - shrinkOf(shape);
   const line = { direction: theme.direction, start: 0, width: theme.width, thickness: theme.rules.row };
   return (
-    <View style={{ width: theme.width, paddingVertical: padding }}>
+    <View style={{ width: theme.width, paddingTop: padding, paddingBottom: below }}>
       {lined ? <Hairline {...line} /> : null}
       <View sem={{ tag: 'TR' }} style={{ flexDirection: rowDirection(theme.direction) }}>
         {table.columns.map((_, index) =>

@@ -4,7 +4,7 @@ import type { TableRow } from '../../model/document.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { ContinuedHead } from './continued-head.tsx';
-import { GroupBand, Row, TableHead, columnBoxes } from './table-row.tsx';
+import { GroupBand, Row, TableHead, columnBoxes, shrinkOf } from './table-row.tsx';
 import type { RowShape } from './table-row.tsx';
 import { groupRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
@@ -71,11 +71,13 @@ export function tableUnits(block: OfType<'table'>, place: Place): readonly Unit[
   const shape: RowShape = { theme, table: block, boxes: columnBoxes(block, theme) };
   const id = `${key}.table`;
   const heads = continuations({ shape, place });
+  const shrink = shrinkOf(shape);
   const rowUnits = rows.map((row, index): Unit => ({
     key: `${key}.row.${index}`,
     origin: row.origin,
     element: inTable(id, <RowWithBand at={{ shape, place, index }} row={row} />, theme),
-    gapBefore: 0,
+    gapBefore: index === 0 ? 0 : shrink,
+    ...(index === 0 || shrink === 0 ? {} : { gapShrink: shrink }),
     keepWithNext: row.cells.length === 0 && index < rows.length - 1,
     ...(heads[index] === undefined ? {} : { continuation: heads[index] }),
   }));

@@ -37,10 +37,10 @@ export const largeLine: LineSizes = {
 
 export const smallLine: LineSizes = {
   width: 234,
-  height: 128,
+  height: 134,
   plotStart: 32,
   plotWidth: 202,
-  plotHeight: 108,
+  plotHeight: 114,
   corner: 14,
   labels: 'inside',
   labelWidth: 84,
@@ -49,8 +49,8 @@ export const smallLine: LineSizes = {
   stroke: 2,
 };
 
-/** Room inside the plot below the lowest value, and after the last time. */
-const FOOTROOM = 9;
+/** Room inside the plot below the lowest value, for its label, and after the last time. */
+const FOOTROOM = 20;
 const AFTER_LAST_TIME = 6;
 const MARK_HALO = 1.3;
 const NEAR_TODAY = 5;

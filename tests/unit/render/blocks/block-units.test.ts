@@ -58,7 +58,7 @@ const key: Block = {
 
 describe('units of a topic with a strip', () => {
   const units = () =>
-    unitsOf(topic('How much?', ['Worked out for you.'], [rangeStrip(3), key, para('Measured in people.')]));
+    unitsOf(topic('How much?', ['Worked out for you.'], [rangeStrip(5), key, para('Measured in people.')]));
 
   it('are the head, the axis, one a row, the second axis, the key and the note', () => {
     expect(units().map((unit) => unit.key)).toEqual([
@@ -67,23 +67,19 @@ describe('units of a topic with a strip', () => {
       '0.0.row.0',
       '0.0.row.1',
       '0.0.row.2',
+      '0.0.row.3',
+      '0.0.row.4',
       '0.0.second-axis',
       '0.1',
       '0.2',
     ]);
   });
 
-  it('keep head, axis and two rows together, and the last row with axis, key and note', () => {
-    expect(units().map((unit) => unit.keepWithNext)).toEqual([
-      true,
-      true,
-      true,
-      false,
-      true,
-      true,
-      true,
-      false,
-    ]);
+  it('keep head, axis and two rows together, and the last two rows with axis, key and note', () => {
+    const kept = units().map((unit) => unit.keepWithNext);
+    expect(kept.slice(0, 3)).toEqual([true, true, true]);
+    expect(kept.slice(3, 5)).toEqual([false, false]);
+    expect(kept.slice(5)).toEqual([true, true, true, true, false]);
   });
 
   it('are one group, so that a strip that fits a page stays whole with its key', () => {
@@ -92,21 +88,25 @@ describe('units of a topic with a strip', () => {
 
   it('adjoin: no white between the rows, so that the pale column runs on', () => {
     const gaps = units().map((unit) => unit.gapBefore);
-    expect(gaps.slice(2, 6)).toEqual([0, 0, 0, 0]);
+    expect(gaps.slice(2, 8)).toEqual([0, 0, 0, 0, 0, 0]);
     expect(gaps[1]).toBe(8);
   });
 
-  it('repeat heading and axis above every row but not above the key', () => {
-    const repeated = units().map((unit) => unit.continuation !== undefined);
-    expect(repeated).toEqual([false, false, true, true, true, false, false, false]);
-    // One element for all, which is then set once; screen readers pass over it.
-    const rows = units().slice(2, 5);
-    const [first, ...others] = rows.map((unit) => unit.continuation);
-    if (first === undefined) throw new Error('a row repeats its heading');
-    expect(structureOf([{ key: 'x', element: first, gapBefore: 0, keepWithNext: false }]).children).toEqual(
-      [],
-    );
-    expect(others).toHaveLength(2);
+  it('repeat heading and axis above every row, and the heading above all else but the head and the axis', async () => {
+    const repeated = units().map((unit) => unit.continuation);
+    expect(repeated.map((element) => element !== undefined)).toEqual([
+      false,
+      false,
+      ...Array<boolean>(8).fill(true),
+    ]);
+    // One element for all rows, which is then set once; screen readers pass over it.
+    const [rows, others] = [new Set(repeated.slice(2, 7)), new Set(repeated.slice(7))];
+    expect([rows.size, others.size]).toEqual([1, 1]);
+    const heads = [...rows, ...others].flatMap((element) => (element === undefined ? [] : [element]));
+    const asUnits = heads.map((element) => ({ key: 'x', element, gapBefore: 0, keepWithNext: false }));
+    expect(structureOf(asUnits).children).toEqual([]);
+    const [withAxis, bare] = await setUnits([asUnits[0], asUnits.at(-1)].flatMap((unit) => unit ?? []));
+    expect((withAxis?.height ?? 0) - (bare?.height ?? 0)).toBeCloseTo(38);
   });
 
   it('stand in one table whose rows have three cells each, named by their first', () => {
@@ -115,9 +115,7 @@ describe('units of a topic with a strip', () => {
     const cells = table?.children.map((row) => row.children.map(({ sem }) => sem.tag));
     expect(cells).toEqual([
       ['TD', 'TD', 'TD'],
-      ['TH', 'TD', 'TD'],
-      ['TH', 'TD', 'TD'],
-      ['TH', 'TD', 'TD'],
+      ...Array<string[]>(5).fill(['TH', 'TD', 'TD']),
       ['TD', 'TD', 'TD'],
     ]);
   });
@@ -137,7 +135,7 @@ describe('white between blocks', () => {
     const units = unitsOf(cover, topic('One?', [], [para('a')]), topic('Two?', [], [para('b')]));
     const heads = units.filter((unit) => unit.key.endsWith('head'));
     expect(heads.map((unit) => unit.gapBefore)).toEqual([28, 30]);
-    expect(heads[1]?.gapShrink).toBe(8);
+    expect(heads.map((unit) => unit.gapShrink)).toEqual([8, 8]);
   });
 
   it('sets steps 8 apart', () => {
@@ -175,13 +173,57 @@ describe('keep rules', () => {
     expect(rowHead).toBeGreaterThan(head + 10);
   });
 
+  it('bind the notes of a table to it, and what announces a table to that', () => {
+    const row: TableRow = { cells: [[para('Sleeve')], [para('6', 'number')]], origin };
+    const table: Block = {
+      type: 'table',
+      layout: 'choices',
+      columns: [{ label: '' }, { label: 'A leak' }],
+      rows: [row],
+      origin,
+    };
+    const notes: Block = {
+      type: 'list',
+      ordered: true,
+      items: [[para('One.', 'small')], [para('Two.', 'small')]],
+      origin,
+    };
+    const units = unitsOf(
+      topic(
+        'Which?',
+        [],
+        [para('Out of 1,000.'), table, para('Notes:', 'small'), notes, para('Out of 100.'), table],
+      ),
+    );
+    const kept = units.map((unit) => [unit.key, unit.keepWithNext]);
+    expect(kept).toEqual([
+      ['0.head', true],
+      ['0.0', true],
+      ['0.1.head', true],
+      ['0.1.row.0', true],
+      ['0.2', true],
+      ['0.3.item.0', true],
+      ['0.3.item.1', false],
+      ['0.4', true],
+      ['0.5.head', true],
+      ['0.5.row.0', false],
+    ]);
+    expect(units.slice(2, 7).map((unit) => unit.group)).toEqual(Array<string>(5).fill('0.1'));
+  });
+
+  it('keep a short call-out whole', () => {
+    const body = [para('a'), para('b'), para('c')];
+    const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
+    expect(units.map((unit) => unit.group)).toEqual(['0', '0', '0']);
+  });
+
   it('cut a call-out between its points, so that any number of points reaches the reader', async () => {
     const body = Array.from({ length: 30 }, (_, index) =>
       para(`**Point ${index}.** It often gets worse after a sleeve.`),
     );
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
     expect(units).toHaveLength(30);
-    expect(new Set(units.map((unit) => unit.group)).size).toBe(1);
+    expect(units.filter((unit) => unit.keepWithNext)).toHaveLength(2);
     expect(units.slice(1).every((unit) => unit.continuation !== undefined)).toBe(true);
     for (const block of await setUnits(units)) expect(block.height).toBeLessThan(120);
   });
