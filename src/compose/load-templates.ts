@@ -6,7 +6,7 @@ import type { Workspace } from '../io/workspace.ts';
 import { documentKinds } from '../model/codes.ts';
 import type { DocumentKind } from '../model/codes.ts';
 import { lintTemplate } from './template/lint-template.ts';
-import { parseTemplate } from './template/parse-template.ts';
+import { parseTemplate, saysSomething } from './template/parse-template.ts';
 import type { ParsedTemplate } from './template/parse-template.ts';
 import { readKind } from './template/read-kind.ts';
 import type { KindDescription } from './template/read-kind.ts';
@@ -51,7 +51,7 @@ export async function loadTemplates(
   const setting = { shape: viewShape, partials, ...(hasWords === undefined ? {} : { hasWords }) };
   const documents = new Map<DocumentKind, DocumentTemplate>();
   for (const kind of documentKinds) {
-    const main = keep(parseTemplate(textOf(files, `${kind}/main.hbs`), `${kind}/main.hbs`), found);
+    const main = keep(openMain(files, `${kind}/main.hbs`), found);
     const description = keep(readKind(textOf(files, `${kind}/kind.yaml`), `${kind}/kind.yaml`), found);
     if (main === null || description === null) continue;
     const findings = lintTemplate(main, setting);
@@ -72,6 +72,17 @@ async function readFiles(workspace: Workspace, folder: string): Promise<readonly
     }
   }
   return files;
+}
+
+/** An absent or empty template is a mistake, not an empty document. */
+function openMain(files: readonly TemplateFile[], path: string): Result<ParsedTemplate> {
+  const parsed = parseTemplate(textOf(files, path), path);
+  if (!parsed.ok || saysSomething(parsed.value)) return parsed;
+  const message = 'This template is absent or empty.';
+  const span = { file: path, line: 1, column: 1 };
+  return failure([
+    { code: 'TEMPLATE_SYNTAX', severity: 'error', message, hint: 'Write what the document says.', span },
+  ]);
 }
 
 function textOf(files: readonly TemplateFile[], path: string): string {

@@ -81,3 +81,8 @@ function withOrigins(content: string, file: string, firstLine: number): string {
     return `${tag} origin="${file}:${String(line)}"`;
   });
 }
+
+/** Whether a template prints anything at all; an empty file is a mistake. */
+export function saysSomething(template: ParsedTemplate): boolean {
+  return template.program.body.some((statement) => !isContent(statement) || statement.value.trim() !== '');
+}

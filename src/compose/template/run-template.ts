@@ -2,7 +2,6 @@ import Handlebars from 'handlebars';
 
 import { InternalError } from '../../diagnostics/diagnostic.ts';
 import type { Markup, TextVariable, Translator } from '../../model/locale.ts';
-import { isContent } from './parse-template.ts';
 import type { ParsedTemplate } from './parse-template.ts';
 
 /** A compiled template: gives the markup for a view model in the words of a language. */
@@ -48,9 +47,4 @@ function hashOf(options: unknown): Readonly<Record<string, TextVariable>> {
 
 function isMarkup(value: unknown): value is Markup {
   return typeof value === 'object' && value !== null && 'markup' in value && typeof value.markup === 'string';
-}
-
-/** Whether a template prints anything at all; an empty file is a mistake. */
-export function saysSomething(template: ParsedTemplate): boolean {
-  return template.program.body.some((statement) => !isContent(statement) || statement.value.trim() !== '');
 }

@@ -28,35 +28,61 @@ export function clinicianFigures(scene: Scene): TableView {
   const cells = knownCells(scene.comparison);
   const rows = scene.options.flatMap((option) => {
     const mine = cells.filter(({ cell }) => cell.option === option.code);
-    return mine.length === 0
+    const records = mine.map(({ cell }) => cell.lead.record);
+    const rows = [...mine.map((shown) => cellsOf(scene, shown)), ...courseCells(scene, option.code, records)];
+    return rows.length === 0
       ? []
-      : [groupRow(option.name), ...mine.map((shown) => ({ group: '', cells: cellsOf(scene, shown) }))];
+      : [groupRow(option.name), ...rows.map((row) => ({ group: '', cells: row }))];
   });
   return denseTable(labels(scene, 'figures', columns), rows);
 }
 
 function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
   const { cell } = shown;
-  const { words, format } = scene;
-  const record = scene.records.get(cell.lead.record);
-  const study = scene.evidence.studies.get(cell.lead.study);
-  const design = record?.design ?? study?.design ?? 'cohort';
-  const year = study?.citation.year;
   return [
     asMarkup(cell.lead.record),
     asMarkup(outcomeOf(scene, shown)),
     figure(exactValue(scene, shown), sourceOf(cell)),
     attached(asMarkup(intervalOf(scene, shown)), ...othersOf(scene, shown)),
-    asMarkup(
-      cell.lead.n === undefined ? words.plain('clinician-sheet.no_number') : format.number(cell.lead.n),
-    ),
-    asMarkup(
-      [words.plain(`clinician-sheet.designs.${design}`), ...(year === undefined ? [] : [String(year)])].join(
-        ', ',
-      ),
-    ),
+    asMarkup(sizeOf(scene, cell.lead.n)),
+    asMarkup(designOf(scene, cell.lead)),
     matchOf(scene, shown),
   ];
+}
+
+/** The points of a weight line whose records lead in no cell. */
+function courseCells(scene: Scene, code: string, shown: readonly string[]): readonly (readonly Markup[])[] {
+  const course = scene.comparison.weight.courses.find(({ option }) => option === code);
+  const points = (course?.points ?? []).filter(({ record }) => !shown.includes(record));
+  return points.map(({ months, value, record: id, cell }) => {
+    const record = scene.records.get(id);
+    const time = sayTime(scene, { months }, 'at');
+    const n = record !== undefined && 'n' in record.value ? record.value.n : undefined;
+    return [
+      asMarkup(id),
+      asMarkup(scene.words.plain('clinician-sheet.outcome_weight', { metric: value.metric, time })),
+      figure(`${scene.format.number(value.averageKg, 1)}\u00a0kg`, { cell, records: [id] }),
+      asMarkup(weightInterval(scene, value) ?? scene.words.plain('clinician-sheet.not_stated')),
+      asMarkup(sizeOf(scene, n)),
+      asMarkup(designOf(scene, { record: id, study: course?.study ?? '' })),
+      asMarkup(scene.words.plain('clinician-sheet.led_by.course')),
+    ];
+  });
+}
+
+function sizeOf(scene: Scene, n: number | undefined): string {
+  return n === undefined ? scene.words.plain('clinician-sheet.no_number') : scene.format.number(n);
+}
+
+/** "RCT, 2021". */
+function designOf(scene: Scene, source: { readonly record: string; readonly study: string }): string {
+  const study = scene.evidence.studies.get(source.study);
+  const design = scene.records.get(source.record)?.design ?? study?.design ?? 'cohort';
+  const year = study?.citation.year;
+  return [
+    scene.words.plain(`clinician-sheet.designs.${design}`),
+    ...(year === undefined ? [] : [String(year)]),
+  ].join(', ');
 }
 
 /** "A leak, per 1,000, within 30 days". */

@@ -13,6 +13,12 @@ export function isWeight(cell: KnownCell): cell is WeightCell {
   return cell.value.kind === 'weight';
 }
 
+/** The weights in kg that a picture of this value draws. */
+export function drawnWeights(value: WeightAt): readonly number[] {
+  const drawn = value.spread ?? value.uncertainty;
+  return drawn === undefined ? [value.averageKg] : [value.averageKg, drawn.low, drawn.high];
+}
+
 /** Units of the page's first unit in a kilogram. */
 export function unitsPerKg(unit: 'metric' | 'us'): number {
   return unit === 'us' ? 1 / kilogramsPerPound : 1;

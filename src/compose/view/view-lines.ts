@@ -1,18 +1,19 @@
+import type { WeightPoint } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
 import { chooseEnds } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
 import { sayLength } from './say-time.ts';
-import { isWeight, shortWeight, unitsPerKg, weightInWords } from './say-weight.ts';
-import type { WeightCell } from './say-weight.ts';
+import { drawnWeights, shortWeight, unitsPerKg, weightInWords } from './say-weight.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { count, group, list, optional, text } from './shape.ts';
+import { count, group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { ticksOf, valuesOf } from './view-weight.ts';
+import { ticksOf } from './view-weight.ts';
+import { joined } from './words.ts';
 
 const tickShape = group({ at: count, label: text });
 
 export const lineBoardShape = group({
-  /** "pounds" or "kilograms". */
-  unit: text,
+  intro: markup,
   lines: list(
     group({
       name: text,
@@ -32,88 +33,85 @@ export const lineBoardShape = group({
 });
 export type LineBoardView = Viewed<typeof lineBoardShape>;
 
-/** A small picture over time for each option with two or more known times; all on the same scales. */
+/** A small picture over time for each option that one study followed; all on the same scales. */
 export function viewLines(scene: Scene): LineBoardView | null {
-  const drawn = scene.options
-    .map((option) => ({ option, cells: knownOver(scene, option) }))
-    .filter(({ cells }) => cells.length >= 2);
+  const { courses } = scene.comparison.weight;
+  const drawn = scene.options.flatMap((option) => {
+    const course = courses.find(({ option: code }) => code === option.code);
+    return course === undefined ? [] : [{ option, points: course.points }];
+  });
   if (drawn.length === 0) return null;
-  const today = scene.comparison.person.weightKg;
-  const ends = chooseEnds(
-    [today, ...drawn.flatMap(({ cells }) => valuesOf(cells))],
-    [unitsPerKg(scene.unit)],
-  );
+  const values = drawn.flatMap(({ points }) => points.flatMap(({ value }) => drawnWeights(value)));
+  const ends = chooseEnds([scene.comparison.person.weightKg, ...values], [unitsPerKg(scene.unit)]);
   return {
-    unit: scene.words.plain(`common.units.${scene.unit}`),
-    lines: drawn.map(({ option, cells }) => lineOfOption(scene, option, { cells, ends })),
+    intro: introOf(
+      scene,
+      drawn.flatMap(({ points }) => points),
+    ),
+    lines: drawn.map(({ option, points }) => lineOfOption(scene, option, { points, ends })),
   };
 }
 
-/** Known weights of an option in order of their real time, one a time. */
-function knownOver(scene: Scene, option: NamedOption): readonly WeightCell[] {
-  const cells = scene.comparison.weight.over
-    .map((row) => row.cells.find((cell) => cell.option === option.code))
-    .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
-    .sort((a, b) => monthsOf(a) - monthsOf(b));
-  return cells.filter((cell, index) => index === 0 || monthsOf(cell) !== monthsOf(cells[index - 1] ?? cell));
+/** What the line is; what the band is, where any point has a spread of people. */
+function introOf(scene: Scene, points: readonly WeightPoint[]): Markup {
+  const { words } = scene;
+  const intro = words.say('comparison.lines.intro', { unit: words.plain(`common.units.${scene.unit}`) });
+  const banded = points.some(({ value }) => value.spread !== undefined);
+  return banded ? joined(intro, words.say('comparison.lines.band')) : intro;
 }
 
-function monthsOf(cell: WeightCell): number {
-  return cell.lead.horizon.months ?? cell.asked.months ?? 0;
-}
+/** Months between the end of a course and the last time asked that are worth a word. */
+const shortfall = 6;
 
 interface Drawn {
-  readonly cells: readonly WeightCell[];
+  readonly points: readonly WeightPoint[];
   readonly ends: AxisEnds;
 }
 
 function lineOfOption(
   scene: Scene,
   option: NamedOption,
-  { cells, ends }: Drawn,
+  { points, ends }: Drawn,
 ): LineBoardView['lines'][number] {
-  const { words } = scene;
-  const last = cells.at(-1);
-  const asked = scene.comparison.weight.over.map((row) => row.asked.months ?? 0);
-  const end = Math.max(...asked);
-  const lastMonth = last === undefined ? 0 : monthsOf(last);
-  const known = cells.map((cell) =>
-    words.plain('common.alt.point', {
-      weight: shortWeight(scene, cell.value.averageKg),
-      time: sayLength(scene, cell.lead.horizon),
-    }),
-  );
-  const stops = lastMonth < end - 6;
-  const lastTime = sayLength(scene, last?.lead.horizon ?? {});
+  const { words, comparison } = scene;
+  const asked = comparison.weight.over.map((row) => row.asked.months ?? 0);
+  const lastMonth = Math.max(...points.map(({ months }) => months));
+  const stops = lastMonth < Math.max(...asked) - shortfall;
+  const time = sayLength(scene, { months: lastMonth });
   return {
     name: option.name,
     ...ends,
-    today: scene.comparison.person.weightKg,
+    today: comparison.person.weightKg,
     todayLabel: words.plain('common.you_today'),
-    points: cells.map((cell) => pointOf(scene, cell)),
+    points: points.map((point) => pointOf(scene, point)),
     timeTicks: [0, ...asked].map((months) => ({
       at: months,
       label: scene.format.number(Math.round(months / 12)),
     })),
     valueTicks: ticksOf(scene, ends, scene.unit),
-    unknownAfter: stops ? words.plain('common.weight.not_known_after', { time: lastTime }) : '',
+    unknownAfter: stops ? words.plain('common.weight.not_followed_after', { time }) : '',
     alt: words.plain(stops ? 'common.alt.line_stops' : 'common.alt.line', {
       option: option.name,
-      points: scene.format.list(known, 'and'),
-      time: lastTime,
-      today: weightInWords(scene, scene.comparison.person.weightKg),
+      points: scene.format.list(
+        points.map((point) => sayPoint(scene, point)),
+        'and',
+      ),
+      time,
+      today: weightInWords(scene, comparison.person.weightKg),
     }),
   };
 }
 
-function pointOf(scene: Scene, cell: WeightCell): LineBoardView['lines'][number]['points'][number] {
-  const { averageKg, spread } = cell.value;
+function sayPoint(scene: Scene, { months, value }: WeightPoint): string {
+  const time = sayLength(scene, { months });
+  return scene.words.plain('common.alt.point', { weight: shortWeight(scene, value.averageKg), time });
+}
+
+function pointOf(
+  scene: Scene,
+  { months, value }: WeightPoint,
+): LineBoardView['lines'][number]['points'][number] {
+  const { averageKg, spread } = value;
   const label = scene.format.number(Math.round(averageKg * unitsPerKg(scene.unit)));
-  return {
-    months: monthsOf(cell),
-    at: averageKg,
-    label,
-    low: spread?.low ?? null,
-    high: spread?.high ?? null,
-  };
+  return { months, at: averageKg, label, low: spread?.low ?? null, high: spread?.high ?? null };
 }

@@ -83,11 +83,31 @@ function optionTopics(scene: Scene, cells: readonly Shown[], numbers: StudyNumbe
       who: scene.words.say('sources.who', {
         people: scene.words.plain(`codes.indications.${option.column.indication}`),
       }),
-      rows: cells
-        .filter(({ cell }) => cell.option === option.code)
-        .flatMap((shown) => figureRow(scene, shown, numbers)),
+      rows: [
+        ...cells
+          .filter(({ cell }) => cell.option === option.code)
+          .flatMap((shown) => figureRow(scene, shown, numbers)),
+        ...courseRow(scene, option.code, numbers),
+      ],
     }))
     .filter(({ rows }) => rows.length > 0);
+}
+
+/** The points of the weight line, all of one study. */
+function courseRow(scene: Scene, code: string, numbers: StudyNumbers): readonly Row[] {
+  const course = scene.comparison.weight.courses.find(({ option }) => option === code);
+  if (course === undefined) return [];
+  const points = course.points.map(({ months, value, record, cell }) =>
+    scene.words.say('common.weight.at_time', {
+      time: sayLength(scene, { months }),
+      weight: figure(weightInWords(scene, value.averageKg), { cell, records: [record] }),
+    }),
+  );
+  const study = scene.words.say('sources.study', { number: numbers.of(course.study) });
+  const said = { markup: `${points.map((point) => point.markup).join('; ')}.` };
+  return [
+    plainRow({ name: scene.words.plain('sources.course'), tag: '' }, [body(said), lineOf('small', study)]),
+  ];
 }
 
 function rowName(scene: Scene, { cell: { outcome, asked } }: Shown): string {

@@ -8,6 +8,7 @@ import { otherTime, sayLength } from './say-time.ts';
 import {
   changeInWords,
   computedInWords,
+  drawnWeights,
   isWeight,
   otherWeights,
   shortWeight,
@@ -153,14 +154,11 @@ export function ticksOf(
 }
 
 /** Every weight that a picture of these cells draws, in kilograms. */
-export function valuesOf(cells: readonly Cell[]): readonly number[] {
+function valuesOf(cells: readonly Cell[]): readonly number[] {
   return cells
     .filter((cell) => cell.state === 'known')
     .filter(isWeight)
-    .flatMap(({ value }) => {
-      const drawn = value.spread ?? value.uncertainty;
-      return drawn === undefined ? [value.averageKg] : [value.averageKg, drawn.low, drawn.high];
-    });
+    .flatMap(({ value }) => drawnWeights(value));
 }
 
 function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {

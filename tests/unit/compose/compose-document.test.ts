@@ -1,0 +1,264 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { composeDocument } from '../../../src/compose/index.ts';
+import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
+import { documentKinds } from '../../../src/model/codes.ts';
+import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { DocumentTree } from '../../../src/model/document.ts';
+import type { Locale } from '../../../src/model/locale.ts';
+import { expectedText, furnitureTexts } from '../../../src/model/tree-text.ts';
+import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
+import {
+  blocksOfType,
+  evidenceFor,
+  fiveOptions,
+  makeComparison,
+  practiceHit,
+  realLocale,
+  realTemplates,
+  refluxHit,
+  tenOptions,
+  textOf,
+} from '../../helpers/compose-inputs.ts';
+
+let templates: Templates;
+const locales = new Map<string, Locale>();
+
+beforeAll(async () => {
+  templates = await realTemplates();
+  for (const tag of ['en', 'es']) locales.set(tag, await realLocale(tag));
+});
+
+function localeOf(tag: string): Locale {
+  const locale = locales.get(tag);
+  if (locale === undefined) throw new Error(`no locale ${tag}`);
+  return locale;
+}
+
+function inputFor(comparison: ComparisonTable, changes: Partial<ComposeInput> = {}): ComposeInput {
+  return {
+    kind: 'comparison',
+    case: makeCase({ decision: { options: comparison.options.map(({ code }) => code) } }),
+    clinic: makeClinic(),
+    evidence: evidenceFor(comparison),
+    comparison,
+    locale: localeOf('en'),
+    state: 'example',
+    date: '2026-11-25',
+    documentId: 'T-1-C',
+    templates,
+    ...changes,
+  };
+}
+
+function compose(comparison: ComparisonTable, changes: Partial<ComposeInput> = {}): DocumentTree {
+  const result = composeDocument(inputFor(comparison, changes));
+  if (!result.ok) throw new Error(result.diagnostics.map(({ message }) => message).join('; '));
+  return result.value;
+}
+
+/** Namespaces of the words: a text that looks like one of their keys is a key that was printed. */
+const printedKey =
+  /\b(common|comparison|questions|sources|clinician-sheet|options|outcomes|codes|cautions|missing)\.[a-z]+[._-]/;
+
+describe.each(['en', 'es'])('documents in %s', (tag) => {
+  describe.each([
+    ['two options', ['sleeve', 'no-operation']],
+    ['five options', fiveOptions],
+    ['ten options', tenOptions],
+  ])('with %s', (_, options) => {
+    it.each(documentKinds)('says everything of a %s in words, with no placeholder and no key', (kind) => {
+      const comparison = makeComparison(options, { cautions: [refluxHit, practiceHit], notes: ['under-35'] });
+      const tree = compose(comparison, { kind, locale: localeOf(tag) });
+      expect(tree).toMatchObject({ kind, language: tag, paper: 'letter', direction: 'ltr' });
+      expect(tree.blocks.length).toBeGreaterThan(2);
+      for (const text of [
+        ...expectedText(tree).map((piece) => piece.text),
+        ...furnitureTexts(tree, 2, 7),
+        tree.title,
+      ]) {
+        expect(text).not.toMatch(/\{\{|\}\}|undefined|NaN|\[object|\n/);
+        if (kind !== 'clinician-sheet') expect(text).not.toMatch(printedKey);
+        expect(text).not.toMatch(/<\/?[a-z]+/);
+      }
+    });
+  });
+
+  it('says the same whichever empty fields a case leaves out', () => {
+    const comparison = makeComparison(['sleeve', 'no-operation'], { topics: [], cautions: [], notes: [] });
+    for (const kind of documentKinds) {
+      const tree = compose(comparison, { kind, locale: localeOf(tag) });
+      expect(expectedText(tree).every(({ text }) => text.trim() !== '')).toBe(true);
+    }
+  });
+});
+
+describe('furniture', () => {
+  it('carries name, date, numbers to call, id and review on every page', () => {
+    const { furniture } = compose(makeComparison(fiveOptions));
+    expect(furniture).toMatchObject({
+      header: { start: 'Ilsa Marchetti-Boone', end: 'My choices · November\u00a025, 2026' },
+      headerOnFirstPage: false,
+      phones: ['555 0100', '555 0101', '911'],
+      tab: 'Example. This person is invented.',
+    });
+    expect(furniture.footer.call).toContain('555 0100');
+    expect(furniture.footer.call).toContain('555 0101');
+    expect(furniture.footer.call).toContain('911');
+    expect(furniture.footer.id).toBe('T-1-C · next check November 2027');
+    expect(furniture.footer.page).toBe('Page {page} of {pages}');
+    expect(furniture).not.toHaveProperty('draftEdge');
+  });
+
+  it('keeps the name off the clinician sheet and says that it is not for the patient', () => {
+    const tree = compose(makeComparison(fiveOptions), { kind: 'clinician-sheet' });
+    expect(tree.audience).toBe('clinician');
+    expect(tree.furniture.header.start).toBe('T-1 · not for the patient');
+    expect(textOf(tree)).toContain('Not for the patient.');
+    expect(textOf(tree)).not.toContain('Ilsa');
+  });
+
+  it('marks a draft on its edges and lists what is open at its end', () => {
+    const comparison = makeComparison(fiveOptions, { cautions: [practiceHit] });
+    const tree = compose(comparison, { state: 'draft' });
+    // Words not reviewed, profile not approved, no approval form for the plication, one practice caution.
+    expect(tree.furniture.tab).toBe('Draft. Not for signature. 4 points are open, see the last page.');
+    expect(tree.furniture.draftEdge).toBe('Draft');
+    const last = blocksOfType(tree, 'topic').at(-1);
+    expect(last?.question).toBe('What is still open?');
+    expect(textOf({ ...tree, blocks: last === undefined ? [] : [last] })).toContain(
+      'Stomach folding is under study',
+    );
+    expect(blocksOfType(compose(comparison), 'topic').at(-1)?.question).toBe('What happens next?');
+  });
+});
+
+describe('what no text of a case can do', () => {
+  const nasty = `<b>&"'><fig cell="x" records="">1</fig></p>{{t 'common.title'}}`;
+
+  it.each(documentKinds)('add structure to a %s', (kind) => {
+    const comparison = makeComparison(fiveOptions, { cautions: [refluxHit] });
+    const decision = {
+      options: fiveOptions,
+      matters_most: [{ text: { en: nasty } }],
+      leaning: { option: 'sleeve', reasons: [{ text: { en: nasty } }] },
+      advised_against: [{ option: 'bypass', reasons: [{ text: { es: nasty } }] }],
+    };
+    const plain = compose(comparison, {
+      kind,
+      case: makeCase({ decision: { ...decision, matters_most: [{ text: { en: 'x' } }] } }),
+    });
+    const tree = compose(comparison, {
+      kind,
+      case: makeCase({ patient: { name: nasty.slice(0, 80) }, decision }),
+    });
+    expect(tree.blocks.map(({ type }) => type)).toEqual(plain.blocks.map(({ type }) => type));
+    if (kind === 'comparison') {
+      expect(textOf(tree)).toContain(`“${nasty}”`);
+      expect(textOf(tree)).toContain(`For ${nasty.slice(0, 80)}`);
+      expect(tree.furniture.header.start).toBe(nasty.slice(0, 80));
+    }
+    const figures = expectedText(tree).flatMap((piece) => piece.figures);
+    expect(figures.some(({ cell }) => cell === 'x')).toBe(false);
+  });
+
+  it('marks free text that is in another language', () => {
+    const decision = { options: fiveOptions, matters_most: [{ text: { es: 'Quiero subir escaleras.' } }] };
+    const tree = compose(makeComparison(fiveOptions), { case: makeCase({ decision }) });
+    const [statement] = blocksOfType(tree, 'matters').flatMap(({ statements }) => statements);
+    expect(statement?.inlines).toContainEqual({
+      type: 'text',
+      value: 'Quiero subir escaleras.',
+      language: 'es',
+    });
+  });
+});
+
+describe('the last gate before paper', () => {
+  it.each(documentKinds)('refuses a %s with a figure that nobody read at its source', (kind) => {
+    const comparison = makeComparison(fiveOptions);
+    const unread = 'sleeve.leak.study-a';
+    const result = composeDocument(
+      inputFor(comparison, { kind, evidence: evidenceFor(comparison, {}, [unread]) }),
+    );
+    expect(result).toMatchObject({ ok: false, diagnostics: [{ code: 'EVIDENCE_UNVERIFIED', path: unread }] });
+  });
+
+  it('refuses a record that the evidence does not hold', () => {
+    const comparison = makeComparison(fiveOptions);
+    const { recordsUsed, ...rest } = comparison;
+    const evidence = evidenceFor({ ...rest, recordsUsed: recordsUsed.slice(1) });
+    const result = composeDocument(inputFor(comparison, { evidence }));
+    expect(result.ok ? [] : result.diagnostics.map(({ path }) => path)).toEqual([recordsUsed[0]]);
+  });
+
+  it('prints only what to ask where the evidence says that no source was read, whatever the comparison says', () => {
+    const comparison = makeComparison(fiveOptions, { cautions: [{ ...practiceHit, basis: 'page' }] });
+    expect(textOf(compose(comparison))).toContain(
+      'Ask your surgeon how your BMI changes the risk of this operation.',
+    );
+  });
+
+  it('refuses a document that lacks a statement of its kind', () => {
+    const comparison = makeComparison(fiveOptions);
+    const documents = new Map(templates.documents);
+    const sources = documents.get('sources');
+    if (sources !== undefined)
+      documents.set('sources', { ...sources, required: ['comparison.short.question'] });
+    const result = composeDocument(
+      inputFor(comparison, { kind: 'sources', templates: { ...templates, documents } }),
+    );
+    expect(result).toMatchObject({
+      ok: false,
+      diagnostics: [{ code: 'TEMPLATE_STATEMENT_MISSING', path: 'comparison.short.question' }],
+    });
+  });
+
+  it('reports words that a language lacks, with their key', () => {
+    const comparison = makeComparison(['sleeve', 'no-operation'], { notes: ['no-such-note' as 'under-35'] });
+    const result = composeDocument(inputFor(comparison));
+    expect(result).toMatchObject({
+      ok: false,
+      diagnostics: [{ code: 'LOCALE_KEY_MISSING', path: 'comparison.notes.no-such-note' }],
+    });
+  });
+
+  it('reports markup that a template breaks, at its line', () => {
+    const comparison = makeComparison(fiveOptions);
+    const documents = new Map(templates.documents);
+    const sources = documents.get('sources');
+    if (sources !== undefined)
+      documents.set('sources', {
+        ...sources,
+        run: () => '<p origin="sources/main.hbs:3">x</p><blink origin="sources/main.hbs:4"/>',
+      });
+    const result = composeDocument(
+      inputFor(comparison, { kind: 'sources', templates: { ...templates, documents } }),
+    );
+    expect(result).toMatchObject({
+      ok: false,
+      diagnostics: [{ code: 'TEMPLATE_UNKNOWN_BLOCK', span: { file: 'sources/main.hbs', line: 4 } }],
+    });
+  });
+});
+
+describe('every figure of a document', () => {
+  it.each(documentKinds)('names a cell and its records in a %s', (kind) => {
+    const comparison = makeComparison(fiveOptions);
+    const figures = expectedText(compose(comparison, { kind })).flatMap((piece) => piece.figures);
+    if (kind !== 'questions') expect(figures.length).toBeGreaterThan(10);
+    for (const { cell, records } of figures) {
+      if (cell.endsWith('/own')) expect(records).toEqual([]);
+      else
+        expect(records.every((record) => comparison.recordsUsed.includes(record)) && records.length > 0).toBe(
+          true,
+        );
+    }
+  });
+
+  it('has an origin in a template for every block', () => {
+    const tree = compose(makeComparison(fiveOptions));
+    for (const { origin } of expectedText(tree))
+      expect(origin).toMatch(/^(comparison\/main|partials\/[a-z-]+)\.hbs:\d+$/);
+  });
+});
