@@ -6,8 +6,18 @@ import { paragraph, smallTree, words } from '../../helpers/small-tree.ts';
 
 async function printAndRead(text: string): Promise<string> {
   const tree = smallTree([paragraph('a:1', [words(text)])]);
-  const packet = { caseReference: 'PE-1', language: 'en', title: 'My choices', author: 'Clinic', documents: [tree] };
-  const rendered = await renderPdf(packet, { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] });
+  const packet = {
+    caseReference: 'PE-1',
+    language: 'en',
+    title: 'My choices',
+    author: 'Clinic',
+    documents: [tree],
+  };
+  const rendered = await renderPdf(packet, {
+    createdOn: '2026-11-25',
+    producer: 'plainleaf',
+    attachments: [],
+  });
   if (!rendered.ok) throw new Error(rendered.diagnostics.map(({ message }) => message).join('\n'));
   const file = await readBack(rendered.value.pdf);
   return file?.pages.join('\n') ?? '';
