@@ -50,5 +50,6 @@ export async function makeFiles(
     await asked.tellWarnings(warnings);
     await reportOutcomes(context, outcomes);
   }
+  if (stopped) terminal.err('Stopped; what is not listed was not made.');
   return stopped ? stoppedCode : asked.exitCode(outcomes);
 }

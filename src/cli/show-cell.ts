@@ -54,7 +54,7 @@ export function showValue(value: CellValue): string {
     case 'weight': {
       const share = value.spread === undefined ? '' : `, ${value.spread.share}`;
       const sure = value.uncertainty === undefined ? '' : ', average';
-      const change = `${value.averageKg.toFixed(0)} kg (${value.changeKg.toFixed(0)} kg)`;
+      const change = `${value.averageKg.toFixed(0)} kg (${String(Math.round(value.changeKg) + 0)} kg)`;
       return `${change}${share}${showInterval(value.spread, value)}${sure}${showInterval(value.uncertainty, value)}`;
     }
     case 'amount': {

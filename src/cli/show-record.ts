@@ -3,14 +3,14 @@ import type { EvidenceRecord, People } from '../model/evidence-record.ts';
 import type { Study } from '../model/study.ts';
 import { alignColumns, countOf } from './align-columns.ts';
 
-/** Records one a line: id, figure, people, how sure, how it was read. */
+/** Records one a line: id, people, how sure, how it was read, figure. */
 export function showRecords(rows: readonly RecordRow[]): string {
   const lines = rows.map(({ record }) => [
     record.id,
-    showFigure(record),
     record.people.indication,
     record.certainty,
     record.seen,
+    showFigure(record),
   ]);
   return [...alignColumns(lines), '', countOf(rows.length, 'record')].join('\n');
 }

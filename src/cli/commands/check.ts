@@ -43,7 +43,7 @@ export async function run(call: Call, context: Context): Promise<number> {
   } else {
     for (const { what, diagnostics } of checked) terminal.out(`${what.padEnd(40)}  ${verdict(diagnostics)}`);
     if (all.length > 0) terminal.err('');
-    await printDiagnostics(context, all);
+    await printDiagnostics(context, all, all.length);
   }
   return exitCodeOf(all);
 }
