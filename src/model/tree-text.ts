@@ -213,8 +213,6 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
         ];
       case 'heading':
         return [piece('heading', continuedHeading(block.text, continued), block)];
-      case 'callout':
-        return [piece('heading', continuedHeading(block.heading, continued), block)];
       case 'strip':
         return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);
       case 'table':

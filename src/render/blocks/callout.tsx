@@ -3,7 +3,6 @@ import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { ContinuedHead } from './continued-head.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
 import { Prose, Words } from './primitives.tsx';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
@@ -54,14 +53,14 @@ const MOST_WHOLE = 4;
 
 /**
  * A framed leaf. Each paragraph is a unit of its own, so that a person with many points about their health still gets
- * every one of them, and no page is left half empty for it. At least two points stand on either side of a break.
+ * every one of them, and no page is left half empty for it. At least two points stand on either side of a break, where
+ * the frame stays open.
  */
 export function calloutUnits(block: OfType<'callout'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
   const whole = paragraphs.length <= MOST_WHOLE;
-  const repeated = <ContinuedHead place={{ ...place, title: block.heading }} small />;
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,
     origin: block.origin,
@@ -77,6 +76,5 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
     gapBefore: 0,
     keepWithNext: whole ? false : index === 0 || index === paragraphs.length - 2,
     ...(whole ? { group: key } : {}),
-    ...(index === 0 ? {} : { continuation: repeated }),
   }));
 }

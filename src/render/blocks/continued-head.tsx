@@ -9,16 +9,14 @@ interface ContinuedHeadProps {
   readonly place: Place;
   /** What is repeated under the heading: an axis, the heads of a table. */
   readonly children?: ReactNode;
-  /** Under the rule of a topic, or the small heading of a call-out. */
-  readonly small?: boolean;
 }
 
 /** What stands again at the top of a page that goes on with a block. Screen readers pass over it. */
-export function ContinuedHead({ place, children, small = false }: ContinuedHeadProps): ReactElement {
+export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactElement {
   const { theme, title } = place;
   const { space, type } = theme;
-  const role = small ? type.smallHeading : type.topic;
-  const ruled = !small && title !== undefined && space.topicRule > 0;
+  const role = type.topic;
+  const ruled = title !== undefined && space.topicRule > 0;
   return (
     <View
       artifact

@@ -25,11 +25,13 @@ export type KeyMark = PictureKey['items'][number]['mark'];
 
 const PERSON_HEIGHT = 24;
 const PERSON_WIDTH = PERSON_HEIGHT / 1.95;
+/** A stroke at the very edge of a drawing would be cut thin. */
+const SPARE = 0.5;
 
 function personMark(look: 'had' | 'not' | 'may', direction: Direction): Mark {
-  const field: Field = { width: PERSON_WIDTH, direction };
-  const box: Box = { start: 0, top: 0, width: PERSON_WIDTH, height: PERSON_HEIGHT };
-  const size = { width: PERSON_WIDTH, height: PERSON_HEIGHT };
+  const size = { width: PERSON_WIDTH + 2 * SPARE, height: PERSON_HEIGHT + 2 * SPARE };
+  const field: Field = { width: size.width, direction };
+  const box: Box = { start: SPARE, top: SPARE, width: PERSON_WIDTH, height: PERSON_HEIGHT };
   if (look === 'may') {
     const hollow = {
       path: personPath(field, box, 1),
