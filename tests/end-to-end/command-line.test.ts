@@ -130,6 +130,19 @@ describe('plainleaf make', () => {
       expect(file?.pages[0]).toContain(identifying[0]);
     },
   );
+
+  it('names in the provenance exactly the records that the comparison stands on', async () => {
+    const compared = await plainleaf(folder, 'compare', 'example.yaml', '--date', date, '--json');
+    const { recordsUsed } = JSON.parse(compared.out) as { recordsUsed: readonly string[] };
+    const { provenance } = JSON.parse(readFileSync(join(folder, 'out/QB-0755/en/packet.json'), 'utf8')) as {
+      provenance: { wasDerivedFrom: Record<string, { 'prov:usedEntity': string }> };
+    };
+    const named = Object.values(provenance.wasDerivedFrom).map((relation) =>
+      relation['prov:usedEntity'].slice('record:'.length),
+    );
+    expect(recordsUsed.length).toBeGreaterThan(0);
+    expect(new Set(named)).toEqual(new Set(recordsUsed));
+  });
 });
 
 describe('plainleaf make with a case that has a mistake', () => {
