@@ -288,17 +288,7 @@ export function makeComparison(
     ),
   };
   const topics = topicsOf(options);
-  const rows = [
-    main,
-    oneYear,
-    ...topics.flatMap(({ picture, rows: others }) => [...(picture === null ? [] : [picture]), ...others]),
-  ];
-  const used = rows.flatMap(({ cells }) =>
-    cells.flatMap((cell) =>
-      cell.state === 'known' ? [cell.lead.record, ...(cell.others?.records ?? [])] : [],
-    ),
-  );
-  return {
+  const table: ComparisonTable = {
     person: {
       age: 45,
       sex: 'female',
@@ -316,9 +306,23 @@ export function makeComparison(
     topics,
     cautions: [],
     notes: [],
-    recordsUsed: [...new Set(used)].sort((a, b) => (a < b ? -1 : 1)),
+    recordsUsed: [],
     ...changes,
   };
+  return withRecords(table);
+}
+
+/** The comparison with the records that its cells name. */
+export function withRecords(table: ComparisonTable): ComparisonTable {
+  const topicRows = table.topics.flatMap(({ picture, rows }) => [
+    ...(picture === null ? [] : [picture]),
+    ...rows,
+  ]);
+  const cells = [table.weight.main, ...table.weight.over, ...topicRows].flatMap((row) => row.cells);
+  const used = cells.flatMap((cell) =>
+    cell.state === 'known' ? [cell.lead.record, ...(cell.others?.records ?? [])] : [],
+  );
+  return { ...table, recordsUsed: [...new Set(used)].sort((a, b) => (a < b ? -1 : 1)) };
 }
 
 export const refluxHit: CautionHit = {

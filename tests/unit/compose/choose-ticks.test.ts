@@ -23,6 +23,7 @@ describe('axes', () => {
           expect(ticks.every(Number.isInteger)).toBe(true);
         }
       }),
+      { numRuns: 500, examples: [[[97.28155339805826, 40]]] },
     );
   });
 

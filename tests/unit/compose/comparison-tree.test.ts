@@ -1,0 +1,544 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { composeDocument } from '../../../src/compose/index.ts';
+import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
+import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { DocumentTree, StripRow, Table } from '../../../src/model/document.ts';
+import type { Locale } from '../../../src/model/locale.ts';
+import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
+import {
+  blocksOfType,
+  evidenceFor,
+  fiveOptions,
+  fiveYears,
+  makeComparison,
+  practiceHit,
+  realLocale,
+  realTemplates,
+  refluxHit,
+  rowOf,
+  shareCell,
+  textOf,
+  topicNamed,
+  weightCell,
+  withRecords,
+  wordsOf,
+} from '../../helpers/compose-inputs.ts';
+
+let templates: Templates;
+let english: Locale;
+
+beforeAll(async () => {
+  templates = await realTemplates();
+  english = await realLocale('en');
+});
+
+function compose(comparison: ComparisonTable, changes: Partial<ComposeInput> = {}): DocumentTree {
+  const input: ComposeInput = {
+    kind: 'comparison',
+    case: makeCase({ decision: { options: fiveOptions } }),
+    clinic: makeClinic(),
+    evidence: evidenceFor(comparison),
+    comparison,
+    locale: english,
+    state: 'example',
+    date: '2026-11-25',
+    documentId: 'T-1-C',
+    templates,
+    ...changes,
+  };
+  const result = composeDocument(input);
+  if (!result.ok) throw new Error(result.diagnostics.map(({ message }) => message).join('; '));
+  return result.value;
+}
+
+const tied = (text: string): string => text.replaceAll('~', '\u00a0');
+
+function rowsOf(tree: DocumentTree, question: string): readonly StripRow[] {
+  return topicNamed(tree, question).strips[0]?.rows ?? [];
+}
+
+/** Cells of a table as text; paragraphs of a cell joined by a stroke. */
+function cellsOf(table: Table | undefined): readonly (readonly string[])[] {
+  return (table?.rows ?? []).map(({ cells }) =>
+    cells.map((cell) => cell.map(({ inlines }) => inlines.map(({ value }) => value).join('')).join(' | ')),
+  );
+}
+
+describe('the order of the comparison', () => {
+  it('is that of the pages, with every option in every strip', () => {
+    const tree = compose(makeComparison(fiveOptions, { cautions: [refluxHit] }));
+    const heads = tree.blocks.map((block) => (block.type === 'topic' ? block.question : block.type));
+    expect(heads).toEqual([
+      'cover',
+      'What are my choices?',
+      'key',
+      'In short',
+      'callout',
+      'callout',
+      'How much might I weigh after 5 years?',
+      'How might my weight change over time?',
+      'Who has a serious problem in the first month?',
+      'Which problems happen in the first month?',
+      'Can it be undone?',
+      'Who needs another operation within 5 years?',
+      'Which problems can come in later years?',
+      'What might I have to live with?',
+      'What are the results here?',
+      'What does nobody know yet?',
+      'What does it ask of me?',
+      'What does my surgeon think?',
+      'What matters to me?',
+      'ticks',
+      'What happens next?',
+    ]);
+    const names = ['Sleeve', 'Gastric bypass', 'Stomach folding', 'Semaglutide', 'No new treatment'];
+    for (const question of heads.slice(6).filter((head) => head.endsWith('?'))) {
+      const { strips } = topicNamed(tree, question);
+      const whole = strips.filter(({ rows }) => rows.length > 2);
+      for (const { rows } of whole) expect(rows.map(({ name }) => name)).toEqual(names);
+    }
+    expect(rowsOf(tree, 'What are my choices?').map(({ tag }) => tag)).toEqual([
+      undefined,
+      undefined,
+      'Under study',
+      undefined,
+      undefined,
+    ]);
+  });
+
+  it('asks the question of the decision', () => {
+    const [first] = blocksOfType(compose(makeComparison(fiveOptions)), 'cover');
+    expect(first).toMatchObject({
+      question: 'Which treatment for my weight fits me best?',
+      addressee: 'For Ilsa Marchetti-Boone',
+      clinic: 'Harbour Lane Clinic',
+    });
+    const { person } = makeComparison(fiveOptions);
+    const [second] = blocksOfType(
+      compose(makeComparison(fiveOptions, { person: { ...person, asked: 'second-operation' } })),
+      'cover',
+    );
+    expect(second?.question).toBe('Which second operation, if any, is right for me?');
+  });
+
+  it('sums up one line an option', () => {
+    const tree = compose(makeComparison(fiveOptions));
+    expect(cellsOf(topicNamed(tree, 'In short').tables[0])).toEqual([
+      ['Sleeve', tied('206~lb (93~kg)'), '24 out of 1,000', 'Partly'],
+      ['Gastric bypass', tied('190~lb (86~kg)'), '37 out of 1,000', 'Partly'],
+      ['Stomach folding', 'not known', 'None of 212', 'Partly'],
+      ['Semaglutide', 'not known', 'no operation', 'Yes'],
+      ['No new treatment', tied('256~lb (116~kg)'), 'Fewer than 1 out of 1,000', 'Yes'],
+    ]);
+  });
+});
+
+describe('weight', () => {
+  const question = 'How much might I weigh after 5 years?';
+
+  it('says the average, the change, where people end up, and other times', () => {
+    const [sleeve, bypass, plication, semaglutide, none] = rowsOf(
+      compose(makeComparison(fiveOptions)),
+      question,
+    );
+    expect(wordsOf(sleeve)).toEqual([
+      tied('206~lb (93~kg)'),
+      tied('46~lb less than today.'),
+      tied('Two in three: 181 to~231~lb.'),
+      tied('1 year: 176~lb.'),
+    ]);
+    expect(wordsOf(bypass)).toEqual([
+      tied('190~lb (86~kg)'),
+      tied('62~lb less than today.'),
+      tied('The average could be 185 to~194~lb.'),
+      'Worked out for you from another measure: percent of extra weight lost.',
+    ]);
+    expect(wordsOf(plication)).toEqual([
+      'Not known',
+      'for people like you. The longest study lasted 3 years.',
+    ]);
+    expect(wordsOf(semaglutide)).toEqual([
+      'Not known',
+      'for people like you. These studies were in people with a BMI of 50.0 or more. Yours is 43.1.',
+      tied('1 year: 212~lb.'),
+    ]);
+    expect(wordsOf(none)).toEqual([tied('256~lb (116~kg)'), tied('4~lb more than today.')]);
+  });
+
+  it('draws a band only from a spread of people and a whisker only from an uncertainty', () => {
+    const [sleeve, bypass, plication, , none] = rowsOf(compose(makeComparison(fiveOptions)), question);
+    expect(sleeve?.picture).toEqual({
+      type: 'range',
+      average: 93.4,
+      low: 82,
+      high: 105,
+      meaning: 'spread',
+      alt: tied(
+        'Sleeve: on average 206~lb (93~kg) after 5 years; two in three people weigh 181 to~231~lb; you weigh 252~lb (115~kg) today.',
+      ),
+    });
+    expect(bypass?.picture).toMatchObject({ average: 86.2, low: 84, high: 88, meaning: 'uncertainty' });
+    expect(plication?.picture).toEqual({
+      type: 'unknown',
+      of: 'range',
+      alt: 'Stomach folding: not known for people like you.',
+    });
+    expect(none?.picture).toMatchObject({ average: 116.1, meaning: 'none' });
+    expect(none?.picture).not.toHaveProperty('low');
+  });
+
+  it('puts all bars and today on one axis in both units, with a key for what is drawn', () => {
+    const tree = compose(makeComparison(fiveOptions));
+    const axis = topicNamed(tree, question).strips[0]?.axis;
+    expect(axis?.today).toEqual({ at: 114.5, label: 'You today' });
+    expect(axis?.top.unit).toBe('pounds');
+    expect(axis?.bottom?.unit).toBe('kilograms');
+    expect(axis?.min).toBeLessThanOrEqual(82);
+    expect(axis?.max).toBeGreaterThanOrEqual(116.1);
+    const keys = blocksOfType(tree, 'key').map(({ items }) => items.map(({ mark }) => mark));
+    expect(keys).toEqual([
+      ['had', 'not', 'may'],
+      ['spread', 'average', 'uncertainty', 'today'],
+    ]);
+  });
+
+  it('keeps to kilograms where the clinic does', () => {
+    const clinic = makeClinic();
+    const tree = compose(makeComparison(fiveOptions), {
+      clinic: { ...clinic, clinic: { ...clinic.clinic, units: 'metric' } },
+    });
+    const [sleeve] = rowsOf(tree, question);
+    expect(wordsOf(sleeve)).toEqual([
+      tied('93~kg'),
+      tied('22~kg less than today.'),
+      tied('Two in three: 82 to~105~kg.'),
+      tied('1 year: 80~kg.'),
+    ]);
+    expect(topicNamed(tree, question).strips[0]?.axis).not.toHaveProperty('bottom');
+  });
+
+  it('names another spread as what it is, warns of too low a weight, and says the real time', () => {
+    const comparison = makeComparison(fiveOptions);
+    const half = { low: 40, high: 60, basis: 'iqr', share: 'half' } as const;
+    const main = rowOf(fiveOptions, ['weight-loss', fiveYears], {
+      sleeve: (place) => {
+        const cell = weightCell(place, 48, { spread: half, warning: 'under-18-5' });
+        return { ...cell, lead: { ...cell.lead, horizon: { months: 72 } } };
+      },
+    });
+    const tree = compose({ ...comparison, weight: { ...comparison.weight, main } });
+    const words = wordsOf(rowsOf(tree, question)[0]);
+    expect(words).toContain(tied('Half of people: 88 to~132~lb.'));
+    expect(words).toContain('Measured after 6 years.');
+    expect(words.at(-1)).toContain('too thin');
+    expect(blocksOfType(tree, 'key')[1]?.items[0]?.words).toBe(
+      'Where people end up; the words say how many of them',
+    );
+  });
+
+  it('draws a line over time from the people of one study', () => {
+    const [board] = blocksOfType(compose(makeComparison(fiveOptions)), 'line-board');
+    expect(board?.lines).toHaveLength(1);
+    expect(board?.lines[0]).toMatchObject({
+      name: 'Sleeve',
+      points: [
+        { months: 12, at: 80, label: '176', low: 82, high: 105 },
+        { months: 60, at: 93.4, label: '206' },
+      ],
+      timeTicks: [
+        { at: 0, label: '0' },
+        { at: 12, label: '1' },
+        { at: 60, label: '5' },
+      ],
+      alt: tied('Sleeve: 176~lb after 1 year and 206~lb after 5 years; you weigh 252~lb (115~kg) today.'),
+    });
+    const comparison = makeComparison(fiveOptions);
+    expect(
+      blocksOfType(compose({ ...comparison, weight: { ...comparison.weight, courses: [] } }), 'line-board'),
+    ).toEqual([]);
+  });
+});
+
+describe('pictures of people', () => {
+  it('says the number, the other side, other studies and the one difference', () => {
+    const [sleeve, bypass, plication, semaglutide, none] = rowsOf(
+      compose(makeComparison(fiveOptions)),
+      'Who has a serious problem in the first month?',
+    );
+    expect(wordsOf(sleeve)).toEqual([
+      '24 out of 1,000',
+      '976 do not.',
+      tied('Other studies: 18 to~31.').replace('Other studies', 'Another study'),
+    ]);
+    expect(wordsOf(bypass)).toEqual([
+      '37 out of 1,000',
+      '963 do not.',
+      'These people had a BMI of 45.9 on average. Yours is 43.1.',
+    ]);
+    expect(wordsOf(plication)).toEqual(['None of 212', 'The true figure could be up to 18 out of 1,000.']);
+    expect(wordsOf(semaglutide)).toEqual([
+      'Not possible',
+      'This choice has no operation. It can have other problems.',
+    ]);
+    expect(wordsOf(none)).toEqual(['Fewer than 1 out of 1,000', 'More than 999 do not.']);
+    expect([sleeve, bypass, plication, semaglutide, none].map((row) => row?.picture)).toMatchObject([
+      { type: 'people', of: 1000, filled: 24, may: 0, half: false },
+      { filled: 37, may: 0, half: false },
+      { filled: 0, may: 18, half: false },
+      { filled: 0, may: 0, half: false },
+      { filled: 0, may: 0, half: true },
+    ]);
+    expect(sleeve?.picture?.alt).toBe('Sleeve. A serious problem: 24 out of 1,000 people. 976 do not.');
+  });
+
+  it('says the real time where it is not the one asked, and what nearly everybody means', () => {
+    const [sleeve, bypass, plication] = rowsOf(
+      compose(makeComparison(fiveOptions)),
+      'Who needs another operation within 5 years?',
+    );
+    expect(wordsOf(sleeve)).toEqual(['23 out of 100', '77 do not.', 'Counted within 6 years.']);
+    expect(wordsOf(bypass)).toEqual(['More than 99 out of 100', 'Fewer than 1 does not.']);
+    expect(plication?.picture).toMatchObject({ type: 'unknown', of: 100 });
+  });
+
+  it('says whose figures they are', () => {
+    const { text } = topicNamed(
+      compose(makeComparison(fiveOptions)),
+      'Who has a serious problem in the first month?',
+    );
+    expect(text).toContain(tied('The studies took people with a BMI of 35 to~60, aged 18 to~65.'));
+    expect(text).toContain('There are 1,000 in each picture.');
+  });
+});
+
+describe('tables', () => {
+  const question = 'Which problems happen in the first month?';
+
+  it('has options as rows, at most four outcomes a table, one denominator, and notes said once', () => {
+    const tree = compose(makeComparison(fiveOptions));
+    const { tables, text } = topicNamed(tree, question);
+    expect(tables.map(({ columns }) => columns.map(({ label }) => label))).toEqual([
+      ['', 'Death', 'A leak', 'Bleeding'],
+      ['', 'A blood clot', 'Another operation'],
+    ]);
+    expect(cellsOf(tables[0])).toEqual([
+      ['Sleeve', 'fewer than 1', '6', '9'],
+      ['Gastric bypass', '3 | note 1', 'not known', '15'],
+      ['Stomach folding', 'not known', 'none of 31 | note 2', 'not known'],
+      ['Semaglutide', 'not known', 'not possible', 'not known'],
+      ['No new treatment', 'not known', 'not known', 'not known'],
+    ]);
+    expect(cellsOf(tables[1])[0]).toEqual(['Sleeve', 'not known', '40 | note 1']);
+    expect(text).toContain('Out of 1,000 people, in the first month.');
+    expect(text).toContain(
+      '1\nThis stands on 3 of 1,000 people.\n2\n“None of 31”: The true figure could be up to 113 out of 1,000.',
+    );
+    expect(text).toContain('1\nOnly 50 people were counted.');
+  });
+
+  it('gives each column its time where outcomes were asked at different times', () => {
+    const comparison = makeComparison(fiveOptions);
+    const rows = [
+      rowOf(fiveOptions, ['ulcer', fiveYears], { sleeve: (place) => shareCell(place, [5, 100]) }),
+      rowOf(fiveOptions, ['anaemia', { months: 24 }], {
+        sleeve: (place) => shareCell(place, [90, 100], { horizon: { months: 18 } }),
+      }),
+    ];
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'later-years' ? { ...topic, rows } : topic,
+    );
+    const tree = compose(withRecords({ ...comparison, topics }));
+    const { tables, text } = topicNamed(tree, 'Which problems can come in later years?');
+    expect(tables[0]?.columns.map(({ label }) => label)).toEqual([
+      '',
+      'An ulcer, 5 years',
+      'Anemia, 2 years',
+    ]);
+    expect(cellsOf(tables[0])[0]).toEqual(['Sleeve', '5', '90 | after 18 months']);
+    expect(text).toContain('The head of each column says after how long.');
+  });
+});
+
+describe('what the surgeon and the clinic say', () => {
+  it('prints one opinion with its reasons and what speaks against it', () => {
+    const decision = {
+      options: fiveOptions,
+      leaning: {
+        option: 'sleeve',
+        reasons: [{ code: 'fewer-early-problems' }, { text: { en: 'It is the shorter operation.' } }],
+      },
+      advised_against: [{ option: 'bypass', reasons: [{ code: 'no-pain-medicine' }] }],
+    };
+    const clinic = {
+      ...makeClinic(),
+      second_opinion: [{ name: 'Port Sennet General Hospital', phone: '555 0119' }],
+    };
+    const tree = compose(makeComparison(fiveOptions, { cautions: [refluxHit] }), {
+      case: makeCase({ decision }),
+      clinic,
+    });
+    const [panel] = blocksOfType(tree, 'panel');
+    const items = panel?.columns.map((column) => wordsOf({ name: '', origin: '', words: column.items }));
+    expect(panel?.lead.map(({ value }) => value).join('')).toBe('Dr. A. Example leans to a sleeve.');
+    expect(items).toEqual([
+      ['There may be fewer problems in the first month.', 'It is the shorter operation.'],
+      [
+        'You have acid that rises into your food pipe (reflux). See “About your own health”.',
+        'It can only be undone in part.',
+      ],
+    ]);
+    expect(wordsOf({ name: '', origin: '', words: panel?.closing ?? [] })).toEqual([
+      'Dr. A. Example advises against a gastric bypass. You could not go on with your pain medicine.',
+      'For a second opinion you can call Port Sennet General Hospital: 555 0119.',
+    ]);
+    expect(panel?.closing[1]?.duty).toBe('phone');
+    expect(textOf(tree)).toContain('This is one opinion. The choice is yours.');
+  });
+
+  it('says so where no opinion is written', () => {
+    const { text } = topicNamed(compose(makeComparison(fiveOptions)), 'What does my surgeon think?');
+    expect(text).toContain('Your surgeon has not written down an opinion.');
+    expect(text).toContain('second opinion');
+  });
+
+  it('shows own results with their limits, or that they are too few', () => {
+    const rows = rowsOf(compose(makeComparison(fiveOptions)), 'What are the results here?');
+    expect(rows.map(({ name }) => name)).toEqual(['Sleeve', 'Stomach folding']);
+    const said = rows.map((row) => wordsOf(row).join(' ').replaceAll('\u00a0', ' '));
+    expect(said[0]).toBe(
+      'A leak, in the first month: 1 of 212 people, from January 2021 to December 2025. The true figure could be fewer than 1 to 27 out of 1,000. In the studies: 6 out of 1,000.',
+    );
+    expect(said[1]).toContain('0 of 12 people, from 2021 to 2025. That is too few people to tell.');
+  });
+
+  it("prints the clinic's protocol, else evidence, else whom to ask", () => {
+    const clinic = makeClinic();
+    const own = {
+      ...clinic,
+      protocol: {
+        ...clinic.protocol,
+        stay: { sleeve: { en: '1 night' } },
+        for_life: { sleeve: { en: 'Vitamins' } },
+      },
+    };
+    const { tables, strips, text } = topicNamed(
+      compose(makeComparison(fiveOptions), { clinic: own }),
+      'What does it ask of me?',
+    );
+    expect(cellsOf(tables[0]).slice(0, 4)).toEqual([
+      ['Sleeve', '1 night', 'Ask your surgeon.', 'Ask your surgeon.'],
+      ['Gastric bypass', 'Ask your surgeon.', 'Ask your surgeon.', 'Ask your surgeon.'],
+      ['Stomach folding', 'Ask your surgeon.', 'Ask your surgeon.', 'Ask your surgeon.'],
+      ['Semaglutide', 'none', 'none', 'Ask your surgeon.'],
+    ]);
+    expect(wordsOf(strips[0]?.rows[0])).toEqual(['Vitamins', 'this clinic']);
+    expect(text).toContain('This is how this clinic does it');
+  });
+
+  it('shows an option under study as such, and what the clinic has not given', () => {
+    const clinic = makeClinic({
+      results: [
+        { option: 'plication', outcome: 'leak', days: 30, events: 0, n: 22, from: '2024', to: '2025' },
+      ],
+    });
+    const given = {
+      ...clinic,
+      under_study: {
+        plication: {
+          oversight: { en: 'The Sennet Research Board' },
+          approval: 'S-1',
+          contact: '555 0163',
+          form: null,
+        },
+      },
+    };
+    const [bare] = blocksOfType(compose(makeComparison(fiveOptions)), 'callout');
+    const [full] = blocksOfType(compose(makeComparison(fiveOptions), { clinic: given }), 'callout');
+    expect(bare).toMatchObject({ kind: 'study', heading: 'Stomach folding is under study' });
+    expect(wordsOf({ name: '', origin: '', words: bare?.body ?? [] }).join(' ')).toContain(
+      'It must tell you before you decide.',
+    );
+    const words = wordsOf({ name: '', origin: '', words: full?.body ?? [] }).join(' ');
+    expect(words).toContain('The Sennet Research Board');
+    expect(words).toContain('555 0163');
+    expect(words).toContain('Your surgeon has counted 22 people who had it.');
+    expect(words).toContain('You can say no and still have a usual operation.');
+  });
+});
+
+describe('the person’s own health', () => {
+  it('prints a read statement beside the options it touches, what to ask where none was read, and nothing struck', () => {
+    const hits = [refluxHit, { ...refluxHit, id: 'severe-reflux-sleeve' }, practiceHit];
+    const clinic = { ...makeClinic(), cautions: { 'severe-reflux-sleeve': 'struck' as const } };
+    const tree = compose(makeComparison(fiveOptions, { cautions: hits, notes: ['under-35'] }), { clinic });
+    const callouts = blocksOfType(tree, 'callout').filter(({ kind }) => kind === 'health');
+    const words = callouts.flatMap(({ body }) => wordsOf({ name: '', origin: '', words: body }));
+    expect(words[0]).toContain('Your BMI is 43.1.');
+    expect(words[1]).toMatch(
+      /^You have acid that rises into your food pipe \(reflux\)\. For a sleeve: After 10 years/,
+    );
+    expect(words[2]).toBe(
+      'Your BMI matters here. For stomach folding: Ask your surgeon how your BMI changes the risk of this operation.',
+    );
+    expect(words).toHaveLength(3);
+    expect(callouts.flatMap(({ body }) => body).every(({ duty }) => duty === 'caution')).toBe(true);
+  });
+
+  it('says one cause once, and shares long lists out over call-outs', () => {
+    const hits = Array.from({ length: 8 }, () => refluxHit);
+    const callouts = blocksOfType(compose(makeComparison(fiveOptions, { cautions: hits })), 'callout').filter(
+      ({ kind }) => kind === 'health',
+    );
+    expect(callouts.length).toBeGreaterThan(1);
+    expect(callouts[1]?.heading).toBe('More about your own health');
+    const words = callouts.flatMap(({ body }) => wordsOf({ name: '', origin: '', words: body }));
+    expect(words.filter((text) => text.startsWith('You have'))).toHaveLength(1);
+    expect(words).toHaveLength(8);
+  });
+});
+
+describe('what the person fills in', () => {
+  it('puts their own words first, in quotation marks, then other points', () => {
+    const decision = {
+      options: fiveOptions,
+      matters_most: [{ code: 'keep-options-open' }, { text: { en: 'I want to climb stairs.' } }],
+    };
+    const [grid] = blocksOfType(
+      compose(makeComparison(fiveOptions), { case: makeCase({ decision }) }),
+      'matters',
+    );
+    const words = wordsOf({ name: '', origin: '', words: grid?.statements ?? [] });
+    expect(words.slice(0, 3)).toEqual([
+      '“I want to be able to change my mind later.”',
+      '“I want to climb stairs.”',
+      'I want to lose as much weight as I can.',
+    ]);
+    expect(words).toHaveLength(6);
+    expect(new Set(words).size).toBe(6);
+    expect(grid).toMatchObject({ columns: ['A lot', 'Some', 'Not much'], blanks: 2 });
+  });
+
+  it('ends with the visit, whom to call, and that the mind may change', () => {
+    const file = makeCase({ decision: { options: fiveOptions } });
+    const { text } = topicNamed(
+      compose(makeComparison(fiveOptions), {
+        case: { ...file, plan: { ...file.plan, next_visit: '2026-12-10' } },
+      }),
+      'What happens next?',
+    );
+    expect(text).toContain(tied('Come to your visit on December~10, 2026.'));
+    expect(text).toContain(
+      'Questions? Call 555 0100. At night call 555 0101. In an emergency call 911. This does not replace your surgeon.',
+    );
+    expect(text).toContain('You can change your mind up to the last moment.');
+    expect(blocksOfType(compose(makeComparison(fiveOptions)), 'ticks')[0]?.items).toEqual([
+      'Sleeve',
+      'Gastric bypass',
+      'Stomach folding',
+      'Semaglutide',
+      'No new treatment',
+      'I am not sure yet',
+    ]);
+  });
+});

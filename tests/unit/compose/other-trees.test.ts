@@ -1,0 +1,404 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { composeDocument } from '../../../src/compose/index.ts';
+import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
+import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { DocumentTree } from '../../../src/model/document.ts';
+import type { Locale } from '../../../src/model/locale.ts';
+import { makeCase, makeClinic, makeRecord, makeStudy } from '../../helpers/compare-inputs.ts';
+import {
+  blocksOfType,
+  evidenceFor,
+  fiveOptions,
+  makeComparison,
+  practiceHit,
+  realLocale,
+  realTemplates,
+  refluxHit,
+  textOf,
+  topicNamed,
+  wordsOf,
+} from '../../helpers/compose-inputs.ts';
+
+let templates: Templates;
+let english: Locale;
+let spanish: Locale;
+
+beforeAll(async () => {
+  templates = await realTemplates();
+  english = await realLocale('en');
+  spanish = await realLocale('es');
+});
+
+function compose(
+  kind: ComposeInput['kind'],
+  comparison: ComparisonTable,
+  changes: Partial<ComposeInput> = {},
+): DocumentTree {
+  const input: ComposeInput = {
+    kind,
+    case: makeCase({ decision: { options: fiveOptions } }),
+    clinic: makeClinic(),
+    evidence: evidenceFor(comparison),
+    comparison,
+    locale: english,
+    state: 'example',
+    date: '2026-11-25',
+    documentId: 'T-1-S',
+    templates,
+    ...changes,
+  };
+  const result = composeDocument(input);
+  if (!result.ok) throw new Error(result.diagnostics.map(({ message }) => message).join('; '));
+  return result.value;
+}
+
+const loose = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+describe('the questions', () => {
+  const prompts = (tree: DocumentTree): readonly string[] =>
+    blocksOfType(tree, 'write-in').map(({ prompt }) =>
+      (prompt?.inlines ?? []).map(({ value }) => value).join(''),
+    );
+
+  it('fit the case: each option, own health, what is not known, with room to write', () => {
+    const file = makeCase({
+      health: {
+        conditions: ['sleep-apnoea'],
+        medicines: ['insulin', 'oral-contraceptive'],
+        smoking: 'current',
+        pregnancy: { planned_within_months: 12 },
+      },
+      decision: { options: fiveOptions },
+    });
+    const found = prompts(
+      compose('questions', makeComparison(fiveOptions, { cautions: [practiceHit] }), { case: file }),
+    );
+    const expected = [
+      'About a sleeve: how many have you done',
+      'About stomach folding: who checks the study',
+      'About semaglutide: how long would I take it',
+      'About no new treatment: what should I watch for',
+      'I may want a baby.',
+      'Who will change my diabetes medicines',
+      'What do I need for my breathing at night',
+      'Does the pill still protect me',
+      'How can you help me to stop smoking',
+      'For stomach folding: Ask your surgeon how your BMI changes the risk of this operation.',
+      'About semaglutide: there is no figure for people like me on “Weight lost” and “Another operation”.',
+    ];
+    for (const start of expected) expect(found.filter((prompt) => prompt.startsWith(start))).toHaveLength(1);
+    expect(
+      blocksOfType(compose('questions', makeComparison(fiveOptions)), 'write-in').every(
+        ({ lines }) => lines >= 1,
+      ),
+    ).toBe(true);
+  });
+
+  it('ask nothing about health that the case does not mention', () => {
+    const tree = compose('questions', makeComparison(['sleeve', 'no-operation']));
+    expect(blocksOfType(tree, 'topic').map(({ question }) => question)).not.toContain('About my health');
+    expect(prompts(tree).join(' ')).not.toContain('diabetes');
+  });
+
+  it('end with the steps of deciding', () => {
+    const { text } = topicNamed(
+      compose('questions', makeComparison(fiveOptions)),
+      'How to decide, step by step',
+    );
+    expect(text).toContain('Look at every choice, also at changing nothing for now.');
+    expect(text).toContain('You can change your mind up to the last moment.');
+  });
+});
+
+describe('the sources', () => {
+  it('give each figure its people, design, certainty and study', () => {
+    const comparison = makeComparison(fiveOptions);
+    const [, bypass] = topicNamed(compose('sources', comparison), 'Gastric bypass').strips[0]?.rows ?? [];
+    const row = topicNamed(compose('sources', comparison), 'Sleeve').strips[0]?.rows.find(
+      ({ name }) => name === 'A serious problem, in the first month',
+    );
+    expect(bypass?.name).toBe('A serious problem, in the first month');
+    expect(wordsOf(row).map(loose)).toEqual([
+      '24 out of 1,000. Counted: 24 of 1,000. How sure the number is was not stated.',
+      'BMI: 35 to 60. Age: 18 to 65. Group over time; quite sure. Study 1. The other study: 1.',
+    ]);
+  });
+
+  it('cite every study in full, in its own language, and say what was not seen of it', () => {
+    const comparison = makeComparison(fiveOptions);
+    const study = makeStudy('study-a', {
+      citation_unseen: ['authors'],
+      citation: { year: 2020, title: 'Is it safe?', journal: 'J Ex 1:2', doi: '10.1000/x' },
+    });
+    const evidence = { ...evidenceFor(comparison), studies: new Map([['study-a', study]]) };
+    const tree = compose('sources', comparison, { evidence, locale: spanish });
+    const [first] = blocksOfType(tree, 'list')
+      .filter(({ ordered }) => ordered)
+      .flatMap(({ items }) => items.flat());
+    expect(first?.inlines).toEqual([
+      { type: 'text', value: '(2020). Is it safe? J Ex 1:2.', language: 'en' },
+      { type: 'text', value: ' doi.org/10.1000/x. Todavía sin confirmar: autores.' },
+    ]);
+  });
+
+  it('say who made and paid for the figures, and when they are read again', () => {
+    const { text } = topicNamed(
+      compose('sources', makeComparison(fiveOptions)),
+      'Who made this, and how old is it?',
+    );
+    expect(loose(text)).toContain('It will be checked again by November 25, 2027.');
+    expect(text).toContain('Made by:');
+    expect(text).toContain('Paid by:');
+  });
+
+  it('print the reason of a clinic that prefers a record, and the sources of cautions', () => {
+    const clinic = {
+      ...makeClinic(),
+      prefer: [{ record: 'sleeve.leak.study-a', reason: { en: 'It is our own register.' } }],
+    };
+    const comparison = makeComparison(fiveOptions, { cautions: [refluxHit, practiceHit] });
+    const tree = compose('sources', comparison, { clinic });
+    expect(textOf(tree)).toContain(
+      'Record sleeve.leak.study-a. The reason of the clinic: It is our own register.',
+    );
+    const { text } = topicNamed(tree, 'Where do the points about health and undoing come from?');
+    expect(text).toBe(
+      'Where do the points about health and undoing come from?\nYou have acid that rises into your food pipe (reflux). For a sleeve: Study 1.',
+    );
+  });
+});
+
+describe('the clinician sheet', () => {
+  const tables = (tree: DocumentTree): readonly (readonly (readonly string[])[])[] =>
+    blocksOfType(tree, 'table').map(({ rows }) =>
+      rows.map(({ group, cells }) => [
+        ...(group === undefined ? [] : [group]),
+        ...cells.map((cell) =>
+          loose(cell.flatMap(({ inlines }) => inlines.map(({ value }) => value)).join('')),
+        ),
+      ]),
+    );
+
+  it('lists the facts of the case', () => {
+    const [facts] = blocksOfType(compose('clinician-sheet', makeComparison(fiveOptions)), 'facts');
+    expect(facts?.items.map(({ value }) => loose(value))).toEqual([
+      'Woman, 45, born June 2, 1981',
+      '163 cm, 114.5 kg, BMI 43.1, standard cut-offs',
+      'none',
+      'none',
+      'never',
+      'none',
+      'none',
+    ]);
+  });
+
+  it('shows each figure exactly, with its record, interval, size and why it leads', () => {
+    const [figures] = tables(compose('clinician-sheet', makeComparison(fiveOptions)));
+    expect(figures?.slice(0, 3)).toEqual([
+      ['Sleeve'],
+      [
+        'sleeve.weight-loss.study-a',
+        'Weight from TWL, after 5 years',
+        '93.4 kg',
+        'SD 82.0 to 105.0',
+        '4,000',
+        'cohort, 2020',
+        'largest',
+      ],
+      [
+        'sleeve.weight-loss.study-a',
+        'Weight from TWL, after 1 year',
+        '80.0 kg',
+        'SD 82.0 to 105.0',
+        '4,000',
+        'cohort, 2020',
+        'largest',
+      ],
+    ]);
+    const serious = figures?.filter(([record]) => record?.includes('major-complication'));
+    expect(serious?.map(([, ...cells]) => cells)).toEqual([
+      [
+        'A serious problem, per 1,000, within 30 days',
+        '24.0',
+        'not stated; other 18.0 to 31.0',
+        '1,000',
+        'cohort, 2020',
+        'largest',
+      ],
+      [
+        'A serious problem, per 1,000, within 30 days',
+        '37.0',
+        'not stated',
+        '1,000',
+        'cohort, 2020',
+        'largest; near These people had a BMI of 45.9 on average. Yours is 43.1.',
+      ],
+      [
+        'A serious problem, per 1,000, within 30 days',
+        '0 of 212',
+        'upper 17.2 (exact)',
+        '212',
+        'cohort, 2020',
+        'largest',
+      ],
+      [
+        'A serious problem, per 1,000, within 30 days',
+        '0.60',
+        'not stated',
+        '10,000',
+        'cohort, 2020',
+        'largest',
+      ],
+    ]);
+  });
+
+  it('names cautions with their basis, what needs confirming, and what the clinic has struck', () => {
+    const clinic = { ...makeClinic(), cautions: { 'reflux-sleeve': 'struck' as const } };
+    const [, cautions] = tables(
+      compose('clinician-sheet', makeComparison(fiveOptions, { cautions: [refluxHit, practiceHit] }), {
+        clinic,
+      }),
+    );
+    expect(cautions?.map((cells) => cells.slice(0, 3))).toEqual([
+      ['reflux-sleeve', 'Sleeve', 'Extra risk; strong; source read'],
+      ['bmi-very-high-others', 'Stomach folding', 'Extra risk; weak; usual practice'],
+    ]);
+    expect(cautions?.[0]?.[3]).toMatch(/^Struck by this clinic; not on the patient pages\. After 10 years/);
+    expect(cautions?.[1]?.[3]).toBe('Needs confirming. A statement for clinicians.');
+  });
+
+  it('keeps what usual practice says in the language of the evidence', () => {
+    const tree = compose('clinician-sheet', makeComparison(fiveOptions, { cautions: [practiceHit] }), {
+      locale: spanish,
+    });
+    const runs = blocksOfType(tree, 'table').flatMap(({ rows }) =>
+      rows.flatMap(({ cells }) => cells.flat().flatMap(({ inlines }) => inlines)),
+    );
+    expect(runs).toContainEqual({ type: 'text', value: 'A statement for clinicians.', language: 'en' });
+  });
+
+  it('says why records were set aside: ids where nothing is shown, counts where a figure is', () => {
+    const comparison = makeComparison(fiveOptions);
+    const aside = (id: string): { record: string; reason: { code: 'indication-mixed' } } => ({
+      record: id,
+      reason: { code: 'indication-mixed' },
+    });
+    const topics = comparison.topics.map((topic) => ({
+      ...topic,
+      rows: topic.rows.map((row) => ({
+        ...row,
+        cells: row.cells.map((cell) =>
+          cell.option === 'bypass'
+            ? { ...cell, setAside: [aside('bypass.x.1'), aside('bypass.x.2'), aside('bypass.x.3')] }
+            : cell,
+        ),
+      })),
+    }));
+    const found = tables(compose('clinician-sheet', { ...comparison, topics })).at(-1);
+    expect(found?.[0]).toEqual(['Gastric bypass']);
+    expect(found).toContainEqual([
+      'A leak, 30 days',
+      'not known',
+      'first and second operations mixed: 1, 2, 1 record',
+    ]);
+    expect(found?.at(-1)).toEqual([
+      '3 outcomes with a figure',
+      'figure shown',
+      'first and second operations mixed: 9 records',
+    ]);
+  });
+
+  it('says what is open for a final, also on an example', () => {
+    const text = textOf(compose('clinician-sheet', makeComparison(fiveOptions, { cautions: [practiceHit] })));
+    expect(text).toContain('What is still open?');
+    expect(text).toContain('Nobody has yet approved the clinic’s profile.'.replace('’', "'"));
+    expect(text).toContain('1 warning comes from usual practice only.');
+  });
+
+  it('tells of earlier operations, pregnancy, leaning and what matters', () => {
+    const file = makeCase({
+      health: {
+        conditions: ['reflux'],
+        pregnancy: { planned_within_months: 12 },
+        earlier_operations: [
+          {
+            operation: 'band',
+            date: '2009-06',
+            weight_before: '108 kg',
+            lowest_weight: '70 kg',
+            trouble: 'slippage',
+            status: 'in-place',
+          },
+        ],
+      },
+      decision: {
+        options: fiveOptions,
+        matters_most: [{ code: 'keep-options-open' }],
+        leaning: { option: 'sleeve', reasons: [{ code: 'can-be-undone' }] },
+      },
+    });
+    const tree = compose('clinician-sheet', makeComparison(fiveOptions), { case: file });
+    const text = loose(textOf(tree));
+    expect(text).toContain('planned within 12 months');
+    expect(text).toContain('Stomach band, June 2009, in place, 108.0 kg before it, lowest 70.0 kg, trouble:');
+    expect(text).toContain('What matters most to this person: “I want to be able to change my mind later.”');
+    expect(text).toContain('Dr. A. Example leans to: Sleeve. It can be undone.');
+  });
+
+  it('marks figures whose BMI was assumed, and explains the mark', () => {
+    const comparison = makeComparison(fiveOptions);
+    const topics = comparison.topics.map((topic) => ({
+      ...topic,
+      rows: topic.rows.map((row) => ({
+        ...row,
+        cells: row.cells.map((cell) =>
+          cell.state === 'known' ? { ...cell, lead: { ...cell.lead, bmiBasis: 'assumed' as const } } : cell,
+        ),
+      })),
+    }));
+    const text = textOf(compose('clinician-sheet', { ...comparison, topics }));
+    expect(text).toContain('largest*');
+    expect(text).toContain('* BMI assumed:');
+    expect(textOf(compose('clinician-sheet', comparison))).not.toContain('BMI assumed');
+  });
+});
+
+describe('a figure with a published interval', () => {
+  it('says how sure it is in the sources and on the clinician sheet', () => {
+    const comparison = makeComparison(fiveOptions);
+    const topics = comparison.topics.map((topic) => ({
+      ...topic,
+      rows: topic.rows.map((row) => ({
+        ...row,
+        cells: row.cells.map((cell) =>
+          cell.id === 'bypass/bleeding/30d' && cell.state === 'known' && cell.value.kind === 'proportion'
+            ? {
+                ...cell,
+                value: {
+                  ...cell.value,
+                  interval: { low: 0.0102, high: 0.0207, basis: 'published' as const },
+                },
+              }
+            : cell,
+        ),
+      })),
+    }));
+    const record = makeRecord({
+      id: 'bypass.bleeding.study-a',
+      option: 'bypass',
+      people: { indication: 'first-operation', bmi: { mean: 46.04 }, diabetes: 'all', group: 'over-65' },
+    });
+    const base = evidenceFor(comparison);
+    const evidence = { ...base, records: [...base.records.filter(({ id }) => id !== record.id), record] };
+    const sources = topicNamed(compose('sources', { ...comparison, topics }, { evidence }), 'Gastric bypass')
+      .strips[0]?.rows;
+    const row = sources?.find(({ name }) => name === 'Bleeding, in the first month');
+    expect(wordsOf(row).map(loose).join(' ')).toContain(
+      'The true figure could be 10 to 21 out of 1,000. BMI: 46.04 on average. Age: not stated. Special group: people over 65. All had diabetes.',
+    );
+    expect(loose(textOf(compose('clinician-sheet', { ...comparison, topics }, { evidence })))).toContain(
+      'CI 10.2 to 20.7 (published)',
+    );
+  });
+});
