@@ -5,17 +5,14 @@
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { blockUnits } from '../../src/render/blocks/index.tsx';
-import { pageFurniture } from '../../src/render/furniture.tsx';
-import { renderPacket } from '../../src/render/render-packet.ts';
+import { renderPdf } from '../../src/render/index.ts';
 import { sampleTrees } from '../helpers/sample-documents.ts';
 
 const folder = process.argv[2] ?? 'out/look';
 mkdirSync(folder, { recursive: true });
-const rendered = await renderPacket(
+const rendered = await renderPdf(
   { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents: sampleTrees },
   { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] },
-  { blockUnits, pageFurniture },
 );
 if (!rendered.ok)
   throw new Error(rendered.diagnostics.map(({ code, message }) => `${code}: ${message}`).join('\n'));

@@ -219,10 +219,16 @@ export function TextRow({ row, place }: RowProps): ReactElement {
 function WayBackCell({ row, place, top }: RowProps & { readonly top: number }): ReactElement {
   const { theme, strip } = place;
   const { picture } = row;
+  const alignItems = theme.direction === 'rtl' ? 'flex-end' : 'flex-start';
   return (
     <View
       sem={{ tag: 'TD' }}
-      style={{ width: columns.wayBack, paddingTop: top + 2, ...gapStart(theme.direction, columns.nameGap) }}
+      style={{
+        width: columns.wayBack,
+        paddingTop: top + 2,
+        alignItems,
+        ...gapStart(theme.direction, columns.nameGap),
+      }}
     >
       {picture === undefined ? null : (
         <StripPicture picture={picture} axis={strip.axis} direction={theme.direction} />
