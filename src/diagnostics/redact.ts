@@ -93,8 +93,16 @@ function judgeKey(name: string, value: string, { holder, isFirst }: Spot): 'noth
   return isHolder && /^[\s[\]{},"-]*$/.test(value) ? 'value' : 'key';
 }
 
+/**
+ * Whether a word is surely one of the keys, misspelled: near one, and neither short nor with a capital, as names of people
+ * are (Casey is near to case).
+ */
+export function isMisspelling(word: string, keys: Iterable<string>): boolean {
+  return /^[a-z][a-z_-]{5,}$/.test(word) && nearestWord(word, keys) !== undefined;
+}
+
 function isNamed(name: string): boolean {
-  return allKeys.has(name) || nearestWord(name, allKeys) !== undefined;
+  return allKeys.has(name) || isMisspelling(name, allKeys);
 }
 
 /** Keys on a line, in quotes or not, each with its colon. */

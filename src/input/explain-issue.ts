@@ -16,15 +16,13 @@ import type { Field, FieldMap } from './walk-schema.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** Roles whose texts are checked against the known codes elsewhere. */
-export const codeRoles: readonly (FieldRole | undefined)[] = [
+/** Roles whose texts are checked against the known codes elsewhere, whatever their form. */
+const codeRoles: readonly (FieldRole | undefined)[] = [
   'option',
   'earlier-operation',
   'outcome',
   'trouble',
   'language',
-  'record',
-  'caution',
 ];
 
 /** Puts what the schema found into words for people; several findings for one issue where it holds several. */
@@ -50,11 +48,12 @@ function explainField(issue: Issue, field: Field, whole: Whole): Finding[] {
 }
 
 function explainKey(path: Path, fields: FieldMap): Finding[] {
-  const role = fields.keys.find((field) => pathKey(field.path) === pathKey(path))?.role;
+  const role = fields.keys.find((field) => pathKey(field.path) === pathKey(path))?.role ?? 'language-tag';
   if (codeRoles.includes(role)) return [];
-  const message = 'expected a language tag such as en or es';
-  const hint = 'Write {en: "…", es: "…"}. Words that hold a comma or a colon go in quotes.';
-  return [{ code: 'CASE_UNKNOWN_CODE', path, at: 'key', message, hint }];
+  const { expected, sample } = roleWords[role];
+  const words = 'Write {en: "…", es: "…"}. Words that hold a comma or a colon go in quotes.';
+  const hint = role === 'language-tag' ? words : `Write for example ${sample}.`;
+  return [{ code: 'CASE_UNKNOWN_CODE', path, at: 'key', message: `expected ${expected}`, hint }];
 }
 
 /** A reason or a wish is either coded or in words. */

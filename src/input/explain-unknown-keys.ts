@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isMisspelling } from '../diagnostics/redact.ts';
 import { nearestWord } from '../diagnostics/suggest.ts';
 import { listWords, writePath } from './describe-value.ts';
 import { pathKey } from './finding.ts';
@@ -20,7 +21,7 @@ function explainUnknownKey(path: Path, allowed: readonly string[], fields: Field
     const hint = 'Write a decimal point, for example 131.5 kg.';
     return { code: 'CASE_DECIMAL_COMMA', path, at: 'key', message: 'a number is written with a comma', hint };
   }
-  const isNear = nearestWord(key, allowed) !== undefined;
+  const isNear = isMisspelling(key, allowed);
   const hint = hintFor(path, allowed, fields);
   return {
     code: 'CASE_UNKNOWN_FIELD',
