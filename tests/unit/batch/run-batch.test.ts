@@ -90,6 +90,19 @@ describe('a batch', () => {
     expect(outcomes.map(codesOf)).toEqual([['FILE_NOT_FOUND']]);
   });
 
+  it('withholds a packet that does not come back as it should, and writes nothing of it', async () => {
+    const { locales } = prepared;
+    const [english, spanish] = [locales.get('en'), locales.get('es')];
+    if (english === undefined || spanish === undefined) throw new Error('a language is missing');
+    const mistaken = { ...english, commonWords: spanish.commonWords };
+    const { outcomes, written } = await run(
+      { 'b.yaml': shortCase },
+      { prepared: { ...prepared, locales: new Map([...locales, ['en', mistaken]]) } },
+    );
+    expect(outcomes.map(codesOf)).toEqual([['VERIFY_LANGUAGE']]);
+    expect(written).toEqual([]);
+  });
+
   it('reports a fault of its own without what it was about', async () => {
     const { templates } = prepared;
     const broken = {

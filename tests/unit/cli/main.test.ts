@@ -105,6 +105,21 @@ describe('plainleaf evidence', () => {
     expect((await call(['evidence', 'due', '--date', '2027-11-25'])).out).toContain('that day has come');
   });
 
+  it.each([
+    ['list', 'evidence'],
+    ['lint', 'evidence'],
+    ['compare a.yaml', 'evidence'],
+    ['compare a.yaml', 'words'],
+  ] as const)('%s says what is wrong when the %s are broken', async (args, stage) => {
+    const file = { evidence: 'src/evidence/data/release.yaml', words: 'locales/es/options.yaml' }[stage];
+    const disk = createNodeWorkspace();
+    const readText = async (path: string) => (path === file ? 'version: [2026' : disk.readText(path));
+    const words = args === 'list' || args === 'lint' ? ['evidence', args] : args.split(' ');
+    const { code, err } = await call(words, { ...disk, readText });
+    expect(code).toBe(exitCodes[stage]);
+    expect(err).toContain(`${file}:`);
+  });
+
   it('finds the shipped evidence in order', async () => {
     expect(await call(['evidence', 'lint'])).toEqual({
       code: 0,
