@@ -1,4 +1,4 @@
 export { composeDocument } from './compose-document.ts';
 export type { ComposeInput } from './compose-document.ts';
 export { loadTemplates } from './load-templates.ts';
-export type { DocumentTemplate, Templates } from './load-templates.ts';
+export type { Templates } from './load-templates.ts';

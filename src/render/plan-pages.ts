@@ -23,10 +23,11 @@ export interface PlannedPage {
 }
 
 /**
- * Prices of what should not be, each far above all of the next kind together, so that the plan is best first in kept
- * rules, then in pages at least half full, then in white.
+ * Prices of what should not be. The first three are each far above all of the next kind together, so that the plan is
+ * best first in kept rules, then in pages at least half full, then in the number of pages. Between plans of as many
+ * pages white counts, and that a group which no page can hold breaks as seldom as it may.
  */
-const prices = { brokenKeep: 1e9, brokenGroup: 1e6, underHalf: 1e3, shrink: 0.01, page: 1e-6 };
+const prices = { brokenKeep: 1e9, brokenGroup: 1e6, underHalf: 1e3, page: 1, insideGroup: 0.2, shrink: 0.01 };
 
 /** Sums of heights are compared with this tolerance, in points. */
 const tolerance = 0.01;
@@ -120,8 +121,9 @@ function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly n
   return units.map((unit, index) => {
     const previous = units[index - 1];
     if (previous === undefined || unit.startsPage === true) return 0;
-    const splits = unit.group !== undefined && unit.group === previous.group && whole.has(unit.group);
-    return (previous.keepWithNext ? prices.brokenKeep : 0) + (splits ? prices.brokenGroup : 0);
+    const inside = unit.group !== undefined && unit.group === previous.group;
+    const split = unit.group !== undefined && whole.has(unit.group) ? prices.brokenGroup : prices.insideGroup;
+    return (previous.keepWithNext ? prices.brokenKeep : 0) + (inside ? split : 0);
   });
 }
 

@@ -27,12 +27,9 @@ import { viewWeight } from './view-weight.ts';
  * when a template first names it, since no kind of document needs all.
  */
 export function buildView(scene: Scene): ViewModel {
-  const { clinic, locale, words } = scene;
+  const { locale, words } = scene;
   return lazyView<ViewModel>({
-    patientName: () => scene.case.patient.name,
-    clinicName: () => clinic.clinic.name,
     date: () => locale.formatter.date(scene.date),
-    documentId: () => scene.documentId,
     surgeon: () => surgeonName(scene),
     cover: () => viewCover(scene),
     choices: () => viewChoices(scene),

@@ -34,7 +34,9 @@ export function viewAsks(scene: Scene): AsksView {
     },
     forLife: scene.options.map((option) => plainRow(option, forLife(scene, option))),
     fromClinic: scene.options.some(({ code }) =>
-      [protocol.stay, protocol.time_off, protocol.visits].some((texts) => texts[code] !== undefined),
+      [protocol.stay, protocol.time_off, protocol.visits, protocol.for_life].some(
+        (texts) => texts[code] !== undefined,
+      ),
     ),
   };
 }
@@ -67,6 +69,9 @@ function stayLines(scene: Scene, option: NamedOption): readonly Line[] {
 
 function forLife(scene: Scene, option: NamedOption): readonly Line[] {
   const own = ownText(scene, option, 'for_life');
-  if (own !== null) return [...own, lineOf('small', scene.words.say('comparison.asks.this_clinic'))];
-  return [body(scene.words.say(`options.${option.code}.for_life`))];
+  if (own !== null) return own;
+  return [
+    body(scene.words.say(`options.${option.code}.for_life`)),
+    lineOf('small', scene.words.say('comparison.asks.not_clinic')),
+  ];
 }

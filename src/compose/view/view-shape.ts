@@ -21,10 +21,7 @@ import { rowShape } from './shared-shapes.ts';
 
 /** Everything that templates may name. The lint of templates walks it; the view model has its type. */
 export const viewShape = group({
-  patientName: text,
-  clinicName: text,
   date: text,
-  documentId: text,
   surgeon: text,
   cover: coverShape,
   choices: choicesShape,

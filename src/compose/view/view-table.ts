@@ -28,6 +28,13 @@ const plainOutcomes = [
   'hair-loss',
   'fracture',
   'infection',
+  'reoperation',
+  'readmission',
+  'gallbladder-removal',
+  'deficiency-iron',
+  'alcohol-problem',
+  'diarrhoea',
+  'pancreatitis',
 ];
 
 /**
@@ -125,7 +132,7 @@ function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readon
     case 'not-possible':
       return [body(scene.words.say('common.table.not_possible'))];
     case 'not-known':
-      return [notKnown, noteLine(scene, [unknownNote(scene, cell)], table.notes)];
+      return [unknownWithNote(scene, unknownNote(scene, cell), table.notes)];
     case 'known':
       return knownLines(scene, cell, table);
   }
@@ -138,11 +145,12 @@ function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Lin
     fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
   ].filter((remark) => remark !== null);
-  return [
-    valueLine(scene, cell, table.denominator),
-    ...(time === null ? [] : [lineOf('small', asMarkup(time))]),
-    ...(remarks.length === 0 ? [] : [noteLine(scene, remarks, table.notes)]),
+  const beside = [
+    ...(time === null ? [] : [asMarkup(time)]),
+    ...(remarks.length === 0 ? [] : [citeNotes(scene, remarks, table.notes)]),
   ];
+  const value = valueLine(scene, cell, table.denominator);
+  return beside.length === 0 ? [value] : [value, lineOf('small', separated(beside))];
 }
 
 function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
@@ -158,8 +166,18 @@ function zeroNote(scene: Scene, cell: ShareCell, denominator: Denominator): Mark
   return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
 }
 
-function noteLine(scene: Scene, remarks: readonly Markup[], notes: Notes): Line {
+/** "within 17 months, note 2": what stands in small type under a figure, on one line where it fits. */
+function separated(parts: readonly Markup[]): Markup {
+  return { markup: parts.map(({ markup }) => markup).join(', ') };
+}
+
+function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {
+  const note = scene.format.number(notes.cite(remark));
+  return body(scene.words.say('common.table.not_known_note', { note }));
+}
+
+function citeNotes(scene: Scene, remarks: readonly Markup[], notes: Notes): Markup {
   const numbers = remarks.map((remark) => scene.format.number(notes.cite(remark)));
   const list = scene.format.list(numbers, 'and');
-  return lineOf('small', scene.words.say('common.table.note', { list, count: numbers.length }));
+  return scene.words.say('common.table.note', { list, count: numbers.length });
 }

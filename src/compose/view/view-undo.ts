@@ -28,13 +28,20 @@ function undoRow(scene: Scene, option: NamedOption): Row {
         joined(
           answer,
           words.say(`options.${option.code}.undo`),
-          words.say(`options.${option.code}.weight_after`),
+          ...weightAfter(scene, option),
           ...changes(scene, option),
         ),
       ),
     ]),
     wayBack: { possible, alt },
   };
+}
+
+/** What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. */
+function weightAfter(scene: Scene, option: NamedOption): readonly Markup[] {
+  const { possible, weightAfterKnown } = option.column.reversibility;
+  if (possible === 'no' && !weightAfterKnown) return [];
+  return [scene.words.say(`options.${option.code}.weight_after`)];
 }
 
 /** What an operation can be turned into; whoever has no operation can choose any, as its own words say. */

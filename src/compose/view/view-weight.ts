@@ -117,13 +117,18 @@ function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
   });
 }
 
-/** Weights at the other times asked, in one line: "1 year: 195 lb; 2 years: 190 lb." */
+/**
+ * Weights at the other times asked, in one line: "1 year: 195 lb; 2 years: 190 lb." An option with a line over time
+ * has them there, all from one study; here they may come from others.
+ */
 function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
-  const { over, mainMonths } = scene.comparison.weight;
+  const { over, mainMonths, courses } = scene.comparison.weight;
+  if (courses.some((course) => course.option === option.code)) return [];
   const parts = over
     .filter((row) => row.asked.months !== mainMonths)
     .map((row) => row.cells.find((cell) => cell.option === option.code))
     .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
+    .filter((cell) => !cell.value.computed)
     .map((cell): Markup => {
       const weight = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
       return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });

@@ -31,6 +31,15 @@ function isSmall(block: Block | undefined): boolean {
   return block?.type === 'paragraph' && block.role === 'small';
 }
 
+function isNotes(block: Extract<Block, { readonly type: 'list' }>): boolean {
+  return block.items.every(([first]) => first?.role === 'small');
+}
+
+/** Whether what stands here is about what was shown just before. */
+function explains(previous: Block, { before }: Spot): boolean {
+  return shownTypes.has(previous.type) || before === 'note';
+}
+
 /** Whether the first block after a run of paragraphs is one that paragraphs announce. */
 function announces(blocks: readonly Block[], index: number): boolean {
   const next = blocks.slice(index + 1).find((block) => block.type !== 'paragraph' || isSmall(block));
@@ -50,14 +59,13 @@ function partOf(spot: Spot): Part {
   if (block === undefined || previous === undefined)
     return block?.type === 'paragraph' ? leadsOrPlain(spot) : 'plain';
   if (block.type === 'key') return 'note';
-  // The numbered notes under a table, announced by a line in small type.
-  if (block.type === 'list') return spot.before === 'note' && isSmall(previous) ? 'note' : 'plain';
+  // The numbered notes right under a table.
+  if (block.type === 'list') return isNotes(block) && explains(previous, spot) ? 'note' : 'plain';
   return block.type === 'paragraph' ? partOfParagraph(block, previous, spot) : 'plain';
 }
 
 function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {
-  const follows = shownTypes.has(previous.type) || spot.before === 'note';
-  if (!follows) return leadsOrPlain(spot);
+  if (!explains(previous, spot)) return leadsOrPlain(spot);
   return isSmall(block) || leadsOrPlain(spot) === 'plain' ? 'note' : 'lead-in';
 }
 
