@@ -53,15 +53,23 @@ function formOf(reason: MissingReason): string {
 }
 
 function variablesOf(scene: Scene, reason: MissingReason | SetAsideReason): Variables {
-  const decimals = reason.code.startsWith('bmi') ? 1 : 0;
   const written = Object.entries(reason)
     .filter(([name]) => name !== 'code')
     .map(([name, value]: [string, unknown]): [string, string | number] => {
       if (typeof value !== 'number') return [name, String(value)];
       // A count chooses a plural form, so it stays a number.
-      return [name, name === 'count' ? value : scene.format.number(value, decimals)];
+      return [
+        name,
+        name === 'count' ? value : scene.format.number(value, decimalsOf(reason.code, name, value)),
+      ];
     });
   return { ...Object.fromEntries(written), ...namesOf(scene, reason) };
+}
+
+/** The person's BMI is always said to one decimal; limits of a study only where they are not whole. */
+function decimalsOf(code: string, name: string, value: number): number {
+  if (!code.startsWith('bmi')) return 0;
+  return name === 'yours' || !Number.isInteger(value) ? 1 : 0;
 }
 
 /** Codes of a reason, in words. */

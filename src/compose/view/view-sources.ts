@@ -15,7 +15,7 @@ import { isWeight, spreadInWords, weightInWords } from './say-weight.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
+import { lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { otherSources } from './view-other-sources.ts';
 import { figure, joined } from './words.ts';
@@ -106,7 +106,7 @@ function courseRow(scene: Scene, code: string, numbers: StudyNumbers): readonly 
   const study = scene.words.say('sources.study', { number: numbers.of(course.study) });
   const said = { markup: `${points.map((point) => point.markup).join('; ')}.` };
   return [
-    plainRow({ name: scene.words.plain('sources.course'), tag: '' }, [body(said), lineOf('small', study)]),
+    plainRow({ name: scene.words.plain('sources.course'), tag: '' }, [lineOf('small', joined(said, study))]),
   ];
 }
 
@@ -133,7 +133,7 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     howInWords(scene, cell, record),
     studyLine(scene, cell, numbers),
   );
-  return [plainRow({ name: rowName(scene, shown), tag: '' }, [body(value), lineOf('small', details)])];
+  return [plainRow({ name: rowName(scene, shown), tag: '' }, [lineOf('small', joined(value, details))])];
 }
 
 /** How and how surely it was measured, and when, where the name of the row does not say it. */

@@ -146,7 +146,6 @@ describe('weight', () => {
       tied('206~lb (93~kg)'),
       tied('46~lb less than today.'),
       tied('Two in three: 181 to~231~lb.'),
-      tied('1 year: 176~lb.'),
     ]);
     expect(wordsOf(bypass)).toEqual([
       tied('190~lb (86~kg)'),
@@ -160,7 +159,7 @@ describe('weight', () => {
     ]);
     expect(wordsOf(semaglutide)).toEqual([
       'Not known',
-      'for people like you. These studies were in people with a BMI of 50.0 or more. Yours is 43.1.',
+      'for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.1.',
       tied('1 year: 212~lb.'),
     ]);
     expect(wordsOf(none)).toEqual([tied('256~lb (116~kg)'), tied('4~lb more than today.')]);
@@ -213,7 +212,6 @@ describe('weight', () => {
       tied('93~kg'),
       tied('22~kg less than today.'),
       tied('Two in three: 82 to~105~kg.'),
-      tied('1 year: 80~kg.'),
     ]);
     expect(topicNamed(tree, question).strips[0]?.axis).not.toHaveProperty('bottom');
   });
@@ -356,7 +354,7 @@ describe('tables', () => {
       'Anemia, 2 years',
     ]);
     expect(cellsOf(tables[0])[0]).toEqual(['Sleeve', '5', '90 | after 18 months']);
-    expect(text).toContain('The head of each column says after how long.');
+    expect(text).toContain('The head says after how long.');
   });
 });
 
@@ -432,7 +430,7 @@ describe('what the surgeon and the clinic say', () => {
       ['Stomach folding', 'Ask your surgeon.', 'Ask your surgeon.', 'Ask your surgeon.'],
       ['Semaglutide', 'none', 'none', 'Ask your surgeon.'],
     ]);
-    expect(wordsOf(strips[0]?.rows[0])).toEqual(['Vitamins', 'this clinic']);
+    expect(wordsOf(strips[0]?.rows[0])).toEqual(['Vitamins']);
     expect(text).toContain('This is how this clinic does it');
   });
 

@@ -1,0 +1,105 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { sayNear, saySetAside, whyUnknown } from '../../../../src/compose/view/say-reason.ts';
+import type { Scene } from '../../../../src/compose/view/scene.ts';
+import type { MissingReason, MatchReason, SetAsideReason } from '../../../../src/model/comparison-reasons.ts';
+import { fiveYears, month, shareCell, unknownCell } from '../../../helpers/compose-inputs.ts';
+import { sceneFor } from '../../../helpers/compose-scene.ts';
+
+const place = { option: 'sleeve', outcome: 'leak', asked: month };
+
+const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code: K }> } = {
+  'bmi-outside': { code: 'bmi-outside', low: 35, yours: 27.04 },
+  'bmi-mean-only': { code: 'bmi-mean-only', mean: 45.9, yours: 43.1 },
+  'bmi-assumed': { code: 'bmi-assumed', low: 35, yours: 27.04 },
+  'bmi-unknown': { code: 'bmi-unknown' },
+  'age-outside': { code: 'age-outside', low: 18, high: 60, yours: 71 },
+  'age-unknown': { code: 'age-unknown', yours: 17 },
+  'adults-only': { code: 'adults-only', yours: 17 },
+  'adolescents-only': { code: 'adolescents-only', yours: 45 },
+  indication: { code: 'indication', theirs: 'first-operation', yours: 'after-other' },
+  'indication-mixed': { code: 'indication-mixed' },
+  'removed-before': { code: 'removed-before' },
+  'several-operations': { code: 'several-operations', count: 2 },
+  'already-has': { code: 'already-has', condition: 'reflux' },
+  'diabetes-only': { code: 'diabetes-only' },
+  'no-diabetes-only': { code: 'no-diabetes-only' },
+  group: { code: 'group', group: 'over-65' },
+  pregnancy: { code: 'pregnancy' },
+};
+
+const missing: { readonly [K in MissingReason['code']]: Extract<MissingReason, { code: K }> } = {
+  ...match,
+  'no-record': { code: 'no-record' },
+  'not-verified': { code: 'not-verified' },
+  'other-time': { code: 'other-time' },
+  'not-convertible': { code: 'not-convertible' },
+  contradicted: { code: 'contradicted' },
+};
+
+const setAside: { readonly [K in SetAsideReason['code']]: Extract<SetAsideReason, { code: K }> } = {
+  ...match,
+  'not-verified': { code: 'not-verified', seen: 'memory' },
+  'same-people': { code: 'same-people', as: 'sleeve.leak.30d.a' },
+  'other-time': { code: 'other-time', months: 6 },
+  'time-unclear': { code: 'time-unclear' },
+  'weaker-match': { code: 'weaker-match' },
+  variant: { code: 'variant', variant: 'open surgery' },
+  'reference-weight': { code: 'reference-weight', reference: 'unstated' },
+  'not-convertible': { code: 'not-convertible', metric: 'EWL' },
+  'group-size-unknown': { code: 'group-size-unknown' },
+  'too-few-people': { code: 'too-few-people', n: 12 },
+  contradicted: { code: 'contradicted', by: 'sleeve.leak.30d.b' },
+  'other-measure': { code: 'other-measure', kind: 'contrast' },
+};
+
+describe.each(['en', 'es'])('reasons in %s', (tag) => {
+  let scene: Scene;
+  beforeAll(async () => {
+    scene = await sceneFor(tag);
+  });
+
+  it.each(Object.values(missing))('say why nothing is known: $code', (reason) => {
+    expect(whyUnknown(scene, unknownCell(place, reason)).markup).toMatch(/\S \S.*[.]$/);
+  });
+
+  it.each(Object.values(match))('name the one difference: $code', (reason) => {
+    expect(sayNear(scene, shareCell(place, [5, 1000], { match: 'near', reasons: [reason] }))?.markup).toMatch(
+      /[.]$/,
+    );
+  });
+
+  it.each(Object.values(setAside))('say why a record was set aside: $code', (reason) => {
+    expect(saySetAside(scene, reason)).toMatch(/\S/);
+  });
+});
+
+describe('reasons with numbers', () => {
+  let scene: Scene;
+  beforeAll(async () => {
+    scene = await sceneFor('en');
+  });
+
+  it('say the limits that the studies had, and the person’s own', () => {
+    const say = (reason: MissingReason): string =>
+      whyUnknown(scene, unknownCell(place, reason)).markup.replaceAll('\u00a0', ' ');
+    expect(say(match['bmi-outside'])).toBe(
+      'for people like you. These studies were in people with a BMI of 35 or more. Yours is 27.0.',
+    );
+    expect(say({ code: 'bmi-outside', high: 40.5, yours: 62.1 })).toContain('40.5 or less. Yours is 62.1.');
+    expect(say(match['age-outside'])).toContain('aged 18 to 60. You are 71.');
+    expect(say(match.indication)).toContain('people who had another weight-loss operation before');
+  });
+
+  it('tell a study that ended too soon from one that measured at another time', () => {
+    const five = { ...place, asked: fiveYears };
+    const say = (longestMonths: number): string =>
+      whyUnknown(scene, unknownCell(five, { code: 'other-time', longestMonths })).markup;
+    expect(say(16)).toContain('The longest study lasted 16 months.');
+    expect(say(264)).toContain('The studies measured this at another time.');
+  });
+
+  it('names no difference where the people are like this person', () => {
+    expect(sayNear(scene, shareCell(place, [5, 1000]))).toBeNull();
+  });
+});
