@@ -23,11 +23,20 @@ export interface PlannedPage {
 }
 
 /**
- * Prices of what should not be. The first three are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages at least half full, then in the number of pages. Between plans of as many
+ * Prices of what should not be. The first four are each far above all of the next kind together, so that the plan is
+ * best first in kept rules, then in pages that are not nearly empty, in whole groups, in pages at least half full, then
+ * in the number of pages. Between plans of as many
  * pages white counts, and that a group which no page can hold breaks as seldom as it may.
  */
-const prices = { brokenKeep: 1e9, brokenGroup: 1e6, underHalf: 1e3, page: 1, insideGroup: 0.2, shrink: 0.01 };
+const prices = {
+  brokenKeep: 1e9,
+  nearlyEmpty: 1e7,
+  brokenGroup: 1e5,
+  underHalf: 1e3,
+  page: 1,
+  insideGroup: 0.2,
+  shrink: 0.01,
+};
 
 /** Sums of heights are compared with this tolerance, in points. */
 const tolerance = 0.01;
@@ -111,8 +120,14 @@ function pagesFrom(
 function pagePrice({ natural, shrink }: Extent, bodyHeight: number, free: boolean): number {
   const white = Math.max(0, bodyHeight - natural) / bodyHeight;
   const shrunk = shrink === 0 ? 0 : Math.max(0, natural - bodyHeight) / shrink;
-  const charged = free ? 0 : white ** 2 + (white > 0.5 ? prices.underHalf : 0);
+  const charged = free ? 0 : white ** 2 + emptiness(white);
   return charged + prices.shrink * shrunk ** 2 + prices.page;
+}
+
+/** A page that is hardly begun looks like a mistake; one under half full merely looks unplanned. */
+function emptiness(white: number): number {
+  if (white > 0.65) return prices.nearlyEmpty;
+  return white > 0.5 ? prices.underHalf : 0;
 }
 
 /** What it costs to begin a page with each unit. */

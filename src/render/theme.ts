@@ -84,6 +84,9 @@ export const strip = {
   /** Rows of words without a picture column; the first hangs under its heading. */
   textTop: 8,
   textBottom: 5,
+  /** Rows of words in small type alone: lists of sources. */
+  smallTextTop: 5,
+  smallTextBottom: 3,
   /** White between two such rows, and how much of it may be closed up to save a page. */
   textGap: 4,
   textShrink: 3,

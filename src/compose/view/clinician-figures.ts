@@ -3,7 +3,7 @@ import { knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import type { Markup } from '../../model/locale.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
-import { sayNear } from './say-reason.ts';
+import { saySetAside } from './say-reason.ts';
 import { isShare, sourceOf } from './say-share.ts';
 import { sayTime } from './say-time.ts';
 import { isWeight } from './say-weight.ts';
@@ -14,13 +14,13 @@ import { asMarkup, attached, figure, joined } from './words.ts';
 type Shown = ShownCell<KnownCell>;
 
 const columns = [
-  { key: 'record', width: 28 },
+  { key: 'record', width: 27 },
   { key: 'outcome', width: 20 },
   { key: 'figure', width: 7, align: 'end' },
-  { key: 'interval', width: 17 },
-  { key: 'n', width: 7, align: 'end' },
-  { key: 'design', width: 8 },
-  { key: 'match', width: 13 },
+  { key: 'interval', width: 15 },
+  { key: 'n', width: 6, align: 'end' },
+  { key: 'design', width: 9 },
+  { key: 'match', width: 16 },
 ];
 
 /** The figures shown, option by option, exact and unrounded for readers. */
@@ -170,7 +170,8 @@ function sayInterval(scene: Scene, kind: string, { low, high }: Bounds): string 
 /** Why the record leads; how its people differ where they do; that their BMI was assumed; a projected low weight. */
 function matchOf(scene: Scene, { cell }: Shown): Markup {
   const { words } = scene;
-  const near = sayNear(scene, cell);
+  const [difference] = cell.lead.reasons;
+  const near = difference === undefined ? [] : [asMarkup(saySetAside(scene, difference))];
   const assumed = cell.lead.bmiBasis === 'assumed' ? [words.say('clinician-sheet.bmi_assumed')] : [];
   const warning =
     isWeight(cell) && cell.value.warning !== undefined
@@ -178,5 +179,5 @@ function matchOf(scene: Scene, { cell }: Shown): Markup {
       : [];
   const why = words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`);
   const fit = attached(words.say(`clinician-sheet.match.${cell.lead.match}`, { why }), ...assumed);
-  return joined(fit, ...(near === null ? [] : [near]), ...warning);
+  return joined(fit, ...near, ...warning);
 }

@@ -1,6 +1,7 @@
 import type { Cell, SetAside } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cellsShown } from './cells-shown.ts';
+import { publishedFigure } from './published-figure.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
 import { saySetAside } from './say-reason.ts';
 import { lengthOf, sayLength } from './say-time.ts';
@@ -18,7 +19,7 @@ const columns = [
 const mostIds = 2;
 
 /** Reasons named for a cell; the rest are counted together. */
-const mostReasons = 5;
+const mostReasons = 3;
 
 /**
  * Records set aside, by reason. Where the page says "not known", each outcome has a row and each reason names ids,
@@ -40,22 +41,22 @@ interface PlainDenseRow {
   readonly cells: readonly Markup[];
 }
 
-/** Times of one outcome with the same reasons share a row. */
+/** Outcomes and times with the same reasons share a row. */
 function unknownRows(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
-  const rows = new Map<string, { outcome: string; reasons: string; times: string[] }>();
+  const rows = new Map<string, Map<string, string[]>>();
   for (const cell of cells.filter(({ state }) => state !== 'known')) {
     const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
     const reasons = reasonsOf(scene, cell.setAside, mostIds);
-    const key = [outcome, reasons].join('|');
-    const row = rows.get(key) ?? { outcome, reasons, times: [] };
-    if (lengthOf(cell.asked) !== null) row.times.push(sayLength(scene, cell.asked));
-    rows.set(key, row);
+    const outcomes = rows.get(reasons) ?? new Map<string, string[]>();
+    const time = lengthOf(cell.asked) === null ? [] : [sayLength(scene, cell.asked)];
+    outcomes.set(outcome, [...(outcomes.get(outcome) ?? []), ...time]);
+    rows.set(reasons, outcomes);
   }
   const shown = scene.words.plain('common.table.not_known');
-  return [...rows.values()].map(({ outcome, reasons, times }) => ({
-    group: '',
-    cells: [[outcome, ...times].join(', '), shown, reasons].map(asMarkup),
-  }));
+  return [...rows].map(([reasons, outcomes]) => {
+    const names = [...outcomes].map(([outcome, times]) => [outcome, ...times].join(', '));
+    return { group: '', cells: [names.join('; '), shown, reasons].map(asMarkup) };
+  });
 }
 
 function shownRow(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
@@ -97,13 +98,20 @@ interface ForReason {
 
 function reasonLine(scene: Scene, reason: string, { records, ids }: ForReason): string {
   const { words, format } = scene;
-  const named = records.slice(0, ids).map(shortId);
+  const named = records.slice(0, ids).map((id) => withFigure(scene, id));
   const more = records.length - named.length;
   const rest =
     more === 0
       ? []
       : [words.plain('clinician-sheet.set_aside.more', { n: format.number(more), count: more })];
   return words.plain('clinician-sheet.set_aside.reason', { reason, ids: [...named, ...rest].join(', ') });
+}
+
+/** The record and what it found, for a clinician who wants to know although it is not for this person. */
+function withFigure(scene: Scene, id: string): string {
+  const record = scene.records.get(id);
+  const found = record === undefined ? null : publishedFigure(record, scene.format);
+  return found === null ? shortId(id) : `${shortId(id)}\u00a0=\u00a0${found}`;
 }
 
 /** Option and outcome stand in the row already: `30d.mbsaqip-2015-2020`. */

@@ -1,4 +1,3 @@
-import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { healthQuestions } from './health-questions.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -16,7 +15,7 @@ export type QuestionsView = Viewed<typeof questionsShape>;
 /** Writing lines under a question. */
 const room = 1;
 const generalQuestions = ['why_these', 'nothing', 'if_it_fails'];
-const lifeQuestions = ['eating', 'work', 'help', 'cost', 'trouble'];
+const lifeQuestions = ['eating', 'work', 'cost', 'trouble'];
 const decisionSteps = ['first', 'numbers', 'matters', 'talk', 'choose'];
 
 /** Questions worth asking, chosen by the case, and the steps of deciding. */
@@ -24,9 +23,9 @@ export function viewQuestions(scene: Scene): QuestionsView {
   const { words } = scene;
   const groups: readonly (readonly [string, readonly Markup[]])[] = [
     ['general', generalQuestions.map((key) => words.say(`questions.general.${key}`))],
-    ['options', scene.options.flatMap((option) => optionQuestions(scene, option))],
+    ['options', optionQuestions(scene)],
     ['health', [...ownHealth(scene), ...askLines(scene)]],
-    ['unknown', scene.options.flatMap((option) => unknownQuestion(scene, option))],
+    ['unknown', unknownQuestions(scene)],
     ['life', lifeQuestions.map((key) => words.say(`questions.life.${key}`))],
   ];
   return {
@@ -40,10 +39,26 @@ export function viewQuestions(scene: Scene): QuestionsView {
   };
 }
 
-function optionQuestions(scene: Scene, option: NamedOption): readonly Markup[] {
-  const variables = { option: option.inText };
-  const study = option.tag === '' ? [] : [scene.words.say('questions.options.under_study', variables)];
-  return [scene.words.say(`questions.options.${option.column.kind}`, variables), ...study];
+/** One question for all options of a kind, and one for those under study. */
+function optionQuestions(scene: Scene): readonly Markup[] {
+  const kinds = [...new Set(scene.options.map(({ column }) => column.kind))];
+  const byKind = kinds.map((kind) => {
+    const option = namesOf(
+      scene,
+      scene.options.filter(({ column }) => column.kind === kind),
+    );
+    return scene.words.say(`questions.options.${kind}`, { option });
+  });
+  const studied = scene.options.filter(({ tag }) => tag !== '');
+  if (studied.length === 0) return byKind;
+  return [...byKind, scene.words.say('questions.options.under_study', { option: namesOf(scene, studied) })];
+}
+
+function namesOf(scene: Scene, options: readonly NamedOption[]): string {
+  return scene.format.list(
+    options.map(({ inText }) => inText),
+    'and',
+  );
 }
 
 function ownHealth(scene: Scene): readonly Markup[] {
@@ -63,23 +78,16 @@ function askLines(scene: Scene): readonly Markup[] {
     });
 }
 
-/** One question an option about what no study says for people like this person. */
-function unknownQuestion(scene: Scene, option: NamedOption): readonly Markup[] {
+/** One question an outcome about what no study says for people like this person. */
+function unknownQuestions(scene: Scene): readonly Markup[] {
   const { weight, topics } = scene.comparison;
   const rows = [weight.main, ...topics.flatMap((topic) => (topic.picture === null ? [] : [topic.picture]))];
-  const unknown = rows
-    .map((row): Cell | undefined => row.cells.find((cell) => cell.option === option.code))
-    .filter((cell) => cell?.state === 'not-known')
-    .map((cell) => scene.words.plain(`outcomes.${cell.outcome}.name`));
-  const names = unknown.filter((name, index) => unknown.indexOf(name) === index);
-  if (names.length === 0) return [];
-  return [
-    scene.words.say('questions.unknown.option', {
-      option: option.inText,
-      outcomes: scene.format.list(
-        names.map((name) => scene.words.plain('common.quote', { words: name })),
-        'and',
-      ),
-    }),
-  ];
+  return rows.flatMap(({ outcome, cells }) => {
+    const options = scene.options.filter(({ code }) =>
+      cells.some((cell) => cell.option === code && cell.state === 'not-known'),
+    );
+    if (options.length === 0) return [];
+    const name = scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) });
+    return [scene.words.say('questions.unknown.option', { option: namesOf(scene, options), outcomes: name })];
+  });
 }

@@ -192,7 +192,10 @@ export function PictureRow({ row, place }: RowProps): ReactElement {
 export function TextRow({ row, place }: RowProps): ReactElement {
   const { theme, strip, first } = place;
   const { direction } = theme;
-  const top = first ? sizes.firstTextPadding : sizes.textTop;
+  const small = strip.rows.every(({ words }) => words.every((paragraph) => paragraph.role === 'small'));
+  const inner = small ? sizes.smallTextTop : sizes.textTop;
+  const top = first ? sizes.firstTextPadding : inner;
+  const bottom = small ? sizes.smallTextBottom : sizes.textBottom;
   const wayBack = strip.layout === 'way-back';
   const start = columns.name + columns.nameGap + (wayBack ? columns.wayBack : 0);
   const line = { direction, start: 0, width: theme.width, thickness: theme.rules.row };
@@ -200,13 +203,13 @@ export function TextRow({ row, place }: RowProps): ReactElement {
     <View style={{ width: theme.width }}>
       {first ? null : <Hairline {...line} />}
       <View sem={{ tag: 'TR' }} style={{ flexDirection: rowDirection(direction) }}>
-        <NameCell row={row} place={place} top={top} bottom={sizes.textBottom} />
+        <NameCell row={row} place={place} top={top} bottom={bottom} />
         {wayBack ? <WayBackCell row={row} place={place} top={top} /> : null}
         <WordsCell
           row={row}
           place={place}
           top={top}
-          bottom={sizes.textBottom}
+          bottom={bottom}
           width={theme.width - start}
           gap={wayBack ? 0 : columns.nameGap}
           between={sizes.betweenParagraphs}
