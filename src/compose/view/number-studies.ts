@@ -40,7 +40,7 @@ export function numberStudies(scene: Scene, cells: readonly KnownCell[]): StudyN
 
 /** Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. */
 export function citationOf(scene: Scene, study: Study): Markup {
-  const { authors, year, title, journal, doi, pmid } = study.citation;
+  const { authors, year, title, journal } = study.citation;
   const parts = [authors, year === undefined ? undefined : `(${String(year)})`, title, journal].filter(
     (part) => part !== undefined,
   );
@@ -48,11 +48,7 @@ export function citationOf(scene: Scene, study: Study): Markup {
     language: languageOfCitations,
     document: scene.locale.tag,
   });
-  const address =
-    doi === undefined ? (pmid === undefined ? study.seen_at?.[0] : undefined) : `doi.org/${doi}`;
-  const where = [address, pmid === undefined ? undefined : `PubMed ${pmid}`]
-    .filter((part) => part !== undefined)
-    .join('; ');
+  const where = addressOf(study);
   const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
   return joined(
     published,
@@ -61,6 +57,20 @@ export function citationOf(scene: Scene, study: Study): Markup {
       ? []
       : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
   );
+}
+
+/** DOI and PubMed number; without them the address where it was read. */
+function addressOf({ citation: { doi, pmid }, seen_at: seenAt }: Study): string {
+  const named = [
+    ...(doi === undefined ? [] : [`doi.org/${doi}`]),
+    ...(pmid === undefined ? [] : [`PubMed ${pmid}`]),
+  ];
+  return named.length > 0 ? named.join('; ') : shortAddress(seenAt?.[0] ?? '');
+}
+
+/** As a reader types it. */
+export function shortAddress(url: string): string {
+  return url.replace(/^https?:\/\/(www\.)?/, '').replace(/\/$/, '');
 }
 
 function withStop(part: string): string {

@@ -1,5 +1,6 @@
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
+import { shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, mayState, patientCautions, triggersInWords } from './view-health.ts';
@@ -75,10 +76,6 @@ function whereSeen(
 
 function unique<T>(all: readonly T[]): readonly T[] {
   return all.filter((one, index) => all.indexOf(one) === index);
-}
-
-function shortAddress(url: string): string {
-  return url.replace(/^https?:\/\/(www\.)?/, '').replace(/\/$/, '');
 }
 
 function releaseLines(scene: Scene): readonly Markup[] {
