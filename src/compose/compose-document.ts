@@ -61,9 +61,9 @@ function missingStatements(
   scene: Scene,
   template: DocumentTemplate,
 ): readonly Diagnostic[] {
-  const said = expectedText(tree)
-    .map((piece) => piece.text)
-    .join('\n');
+  // The foot of every page says some of it.
+  const { deferral, call } = tree.furniture.footer;
+  const said = [...expectedText(tree).map((piece) => piece.text), deferral, call].join('\n');
   return template.required
     .filter((key) => !said.includes(scene.words.plain(key)))
     .map((key) => ({

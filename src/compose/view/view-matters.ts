@@ -13,7 +13,7 @@ export const mattersShape = group({
 export type MattersView = Viewed<typeof mattersShape>;
 
 /** Rows that fit with two blank ones and the ticks on one page. */
-const mostStatements = 6;
+const mostStatements = 5;
 
 /** What the person said matters, first and in quotation marks, then other points that people weigh. */
 export function viewMatters(scene: Scene): MattersView {

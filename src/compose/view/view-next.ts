@@ -16,7 +16,6 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
   return {
     steps: [
       words.say('comparison.next.read'),
-      words.say('comparison.next.write'),
       visit === undefined
         ? words.say('comparison.next.visit')
         : words.say('comparison.next.visit_on', { date: scene.format.date(visit) }),

@@ -16,7 +16,7 @@ export type QuestionsView = Viewed<typeof questionsShape>;
 const room = 1;
 const generalQuestions = ['why_these', 'nothing', 'if_it_fails'];
 const lifeQuestions = ['eating', 'work', 'cost', 'trouble'];
-const decisionSteps = ['first', 'numbers', 'matters', 'talk', 'choose'];
+const decisionSteps = ['first', 'numbers', 'matters', 'talk'];
 
 /** Questions worth asking, chosen by the case, and the steps of deciding. */
 export function viewQuestions(scene: Scene): QuestionsView {

@@ -12,8 +12,8 @@ import type { OfType, Place } from './unit-parts.ts';
 
 const COLUMN = 62;
 const BOX = 17;
-const ROW = 34;
-const BLANK_ROW = 36;
+const ROW = 32;
+const BLANK_ROW = 34;
 /** The writing line of a blank row, from its top. */
 const WRITING_LINE = 27;
 const AFTER_STATEMENT = 16;
