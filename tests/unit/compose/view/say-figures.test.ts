@@ -174,7 +174,7 @@ describe('who was measured', () => {
       'with a BMI of 35 or more.',
     );
     expect(line({ covered: { bmiHigh: 60 } })).toContain('with a BMI of 60 or less.');
-    expect(line({ covered: { ageLow: 18, ageHigh: 60 } })).toContain('took people aged 18 to 60.');
+    expect(line({ covered: { ageLow: 18, ageHigh: 60 } })).toContain('people aged 18 to 60.');
   });
 
   it('is left out where no study says', () => {
