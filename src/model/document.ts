@@ -1,4 +1,7 @@
 import type { DocumentKind } from './codes.ts';
+import type { Axis, Picture, Tick } from './picture.ts';
+
+export type { Axis, Picture, Tick } from './picture.ts';
 
 /**
  * What a document says, in order, with nothing about where it lands on paper.
@@ -36,27 +39,6 @@ export interface Paragraph extends NodeBase {
   readonly role: 'body' | 'lead' | 'number' | 'strong' | 'small';
   readonly inlines: readonly Inline[];
   readonly duty?: Duty;
-}
-
-export type Picture =
-  | { readonly type: 'people'; readonly of: 100 | 1000; readonly filled: number; readonly may: number; readonly half: boolean; readonly alt: string }
-  | { readonly type: 'range'; readonly average: number; readonly low?: number; readonly high?: number; readonly meaning: 'spread' | 'uncertainty' | 'none'; readonly alt: string }
-  | { readonly type: 'unknown'; readonly of: 100 | 1000 | 'range'; readonly alt: string }
-  | { readonly type: 'way-back'; readonly possible: 'yes' | 'partly' | 'no' | 'not-known'; readonly alt: string };
-
-export interface Tick {
-  /** Position in the unit of the data (kg). */
-  readonly at: number;
-  readonly label: string;
-}
-
-/** One axis shared by all range bars of a strip; min and max in kg. */
-export interface Axis {
-  readonly min: number;
-  readonly max: number;
-  readonly today: { readonly at: number; readonly label: string };
-  readonly top: { readonly unit: string; readonly ticks: readonly Tick[] };
-  readonly bottom?: { readonly unit: string; readonly ticks: readonly Tick[] };
 }
 
 export interface StripRow extends NodeBase {
@@ -106,7 +88,11 @@ export interface Table extends NodeBase {
   readonly type: 'table';
   /** `choices`: name column of the strip then equal columns; `dense`: clinician sheet, widths in percent. */
   readonly layout: 'choices' | 'dense';
-  readonly columns: readonly { readonly label: string; readonly width?: number; readonly align?: 'start' | 'end' }[];
+  readonly columns: readonly {
+    readonly label: string;
+    readonly width?: number;
+    readonly align?: 'start' | 'end';
+  }[];
   readonly rows: readonly TableRow[];
 }
 
@@ -135,7 +121,10 @@ export interface SurgeonPanel extends NodeBase {
 export interface PictureKey extends NodeBase {
   readonly type: 'key';
   readonly heading: string;
-  readonly items: readonly { readonly mark: 'had' | 'not' | 'may' | 'spread' | 'average' | 'uncertainty' | 'today'; readonly words: string }[];
+  readonly items: readonly {
+    readonly mark: 'had' | 'not' | 'may' | 'spread' | 'average' | 'uncertainty' | 'today';
+    readonly words: string;
+  }[];
 }
 
 /** Statements by boxes, to fill in. */
@@ -196,13 +185,32 @@ export interface Topic extends NodeBase {
 }
 
 export type Block =
-  | Paragraph | Strip | LineBoard | Table | Callout | SurgeonPanel | PictureKey | MattersGrid | TickList | List | WriteIn | Facts | Heading | Cover | Topic;
+  | Paragraph
+  | Strip
+  | LineBoard
+  | Table
+  | Callout
+  | SurgeonPanel
+  | PictureKey
+  | MattersGrid
+  | TickList
+  | List
+  | WriteIn
+  | Facts
+  | Heading
+  | Cover
+  | Topic;
 
 /** Header, footer and tab of every page. `{page}` and `{pages}` are put in by the renderer. */
 export interface Furniture {
   readonly header: { readonly start: string; readonly end: string };
   readonly headerOnFirstPage: boolean;
-  readonly footer: { readonly call: string; readonly deferral: string; readonly id: string; readonly page: string };
+  readonly footer: {
+    readonly call: string;
+    readonly deferral: string;
+    readonly id: string;
+    readonly page: string;
+  };
   /** Phone numbers that must be readable on every page. */
   readonly phones: readonly string[];
   readonly tab?: string;

@@ -9,6 +9,8 @@ import type {
   Standing,
 } from './evidence-rules.ts';
 import type { EvidenceRecord, OptionCode } from './evidence-record.ts';
+import { LocalTextSchema } from './scalars.ts';
+import type { LocalText } from './scalars.ts';
 import type { Study, StudyId } from './study.ts';
 
 const code = z.string().regex(/^[a-z0-9-]+$/i);
@@ -69,8 +71,8 @@ export const ReleaseSchema = z
       .describe('year and month'),
     date: isoDate.describe('date of the release'),
     next_review: isoDate.describe('to be read again by then'),
-    made_by: z.string().min(1).describe('who made it, and who has reviewed it'),
-    paid_by: z.string().min(1).describe('who paid'),
+    made_by: LocalTextSchema.describe('who made it, and who has reviewed it, per language'),
+    paid_by: LocalTextSchema.describe('who paid, per language'),
   })
   .describe('release of the evidence');
 
@@ -92,8 +94,8 @@ export interface EvidenceBase {
   readonly date: string;
   /** ISO date by which it is to be read again. */
   readonly nextReview: string;
-  readonly madeBy: string;
-  readonly paidBy: string;
+  readonly madeBy: LocalText;
+  readonly paidBy: LocalText;
   /** SHA-256 over all data files in path order, 64 hex digits. */
   readonly digest: string;
   readonly options: readonly OptionDefinition[];

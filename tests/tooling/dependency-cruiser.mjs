@@ -33,7 +33,8 @@ export default {
     },
     {
       name: 'stage-below-pipeline',
-      comment: 'A stage knows only itself, model and diagnostics, and io as a type. The order is known to src/pipeline.ts.',
+      comment:
+        'A stage knows only itself, model and diagnostics, and io as a type. The order is known to src/pipeline.ts.',
       severity: 'error',
       from: { path: `^src/${stages}/` },
       to: { path: '^src/(pipeline\\.ts|index\\.ts|batch/|cli/)' },
@@ -61,10 +62,14 @@ export default {
     },
     {
       name: 'fs-only-in-io',
-      comment: 'Files, processes and the network are touched in src/io and src/cli only, so that every stage is pure. Ask the Workspace.',
+      comment:
+        'Files, processes and the network are touched in src/io and src/cli only, so that every stage is pure. Ask the Workspace.',
       severity: 'error',
       from: { path: '^src/', pathNot: '^src/(io|cli)/' },
-      to: { dependencyTypes: ['core'], path: '^(node:)?(fs|fs/promises|child_process|net|http|https|os|process|worker_threads)$' },
+      to: {
+        dependencyTypes: ['core'],
+        path: '^(node:)?(fs|fs/promises|child_process|net|http|https|os|process|worker_threads)$',
+      },
     },
     {
       name: 'cli-on-top',
@@ -73,8 +78,20 @@ export default {
       from: { path: '^src/', pathNot: '^src/cli/' },
       to: { path: '^src/cli/' },
     },
-    { name: 'no-circular', comment: 'Break the circle: move what both need into a third file.', severity: 'error', from: {}, to: { circular: true } },
-    { name: 'no-dep-on-test', comment: 'Product code never imports tests.', severity: 'error', from: { path: '^src/' }, to: { path: '^tests/' } },
+    {
+      name: 'no-circular',
+      comment: 'Break the circle: move what both need into a third file.',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: 'no-dep-on-test',
+      comment: 'Product code never imports tests.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { path: '^tests/' },
+    },
     {
       name: 'declared-packages-only',
       comment: 'Only packages in dependencies of package.json; development packages stay in tests.',
@@ -88,6 +105,9 @@ export default {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: 'specify',
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default', 'types'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+    },
   },
 };

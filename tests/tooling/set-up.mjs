@@ -42,10 +42,14 @@ function installPrograms() {
   if (found('apt-get') && process.getuid?.() === 0) {
     console.log(`Installing ${names.join(', ')} for the tests …`);
     run('apt-get', ['update', '-qq']);
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...names], { env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...names], {
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
   }
   for (const { program, debian, use } of missing.filter(({ program }) => !found(program))) {
-    console.log(`Missing: ${program}, ${use}. Its tests are skipped. On Debian or Ubuntu: sudo apt-get install ${debian}`);
+    console.log(
+      `Missing: ${program}, ${use}. Its tests are skipped. On Debian or Ubuntu: sudo apt-get install ${debian}`,
+    );
   }
 }
 
@@ -56,8 +60,13 @@ function installValidator() {
   mkdirSync(cache, { recursive: true });
   console.log('Bringing the PDF/UA and PDF/A validator (Maven) …');
   const pom = join(root, 'tests/tooling/pdf-validator/pom.xml');
-  const result = run('mvn', ['-q', '-B', '-f', pom, 'dependency:build-classpath', `-Dmdep.outputFile=${classPath}`], { stdio: ['ignore', 'ignore', 'ignore'] });
-  if (result.status !== 0) console.log('The validator could not be brought (Maven Central). Its tests are skipped.');
+  const result = run(
+    'mvn',
+    ['-q', '-B', '-f', pom, 'dependency:build-classpath', `-Dmdep.outputFile=${classPath}`],
+    { stdio: ['ignore', 'ignore', 'ignore'] },
+  );
+  if (result.status !== 0)
+    console.log('The validator could not be brought (Maven Central). Its tests are skipped.');
 }
 
 installPackages();

@@ -1,4 +1,4 @@
-import type { EvidenceRecord, RecordOf } from '../../model/evidence-record.ts';
+import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Formatter } from '../../model/locale.ts';
 
 /** What a record says, as it was published: "22.5%", "7/121", "36.8 kg". Null for kinds that have no single figure. */
@@ -6,10 +6,10 @@ export function publishedFigure(record: EvidenceRecord, format: Formatter): stri
   switch (record.kind) {
     case 'risk':
     case 'benefit':
-      return publishedShare(record.value, format);
+      return shareOf(record.value, format);
     case 'weight':
     case 'duration':
-      return publishedSize(record.value, format);
+      return amountOf(record.value, format);
     case 'score':
     case 'contrast':
     case 'report':
@@ -17,16 +17,23 @@ export function publishedFigure(record: EvidenceRecord, format: Formatter): stri
   }
 }
 
-function publishedShare({ events, n, percent }: RecordOf<'risk'>['value'], format: Formatter): string | null {
+interface Share {
+  readonly events?: number | undefined;
+  readonly n?: number | undefined;
+  readonly percent?: number | undefined;
+}
+
+function shareOf({ events, n, percent }: Share, format: Formatter): string | null {
   if (events !== undefined && n !== undefined) return `${format.number(events)}/${format.number(n)}`;
   return percent === undefined ? null : `${format.number(percent, 2)}%`;
 }
 
-function publishedSize(
-  { estimate, unit }: RecordOf<'weight' | 'duration'>['value'],
-  format: Formatter,
-): string | null {
+interface Measured {
+  readonly estimate?: number | undefined;
+  readonly unit: string;
+}
+
+function amountOf({ estimate, unit }: Measured, format: Formatter): string | null {
   if (estimate === undefined) return null;
-  const size = format.number(estimate, 2);
-  return unit === '%' ? `${size}%` : `${size}\u00a0${unit}`;
+  return unit === '%' ? `${format.number(estimate, 2)}%` : `${format.number(estimate, 2)}\u00a0${unit}`;
 }

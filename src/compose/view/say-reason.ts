@@ -75,6 +75,10 @@ function decimalsOf(code: string, name: string, value: number): number {
 /** Codes of a reason, in words. */
 function namesOf({ words }: Scene, reason: MissingReason | SetAsideReason): Variables {
   switch (reason.code) {
+    case 'other-measure':
+      return words.has(`codes.measures.${reason.kind}`)
+        ? { kind: words.plain(`codes.measures.${reason.kind}`) }
+        : {};
     case 'already-has':
       return { condition: words.plain(`codes.conditions.${reason.condition}`) };
     case 'group':

@@ -5,6 +5,7 @@ import { flag, group, list } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape, tableShape } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
+import { isProcedure } from './view-people.ts';
 import { asMarkup } from './words.ts';
 
 export const asksShape = group({
@@ -43,7 +44,7 @@ export function viewAsks(scene: Scene): AsksView {
 
 function cellsOf(scene: Scene, option: NamedOption): readonly { readonly lines: readonly Line[] }[] {
   const { words } = scene;
-  const treated = option.column.kind === 'operation' || option.column.kind === 'endoscopic';
+  const treated = isProcedure(option);
   const none = [body(words.say('comparison.asks.none'))];
   const ask = [body(words.say('comparison.asks.ask'))];
   return [
@@ -70,8 +71,9 @@ function stayLines(scene: Scene, option: NamedOption): readonly Line[] {
 function forLife(scene: Scene, option: NamedOption): readonly Line[] {
   const own = ownText(scene, option, 'for_life');
   if (own !== null) return own;
-  return [
-    body(scene.words.say(`options.${option.code}.for_life`)),
-    lineOf('small', scene.words.say('comparison.asks.not_clinic')),
-  ];
+  const usual = body(scene.words.say(`options.${option.code}.for_life`));
+  // What operations ask for life stands in guidelines; the other texts only name the choice itself.
+  return isProcedure(option)
+    ? [usual, lineOf('small', scene.words.say('comparison.asks.not_clinic'))]
+    : [usual];
 }

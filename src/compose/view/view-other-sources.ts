@@ -4,7 +4,7 @@ import { shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, mayState, patientCautions, triggersInWords } from './view-health.ts';
-import { asMarkup, inLanguage, joined } from './words.ts';
+import { asMarkup, joined } from './words.ts';
 
 interface OtherSources {
   readonly points: readonly Markup[];
@@ -79,12 +79,11 @@ function unique<T>(all: readonly T[]): readonly T[] {
 }
 
 function releaseLines(scene: Scene): readonly Markup[] {
-  const { words, format, evidence, locale } = scene;
-  const foreign = (text: string): Markup => inLanguage(text, { language: 'en', document: locale.tag });
+  const { words, format, evidence } = scene;
   return [
     words.say('sources.release', { version: evidence.version, date: format.date(evidence.date) }),
     words.say('sources.next_review', { date: format.date(evidence.nextReview) }),
-    words.say('sources.made_by', { who: foreign(evidence.madeBy) }),
-    words.say('sources.paid_by', { who: foreign(evidence.paidBy) }),
+    words.say('sources.made_by', { who: words.free(evidence.madeBy) }),
+    words.say('sources.paid_by', { who: words.free(evidence.paidBy) }),
   ];
 }

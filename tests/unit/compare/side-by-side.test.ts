@@ -91,14 +91,9 @@ describe('figures that stand beside each other', () => {
   });
 });
 
-function weight(
-  study: string,
-  months: number,
-  estimate: number,
-  id = `${study}-${String(months)}`,
-): EvidenceRecord {
+function weight(study: string, months: number, estimate: number): EvidenceRecord {
   return makeWeightRecord({
-    id,
+    id: `${study}-${String(months)}`,
     study,
     time: { months, basis: 'at' },
     value: { metric: 'TWL', unit: '%', estimate, n: 500, reference: 'before-this-operation' },

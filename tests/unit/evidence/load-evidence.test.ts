@@ -23,7 +23,7 @@ describe('loading evidence', () => {
       version: '2026.11',
       date: '2026-11-25',
       nextReview: '2027-11-25',
-      paidBy: 'nobody',
+      paidBy: { en: 'nobody' },
     });
     expect(evidence.records).toHaveLength(7);
     expect(evidence.recordsByOption.get('sleeve')).toHaveLength(6);
@@ -197,7 +197,7 @@ describe('the prepared copy', () => {
     await load(first, 'cache');
     const copy = String(first.files.get(cacheFile(first))).replace('invented for tests', 'from the copy');
     const second = createMemoryWorkspace({ ...smallEvidence(), [cacheFile(first)]: copy });
-    expect((await load(second, 'cache')).madeBy).toBe('from the copy');
+    expect((await load(second, 'cache')).madeBy).toEqual({ en: 'from the copy' });
   });
 
   it.each([
@@ -210,7 +210,7 @@ describe('the prepared copy', () => {
     await load(first, 'cache');
     const copy = String(first.files.get(cacheFile(first))).replace('invented for tests', 'from the copy');
     const second = createMemoryWorkspace({ ...smallEvidence(), [cacheFile(first)]: spoil(copy) });
-    expect((await load(second, 'cache')).madeBy).toBe('invented for tests');
+    expect((await load(second, 'cache')).madeBy).toEqual({ en: 'invented for tests' });
     expect(String(second.files.get(cacheFile(first)))).toContain('invented for tests');
   });
 
@@ -240,6 +240,6 @@ describe('a second load in the same process', () => {
       `${folder}/release.yaml`,
       String(workspace.files.get(`${folder}/release.yaml`)).replace('nobody', 'a fund'),
     );
-    expect((await load(workspace)).paidBy).toBe('a fund');
+    expect((await load(workspace)).paidBy).toEqual({ en: 'a fund' });
   });
 });

@@ -13,8 +13,8 @@ const files = {
 version: '2026.11'
 date: 2026-11-25
 next_review: 2027-11-25
-made_by: invented for tests
-paid_by: nobody
+made_by: {en: invented for tests}
+paid_by: {en: nobody}
 `,
   'options.yaml': `
 - { code: sleeve, name: Sleeve, kind: operation, meaning: An operation., choosable: true, figures_from: sleeve }
