@@ -1,15 +1,10 @@
-import { readFileSync } from 'node:fs';
-
 import { composeDocument } from '../../src/compose/index.ts';
-import type { Result } from '../../src/diagnostics/diagnostic.ts';
 import { identifyPacket } from '../../src/identify-packet.ts';
-import { createNodeWorkspace } from '../../src/io/node-workspace.ts';
 import type { DocumentKind } from '../../src/model/codes.ts';
 import type { DocumentTree } from '../../src/model/document.ts';
 import type { RenderedPacket } from '../../src/model/packet.ts';
-import { openCase } from '../../src/pipeline.ts';
-import { prepare } from '../../src/prepare.ts';
 import { renderPdf } from '../../src/render/index.ts';
+import { demand, openExample } from './example-packets.ts';
 
 export interface PrintedExample {
   readonly tree: DocumentTree;
@@ -22,10 +17,7 @@ export async function printExample(
   kind: DocumentKind,
   language: string,
 ): Promise<PrintedExample> {
-  const prepared = demand(await prepare(createNodeWorkspace(), '.'));
-  const source = (file: string) => ({ file, text: readFileSync(file, 'utf8') });
-  const files = { case: source(`examples/cases/${reference}.yaml`), clinic: source('examples/clinic.yaml') };
-  const open = demand(openCase(prepared, { files, date: '2026-11-25' }));
+  const { prepared, open } = await openExample(reference);
   const { evidence, templates } = prepared;
   const identity = identifyPacket(prepared, open, language);
   const documentId = `${reference}-${language}-1`;
@@ -41,9 +33,4 @@ export async function printExample(
     await renderPdf(packet, { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] }),
   );
   return { tree, rendered };
-}
-
-function demand<T>(result: Result<T>): T {
-  if (result.ok) return result.value;
-  throw new Error(result.diagnostics.map(({ code, message }) => `${code} ${message}`).join('\n'));
 }
