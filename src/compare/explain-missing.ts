@@ -11,7 +11,10 @@ export function explainMissing(refusals: readonly Refusal[]): MissingReason {
     refusals.filter((refusal) => refusal.stage === stage);
   const values = at('value').map(({ reason }) => reason.code);
   if (values.includes('contradicted')) return { code: 'contradicted' };
-  if (values.some((code) => code !== 'group-size-unknown')) return { code: 'not-convertible' };
+  const other = values.filter((code) => code !== 'group-size-unknown' && code !== 'too-few-people');
+  if (other.length > 0) return { code: 'not-convertible' };
+  const few = at('value').flatMap(({ reason }) => (reason.code === 'too-few-people' ? [reason.n] : []));
+  if (few.length > 0) return { code: 'too-few-people', n: Math.max(...few) };
   if (at('time').length > 0) return otherTime(at('time'));
   const people = at('people');
   if (people.length > 0)

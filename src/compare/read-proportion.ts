@@ -2,6 +2,7 @@ import type { Bounds, Proportion, SetAsideReason } from '../model/comparison.ts'
 import type { RecordOf } from '../model/evidence-record.ts';
 import { exactInterval, upperLimitOfNone } from './exact-interval.ts';
 import { scoreInterval } from './score-interval.ts';
+import { enoughPeople } from './size-of-study.ts';
 import { monthsOf } from './weigh-time.ts';
 
 type ShareRecord = RecordOf<'risk'> | RecordOf<'benefit'>;
@@ -16,6 +17,8 @@ export function readProportion(record: ShareRecord): Proportion | SetAsideReason
   const share = readShare(value);
   if (share === undefined)
     return { code: 'other-measure', kind: value.low === undefined ? 'count' : 'range' };
+  // What is too few to tell in a surgeon's own count is too few in a published one.
+  if (value.n !== undefined && value.n < enoughPeople) return { code: 'too-few-people', n: value.n };
   const counted = {
     ...(value.events === undefined ? {} : { events: value.events }),
     ...(value.n === undefined ? {} : { n: value.n }),

@@ -54,4 +54,5 @@ export type MissingReason =
   | { readonly code: 'other-time'; readonly longestMonths?: number }
   | { readonly code: 'not-convertible' }
   | { readonly code: 'contradicted' }
+  | { readonly code: 'too-few-people'; readonly n: number }
   | MatchReason;

@@ -1,6 +1,7 @@
 import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
+import { joined } from './words.ts';
 
 interface Limits {
   readonly low?: number;
@@ -15,14 +16,21 @@ export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null
   const uses = cells.filter((cell) => cell.state === 'known').map((cell) => cell.lead.covered);
   const bmi = sayLimits(scene, spanOf(uses.map((use) => limits(use.bmiLow, use.bmiHigh))));
   const age = sayLimits(scene, spanOf(uses.map((use) => limits(use.ageLow, use.ageHigh))));
-  if (bmi === null && age === null) return null;
+  const mixed = comesFromSeveral(cells) ? [scene.words.say('common.covered.different')] : [];
+  if (bmi === null && age === null) return mixed[0] ?? null;
   const yours = scene.format.number(scene.comparison.person.bmi, 1);
   const key = bmi === null ? 'age' : age === null ? 'bmi' : 'both';
   const years = scene.format.number(scene.comparison.person.age);
-  return scene.words.say(`common.covered.${key}`, {
+  const covered = scene.words.say(`common.covered.${key}`, {
     ...(bmi === null ? {} : { bmi, yours }),
     ...(age === null ? {} : { age, years }),
   });
+  return joined(...mixed, covered);
+}
+
+/** Figures of different studies may differ by what was counted alone; whoever compares them has to know. */
+function comesFromSeveral(cells: readonly Cell[]): boolean {
+  return new Set(cells.flatMap((cell) => (cell.state === 'known' ? [cell.lead.study] : []))).size > 1;
 }
 
 function limits(low: number | undefined, high: number | undefined): Limits | null {

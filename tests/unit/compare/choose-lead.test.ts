@@ -80,7 +80,16 @@ describe('the record that leads', () => {
       { id: 'tiny', record: { value: { events: 1, n: 29 } } },
       { id: 'late', record: { time: { days: 90, basis: 'by' } } },
     ]);
-    expect(lead).toMatchObject({ record: 'late', ledBy: 'size' });
+    expect(lead).toMatchObject({ record: 'late', ledBy: 'only-one' });
+    const loss = { metric: 'TWL', unit: '%', estimate: 25, reference: 'before-this-operation' };
+    const weight = leadOf(
+      [
+        { id: 'tiny', record: { value: { ...loss, n: 29 } } },
+        { id: 'later', record: { time: { months: 70, basis: 'at' }, value: { ...loss, n: 30 } } },
+      ],
+      makeWeightRecord,
+    );
+    expect(weight).toMatchObject({ record: 'later', ledBy: 'size' });
   });
 
   it('follows the design: trial, registry, cohort, series, the rest', () => {

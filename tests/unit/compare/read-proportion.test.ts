@@ -80,7 +80,14 @@ describe('readProportion', () => {
     ).toMatchObject({
       zero: { n: 50 },
     });
-    expect(read({ events: 0, n: 20, n_is: 'start' })).toMatchObject({ zero: { n: 20 } });
+    expect(read({ events: 0, n: 40, n_is: 'start' })).toMatchObject({ zero: { n: 40 } });
+  });
+
+  it('says nothing of fewer than 30 people, whether any had it or none', () => {
+    expect(read({ events: 1, n: 29 })).toEqual({ code: 'too-few-people', n: 29 });
+    expect(read({ events: 0, n: 29 })).toEqual({ code: 'too-few-people', n: 29 });
+    expect(read({ percent: 50, n: 12 })).toEqual({ code: 'too-few-people', n: 12 });
+    expect(read({ events: 1, n: 30 })).toMatchObject({ events: 1, n: 30 });
   });
 
   it('leaves out rates, bare ranges and bare counts', () => {

@@ -67,6 +67,7 @@ const missing: Readonly<Record<MissingReason['code'], true>> = {
   'other-time': true,
   'not-convertible': true,
   contradicted: true,
+  'too-few-people': true,
   'bmi-outside': true,
   'bmi-mean-only': true,
   'bmi-assumed': true,

@@ -45,6 +45,39 @@ describe('planPages', () => {
     expect(plan(units).map((page) => page.length)).toEqual([3, 1, 1]);
   });
 
+  it('splits a group that fits rather than leave a page nearly empty, but not one that is merely under half full', () => {
+    const group = (first: number): readonly PlanUnit[] => [
+      unit(first),
+      ...Array.from({ length: 5 }, () => unit(120, { group: 'a' })),
+    ];
+    // 35 in a hundred of 650 are 227.5 points.
+    expect(plan(group(227)).map((page) => page.length)).toEqual([4, 2]);
+    expect(plan(group(228)).map((page) => page.length)).toEqual([1, 5]);
+  });
+
+  it('leaves a page nearly empty rather than part what is kept together', () => {
+    const bound = [unit(200), unit(300, { keepWithNext: true }), unit(300, { keepWithNext: true }), unit(50)];
+    expect(plan(bound).map((page) => page.length)).toEqual([1, 3]);
+  });
+
+  it('leaves a page under half full rather than split a group that fits, for no number of pages', () => {
+    // 240 | 600 | 600 has a page under half full and three pages; whole groups stand above both.
+    const rows = (group: string): readonly PlanUnit[] =>
+      Array.from({ length: 5 }, () => unit(120, { group }));
+    expect(plan([unit(240), ...rows('a'), ...rows('b')]).map((page) => page.length)).toEqual([1, 5, 5]);
+  });
+
+  it('takes a page less for pages less evenly filled', () => {
+    // 400 | 600 | 100 leaves less uneven white than 400, 200 | 400, but takes a page more.
+    expect(plan([unit(400), unit(200), unit(400)]).map((page) => page.length)).toHaveLength(2);
+  });
+
+  it('divides a group that no page can hold as seldom as it may', () => {
+    // 250, then 8 rows of 100: 250, 4 rows | 4 rows divides it once; 250 | 6 rows | 2 rows once too, on a page more.
+    const rows = Array.from({ length: 8 }, () => unit(100, { group: 'a' }));
+    expect(plan([unit(250), ...rows]).map((page) => page.length)).toEqual([5, 4]);
+  });
+
   it('rather leaves a little white than closes gaps up all the way', () => {
     const gap = { gapBefore: 10, gapShrink: 8 };
     expect(plan([unit(600), unit(48, gap), unit(300)]).map((page) => page.length)).toEqual([1, 2]);

@@ -35,6 +35,7 @@ const missing: { readonly [K in MissingReason['code']]: Extract<MissingReason, {
   'other-time': { code: 'other-time' },
   'not-convertible': { code: 'not-convertible' },
   contradicted: { code: 'contradicted' },
+  'too-few-people': { code: 'too-few-people', n: 12 },
 };
 
 const setAside: { readonly [K in SetAsideReason['code']]: Extract<SetAsideReason, { code: K }> } = {
