@@ -60,22 +60,31 @@ describe('planPages', () => {
     expect(plan(bound).map((page) => page.length)).toEqual([1, 3]);
   });
 
-  it('leaves a page under half full rather than split a group that fits, for no number of pages', () => {
-    // 240 | 600 | 600 has a page under half full and three pages; whole groups stand above both.
+  it('leaves a page under half full rather than split a group that fits', () => {
+    // 240, 3 rows | 2 rows, 3 rows | 2 rows would fill both pages before the last.
     const rows = (group: string): readonly PlanUnit[] =>
       Array.from({ length: 5 }, () => unit(120, { group }));
     expect(plan([unit(240), ...rows('a'), ...rows('b')]).map((page) => page.length)).toEqual([1, 5, 5]);
   });
 
-  it('takes a page less for pages less evenly filled', () => {
-    // 400 | 600 | 100 leaves less uneven white than 400, 200 | 400, but takes a page more.
-    expect(plan([unit(400), unit(200), unit(400)]).map((page) => page.length)).toHaveLength(2);
+  it('rather takes a page less than fills pages more evenly', () => {
+    const units = [
+      unit(210),
+      unit(160, { group: 'a' }),
+      unit(30, { group: 'a' }),
+      unit(290, { group: 'b', continuationHeight: 60 }),
+      unit(220, { group: 'b' }),
+      unit(110, { group: 'b' }),
+    ];
+    // No plan keeps both groups. 400 | 570 | 110 splits one too and leaves less white than 370 | 650, on a page more.
+    expect(plan(units).map((page) => page.length)).toEqual([2, 4]);
   });
 
   it('divides a group that no page can hold as seldom as it may', () => {
-    // 250, then 8 rows of 100: 250, 4 rows | 4 rows divides it once; 250 | 6 rows | 2 rows once too, on a page more.
-    const rows = Array.from({ length: 8 }, () => unit(100, { group: 'a' }));
-    expect(plan([unit(250), ...rows]).map((page) => page.length)).toEqual([5, 4]);
+    // 370 | 390 | 330 leaves less white, but divides the group twice.
+    const group = { group: 'a' };
+    const units = [unit(350), unit(20, group), unit(390, group), unit(330, group)];
+    expect(plan(units).map((page) => page.length)).toEqual([1, 2, 1]);
   });
 
   it('rather leaves a little white than closes gaps up all the way', () => {
