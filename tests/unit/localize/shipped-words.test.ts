@@ -11,8 +11,19 @@ import {
   medicineCodes,
   reasonCodes,
 } from '../../../src/model/codes.ts';
-import type { Indication, MissingReason, SetAsideReason } from '../../../src/model/comparison.ts';
-import { IndicationSchema, PeopleGroupSchema, RecordTimeSchema } from '../../../src/model/evidence-record.ts';
+import type {
+  Indication,
+  MatchReason,
+  MissingReason,
+  RecordUse,
+  SetAsideReason,
+} from '../../../src/model/comparison.ts';
+import {
+  EvidenceRecordSchema,
+  IndicationSchema,
+  PeopleGroupSchema,
+  RecordTimeSchema,
+} from '../../../src/model/evidence-record.ts';
 import { CautionSchema } from '../../../src/model/evidence-rules.ts';
 import type { Locale, TextVariable } from '../../../src/model/locale.ts';
 import { StudyDesignSchema } from '../../../src/model/study.ts';
@@ -61,13 +72,8 @@ const reasons: Readonly<Record<MissingReason['code'] | SetAsideReason['code'], r
   contradicted: ['by'],
   'other-measure': ['kind'],
 };
-const missing: Readonly<Record<MissingReason['code'], true>> = {
-  'no-record': true,
-  'not-verified': true,
-  'other-time': true,
-  'not-convertible': true,
-  contradicted: true,
-  'too-few-people': true,
+/** How the people of a study may differ from a person: said beside a figure too. */
+const near: Readonly<Record<MatchReason['code'], true>> = {
   'bmi-outside': true,
   'bmi-mean-only': true,
   'bmi-assumed': true,
@@ -86,9 +92,41 @@ const missing: Readonly<Record<MissingReason['code'], true>> = {
   group: true,
   pregnancy: true,
 };
-const notNear = ['no-record', 'not-verified', 'other-time', 'not-convertible', 'contradicted'];
+const missing: Readonly<Record<MissingReason['code'], true>> = {
+  ...near,
+  'no-record': true,
+  'not-verified': true,
+  'other-time': true,
+  'not-convertible': true,
+  contradicted: true,
+  'too-few-people': true,
+};
 const missingCodes = Object.keys(missing);
-const nearCodes = missingCodes.filter((code) => !notNear.includes(code));
+const nearCodes = Object.keys(near);
+/** What decides that a record leads. The type makes a new one a fault here. */
+const ledBy: Readonly<Record<RecordUse['ledBy'], true>> = {
+  'only-one': true,
+  match: true,
+  time: true,
+  measure: true,
+  'side-by-side': true,
+  design: true,
+  size: true,
+  year: true,
+  id: true,
+  'clinic-preference': true,
+};
+/** Kinds of figure that cannot stand for the outcome asked: by record, by what it counts, by how it is given. */
+const measures = [
+  ...EvidenceRecordSchema.options.map((kind) => kind.shape.kind.value),
+  'narrower',
+  'wider',
+  'rate',
+  'count',
+  'range',
+  // Weights of another outcome than weight lost.
+  'weight-regain',
+];
 const asideCodes = Object.keys(reasons).filter((code) => code !== 'no-record');
 const ofPerson: Readonly<Record<Exclude<Indication, 'none'>, true>> = {
   'first-operation': true,
@@ -171,6 +209,22 @@ describe.each(['en', 'es'])('the words of %s', (tag) => {
       ...asideCodes.map((code) => [`missing.set_aside.${code}`, code] as const),
     ].map(([key, code]) => locale.translator.text(key, valuesFor(code)));
     expect(said.filter((text) => text === '' || /\{\{|\}\}/.test(text))).toEqual([]);
+  });
+
+  it('name each kind of measure that cannot stand for an outcome, and each thing that decides which record leads', () => {
+    const keys = [
+      ...under('measures', measures),
+      ...Object.keys(ledBy).map((code) => `clinician-sheet.led_by.${code}`),
+      'clinician-sheet.led_by.course',
+    ];
+    expect(without(keys)).toEqual([]);
+    const said = keys.map((key) => locale.translator.text(key));
+    expect(said.filter((text) => text.trim() === '')).toEqual([]);
+    // Shares of risk and of benefit are the same kind of measure; all else is told apart.
+    expect(new Set(said).size).toBe(keys.length - 1);
+    expect(locale.translator.text('codes.measures.risk')).toBe(
+      locale.translator.text('codes.measures.benefit'),
+    );
   });
 
   it('have a form of each limit for a range and for an upper end', () => {

@@ -211,6 +211,33 @@ describe('keep rules', () => {
     expect(units.slice(2, 7).map((unit) => unit.group)).toEqual(Array<string>(5).fill('0.1'));
   });
 
+  it('bind numbered notes to the table right above them, and to nothing else', () => {
+    const table: Block = {
+      type: 'table',
+      layout: 'choices',
+      columns: [{ label: '' }, { label: 'A leak' }],
+      rows: [{ cells: [[para('Sleeve')], [para('6', 'number')]], origin }],
+      origin,
+    };
+    const list = (...roles: readonly ('small' | 'body')[]): Block => ({
+      type: 'list',
+      ordered: true,
+      items: roles.map((role) => [para('One.', role)]),
+      origin,
+    });
+    const listAfter = (before: Block, after: Block): readonly unknown[] => {
+      const units = unitsOf(topic('Which?', [], [before, after]));
+      const at = units.findIndex(({ key }) => key === '0.1.item.0');
+      const [last, first] = [units[at - 1], units[at]];
+      return [last?.keepWithNext, first?.gapBefore, first?.group];
+    };
+    expect(listAfter(table, list('small', 'small'))).toEqual([true, 10, '0.0']);
+    // Steps of a body size, even among small ones, are no notes; nor is a list under a paragraph.
+    expect(listAfter(table, list('body', 'body'))).toEqual([false, 18, undefined]);
+    expect(listAfter(table, list('small', 'body'))).toEqual([false, 18, undefined]);
+    expect(listAfter(para('Some words.'), list('small'))[2]).toBeUndefined();
+  });
+
   it('keep a short call-out whole', () => {
     const body = [para('a'), para('b'), para('c')];
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
@@ -226,6 +253,27 @@ describe('keep rules', () => {
     expect(units.filter((unit) => unit.keepWithNext)).toHaveLength(2);
     expect(new Set(units.map((unit) => unit.group))).toEqual(new Set([undefined]));
     for (const block of await setUnits(units)) expect(block.height).toBeLessThan(120);
+  });
+});
+
+describe('rows of words', () => {
+  const strip = (...roles: readonly ('small' | 'body')[]): Block => ({
+    type: 'strip',
+    layout: 'text',
+    rows: roles.map((role) => ({ name: 'Sleeve', words: [para('One.', role), para('Two.', role)], origin })),
+    origin,
+  });
+  const heights = async (block: Block): Promise<readonly number[]> =>
+    (await setUnits(unitsOf(block))).map(({ height }) => height);
+
+  it('stand closer where all are in small type, as in lists of sources', async () => {
+    // White above (2 for the first row), two lines 3 apart, white below.
+    expect(await heights(strip('body', 'body'))).toEqual([2 + 17 + 3 + 17 + 5, 8 + 17 + 3 + 17 + 5]);
+    expect(await heights(strip('small', 'small'))).toEqual([2 + 15 + 3 + 15 + 3, 5 + 15 + 3 + 15 + 3]);
+  });
+
+  it('keep their white where one row has larger type, so that all rows of a strip look alike', async () => {
+    expect(await heights(strip('body', 'small'))).toEqual([2 + 17 + 3 + 17 + 5, 8 + 15 + 3 + 15 + 5]);
   });
 });
 
