@@ -90,6 +90,18 @@ export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denomi
   return scene.words.say('common.share.others', { range: value, count: others.records.length });
 }
 
+/** Events under which the limits of a share are wide enough to be said beside it. */
+const unsureEvents = 30;
+
+/** "Could be 36 to 127.", where few events make the number unsure; null where the limits are near or not known. */
+export function couldBeInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
+  const { interval, events, n, value } = cell.value;
+  const counted = events ?? (n === undefined ? undefined : n * value);
+  if (interval === undefined || counted === undefined || counted >= unsureEvents) return null;
+  const range = figure(limitsInWords(scene, interval, denominator), sourceOf(cell));
+  return scene.words.say('common.share.could_be', { range });
+}
+
 /** "21 to 27", never a limit rounded to nothing and never a range narrower than it is. */
 export function limitsInWords(
   scene: Scene,

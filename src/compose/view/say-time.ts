@@ -23,7 +23,8 @@ export function lengthOf(horizon: Horizon): Length | null {
 export function sayLength(scene: Scene, horizon: Horizon): string {
   const length = lengthOf(horizon);
   if (length === null) return scene.words.plain('codes.time.not_stated');
-  return scene.words.plain(`codes.time.${length.unit}`, { count: length.count });
+  // A number stays on the line of its unit.
+  return scene.words.plain(`codes.time.${length.unit}`, { count: length.count }).replace(' ', '\u00a0');
 }
 
 /** "within 5 years", "after 5 years", "on average 5 years later", "around the operation". */

@@ -88,10 +88,10 @@ function viewShort(scene: Scene): TableView {
 }
 
 function weightColumn(scene: Scene): ShortColumn {
-  const { main, mainMonths } = scene.comparison.weight;
+  const { mainMonths } = scene.comparison.weight;
   return {
     label: scene.words.plain('comparison.short.weight', { time: sayLength(scene, { months: mainMonths }) }),
-    cell: (_, index) => shortWeightCell(scene, main.cells[index]),
+    cell: (option) => shortWeightCell(scene, option),
   };
 }
 

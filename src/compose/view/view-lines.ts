@@ -57,7 +57,17 @@ function introOf(scene: Scene, points: readonly WeightPoint[]): Markup {
   const { words } = scene;
   const intro = words.say('comparison.lines.intro', { unit: words.plain(`common.units.${scene.unit}`) });
   const banded = points.some(({ value }) => value.spread !== undefined);
-  return banded ? joined(intro, words.say('comparison.lines.band')) : intro;
+  const { courses } = scene.comparison.weight;
+  const without = scene.options.filter(({ code }) => courses.every(({ option }) => option !== code));
+  const options = scene.format.list(
+    without.map(({ inText }) => inText),
+    'or',
+  );
+  return joined(
+    intro,
+    ...(banded ? [words.say('comparison.lines.band')] : []),
+    ...(without.length === 0 ? [] : [words.say('comparison.lines.without', { options })]),
+  );
 }
 
 /** Months between the end of a course and the last time asked that are worth a word. */

@@ -4,6 +4,8 @@ import type { Viewed } from './shape.ts';
 
 export const nextShape = group({
   steps: list(markup),
+  /** "Take the time you need", or to ask how soon, where an earlier operation gives trouble that may not wait. */
+  time: markup,
   phones: group({ day: text, night: text, emergency: text }),
 });
 
@@ -22,6 +24,22 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
       ...(language ? [words.say('comparison.next.interpreter')] : []),
       words.say('comparison.next.until_then'),
     ],
+    time: words.say(mayNotWait(scene) ? 'comparison.next.how_soon' : 'comparison.next.take_time'),
     phones: { day, night, emergency },
   };
+}
+
+/** Trouble after an earlier operation that a surgeon would not leave for weeks (common practice). */
+const pressing = [
+  'slippage',
+  'erosion',
+  'band-erosion',
+  'obstruction',
+  'leak',
+  'bleeding',
+  'internal-hernia',
+];
+
+function mayNotWait(scene: Scene): boolean {
+  return scene.case.health.earlier_operations.some(({ trouble }) => pressing.includes(trouble ?? ''));
 }

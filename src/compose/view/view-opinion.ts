@@ -60,7 +60,7 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
     .filter((entry) => entry.option === option.code)
     .flatMap((entry) => entry.reasons.map((reason) => reasonInWords(scene, reason)));
   const health = patientCautions(scene)
-    .filter((hit) => hit.options.includes(option.code))
+    .filter((hit) => hit.effect !== 'needs-check' && speaksAgainst(scene, hit.options, option))
     .map((hit) => triggersInWords(scene, hit));
   const found = unique([
     ...written,
@@ -71,6 +71,16 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
   ]);
   return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
+}
+
+/** A caution that touches every operation of the case alike is no reason against one of them. */
+function speaksAgainst(scene: Scene, touched: readonly string[], option: NamedOption): boolean {
+  const alike = scene.options.filter(
+    ({ code, column }) => column.kind === option.column.kind && code !== option.code,
+  );
+  return (
+    touched.includes(option.code) && (alike.length === 0 || alike.some(({ code }) => !touched.includes(code)))
+  );
 }
 
 function unique(all: readonly Markup[]): readonly Markup[] {

@@ -5,6 +5,7 @@ import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
 import {
+  couldBeInWords,
   fewPeopleInWords,
   isShare,
   othersInWords,
@@ -73,7 +74,7 @@ function peopleRow(scene: Scene, option: NamedOption, { cell, picture }: InPictu
   const { denominator } = picture;
   if (cell?.state === 'known' && isShare(cell)) return knownRow(scene, option, { cell, denominator });
   return cell?.state === 'not-possible'
-    ? impossibleRow(scene, option, denominator)
+    ? impossibleRow(scene, option)
     : unknownRow(scene, option, { cell, denominator });
 }
 
@@ -88,12 +89,17 @@ function unknownRow(
   return { ...plainRow(option, lines), unknown: { of: String(denominator), alt } };
 }
 
-/** What cannot happen happens to nobody: that is a fact, drawn as such, and not a gap in what is known. */
-function impossibleRow(scene: Scene, option: NamedOption, denominator: Denominator): Row {
-  const why = isProcedure(option) ? 'common.not_possible_why' : 'common.no_procedure_why';
-  const lines = [lineOf('number', scene.words.say('common.not_possible')), body(scene.words.say(why))];
-  const alt = scene.words.plain('common.alt.not_possible', { option: option.name });
-  return { ...plainRow(option, lines), people: { of: denominator, filled: 0, may: 0, half: false, alt } };
+/** What cannot happen is said in words. A picture of a thousand well people would say that nothing else can. */
+function impossibleRow(scene: Scene, option: NamedOption): Row {
+  const { words } = scene;
+  if (isProcedure(option)) {
+    const why = body(words.say('common.not_possible_why'));
+    return plainRow(option, [lineOf('number', words.say('common.not_possible')), why]);
+  }
+  return plainRow(option, [
+    lineOf('number', words.say('common.no_procedure')),
+    body(words.say('common.no_procedure_why')),
+  ]);
 }
 
 /** Operations and endoscopic treatments: only these have complications of a procedure. */
@@ -113,6 +119,7 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
   const time = otherTime(scene, cell.asked, cell.lead);
   const facts: readonly (Markup | null)[] = [
     rest,
+    couldBeInWords(scene, cell, denominator),
     othersInWords(scene, cell, denominator),
     time === null ? null : scene.words.say('common.counted', { time }),
     fewPeopleInWords(scene, cell),

@@ -35,7 +35,7 @@ export type SourcesView = Viewed<typeof sourcesShape>;
 
 /** Every figure shown, with its people, time, design, certainty and study; then the studies in full. */
 export function viewSources(scene: Scene): SourcesView {
-  const cells = knownCells(scene.comparison);
+  const cells = knownCells(scene.comparison).filter(({ cell }) => standsOnPage(scene, cell));
   const numbers = numberStudies(
     scene,
     cells.map(({ cell }) => cell),
@@ -55,6 +55,14 @@ export function viewSources(scene: Scene): SourcesView {
     ...otherSources(scene, numbers),
     studies: numbers.citations(),
   };
+}
+
+/** Whether the patient pages print it: not a weight beside a line of one study, nor a stay that the clinic states itself. */
+function standsOnPage(scene: Scene, cell: KnownCell): boolean {
+  if (cell.outcome === 'hospital-stay') return scene.clinic.protocol.stay[cell.option] === undefined;
+  const { courses, mainMonths } = scene.comparison.weight;
+  if (!isWeight(cell) || cell.asked.months === mainMonths) return true;
+  return !cell.value.computed && courses.every(({ option }) => option !== cell.option);
 }
 
 /** "Registry: a register that counts …", for each code that occurs. */

@@ -46,13 +46,34 @@ export function viewTables(
   rows: readonly OutcomeRow[],
   denominator: Denominator,
 ): readonly TableView[] {
-  const times = new Set(rows.map((row) => sayLength(scene, row.asked)));
+  const told = rows.filter(({ cells }) => cells.some(({ state }) => state === 'known'));
+  const times = new Set(told.map((row) => sayLength(scene, row.asked)));
   const setting = { denominator, sameTime: times.size <= 1 };
-  return shareOut(rows).map((columns, index) => tableOf(scene, columns, { ...setting, first: index === 0 }));
+  const tables = shareOut(told).map((columns, index) =>
+    tableOf(scene, columns, { ...setting, first: index === 0 }),
+  );
+  const untold = rows.filter((row) => !told.includes(row));
+  return untold.length === 0 ? tables : [...tables, untoldView(scene, untold)];
+}
+
+/** Outcomes that are not known for any option take a sentence, not a table of gaps. */
+function untoldView(scene: Scene, rows: readonly OutcomeRow[]): TableView {
+  const names = rows.map(({ outcome }) => scene.words.plain(`outcomes.${outcome}.name`));
+  const outcomes = scene.format.list(
+    names.map((name) => scene.words.plain('common.quote', { words: name })),
+    'and',
+  );
+  return {
+    lead: [body(scene.words.say('common.table.none_known', { outcomes }))],
+    columns: [],
+    rows: [],
+    notes: [],
+  };
 }
 
 /** Five columns become three and two, not four and one. */
 function shareOut(rows: readonly OutcomeRow[]): readonly (readonly OutcomeRow[])[] {
+  if (rows.length === 0) return [];
   const tables = Math.ceil(rows.length / mostColumns);
   const each = Math.ceil(rows.length / tables);
   return Array.from({ length: tables }, (_, index) => rows.slice(index * each, (index + 1) * each));

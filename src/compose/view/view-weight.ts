@@ -33,8 +33,7 @@ export const weightShape = group({
   question: text,
   /** The same question for the column of the short table. */
   time: text,
-  /** The person's weight today. */
-  today: text,
+  intro: markup,
   axis: group({ min: count, max: count, today: count, label: text, scales: list(scaleShape) }),
   rows: list(rowShape),
   marks: list(group({ kind: text, words: text })),
@@ -50,7 +49,11 @@ export function viewWeight(scene: Scene): WeightView {
   return {
     question: scene.words.plain('comparison.weight.question', { time }),
     time,
-    today: weightInWords(scene, scene.comparison.person.weightKg),
+    intro: main.cells.some(({ state }) => state === 'known')
+      ? scene.words.say('comparison.weight.intro', {
+          weight: weightInWords(scene, scene.comparison.person.weightKg),
+        })
+      : scene.words.say('comparison.weight.intro_unknown'),
     axis: axisOf(scene, main),
     rows: cells.map(({ option, cell }) => weightRow(scene, option, cell)),
     marks: marksOf(scene, main),
@@ -183,8 +186,15 @@ function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
   return kinds.map(({ kind, key }) => ({ kind, words: scene.words.plain(`common.key.${key}`) }));
 }
 
-/** Weight at the main horizon for the short table on the first page. */
-export function shortWeightCell(scene: Scene, cell: Cell | undefined): Markup {
-  if (cell?.state !== 'known' || !isWeight(cell)) return scene.words.say('common.table.not_known');
-  return figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell));
+/** Weight at the main horizon for the short table on the first page, else at the longest time known. */
+export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
+  const { main, over } = scene.comparison.weight;
+  const known = [main, ...over.toReversed()]
+    .map(({ cells }) => cells.find((cell) => cell.option === option.code))
+    .find((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell));
+  if (known === undefined) return scene.words.say('common.table.not_known');
+  const weight = figure(weightInWords(scene, known.value.averageKg), sourceOf(known));
+  const other = otherTime(scene, main.asked, known.lead);
+  if (other === null) return weight;
+  return scene.words.say('common.weight.short_after', { weight, time: sayLength(scene, known.lead.horizon) });
 }

@@ -60,7 +60,7 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
-  const whole = paragraphs.length <= MOST_WHOLE;
+  const whole = paragraphs.length <= MOST_WHOLE || block.kind === 'study';
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,
     origin: block.origin,

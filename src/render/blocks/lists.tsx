@@ -14,6 +14,7 @@ import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
 const STEP_INDENT = 27;
+const MOST_STEPS = 8;
 
 interface StepProps {
   readonly theme: Theme;
@@ -68,6 +69,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     ),
     gapBefore: index === 0 ? 0 : gap,
     keepWithNext: index === 0 && block.items.length > 1,
+    // A short list of steps is read in one go.
+    ...(block.ordered && !small && block.items.length <= MOST_STEPS ? { group: `${key}.list` } : {}),
   }));
 }
 

@@ -58,10 +58,15 @@ function partOf(spot: Spot): Part {
   const previous = spot.blocks[spot.index - 1];
   if (block === undefined || previous === undefined)
     return block?.type === 'paragraph' ? leadsOrPlain(spot) : 'plain';
-  if (block.type === 'key') return 'note';
+  if (belongsToBefore(block, previous)) return 'note';
   // The numbered notes right under a table.
   if (block.type === 'list') return isNotes(block) && explains(previous, spot) ? 'note' : 'plain';
   return block.type === 'paragraph' ? partOfParagraph(block, previous, spot) : 'plain';
+}
+
+/** A key is read with its pictures, the choice to tick with the points it rests on. */
+function belongsToBefore(block: Block, previous: Block): boolean {
+  return block.type === 'key' || (block.type === 'ticks' && previous.type === 'matters');
 }
 
 function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {
