@@ -66,6 +66,23 @@ describe('loading templates', () => {
     ]);
   });
 
+  it('reports a partial that is broken, where it is broken and where it is then missing', async () => {
+    const loaded = await load({ 'templates/partials/axis.hbs': '<axis>\n{{#each scales}}' });
+    const found = loaded.ok
+      ? []
+      : loaded.diagnostics.map(({ code, span }) => `${String(span?.file)} ${code}`);
+    expect(found).toEqual(['partials/axis.hbs TEMPLATE_SYNTAX', 'comparison/main.hbs TEMPLATE_UNKNOWN_PATH']);
+  });
+
+  it('passes over files that are no templates', async () => {
+    const loaded = await load({
+      'templates/README.md': 'Notes.',
+      'templates/comparison/notes.txt': 'Notes.',
+    });
+    const plain = await load({});
+    expect(loaded.ok && plain.ok && loaded.value.digest === plain.value.digest).toBe(true);
+  });
+
   it('names what is wrong in a description of a kind', async () => {
     const loaded = await load({
       'templates/sources/kind.yaml':

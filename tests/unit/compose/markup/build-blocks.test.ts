@@ -92,6 +92,18 @@ describe('building blocks from markup', () => {
     expect(kinds[2]).toMatchObject({ intro: [{}], blocks: [{ type: 'paragraph' }] });
   });
 
+  it('takes a box to write in without a question, and a column without a head', () => {
+    expect(build('<write-in lines="4" box="true"></write-in>')).toEqual({
+      type: 'write-in',
+      box: true,
+      lines: 4,
+      origin,
+    });
+    expect(
+      build('<table layout="dense"><column label=""/><table-row><cell><p>S</p></cell></table-row></table>'),
+    ).toMatchObject({ columns: [{ label: '' }], rows: [{ cells: [[{}]] }] });
+  });
+
   it.each([
     ['<risk-table/>', '<risk-table> may not stand'],
     ['<p colour="red">x</p>', 'no attribute colour'],
@@ -128,6 +140,18 @@ describe('building blocks from markup', () => {
     ['<panel><body></body></panel>', 'lacks its <lead>'],
     ['<document></document>', 'may not stand in <document>'],
     ['<constructor/>', 'may not stand in <document>'],
+    ['<heading level="2"></heading>', '<heading> says nothing'],
+    ['<ticks heading="t"><item> </item></ticks>', '<item> says nothing'],
+    ['<cover clinic="C" date="D" question="Q" addressee="A"></cover>', '<cover> lacks its <lead>'],
+    ['<write-in lines="many"/>', 'lines of <write-in> is not a number'],
+    [
+      '<strip layout="range"><axis min="60" max="130" today="114" label="You"></axis></strip>',
+      '<axis> takes one or two <scale>',
+    ],
+    [
+      `<strip layout="range"><axis min="60" max="130" today="114" label="You">${'<scale unit="kg"></scale>'.repeat(3)}</axis></strip>`,
+      '<axis> takes one or two <scale>',
+    ],
   ])('refuses %s', (markup, reason) => {
     expect(() => buildBlocks(markup, file)).toThrow(MarkupError);
     expect(() => buildBlocks(markup, file)).toThrow(reason);

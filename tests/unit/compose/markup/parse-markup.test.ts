@@ -41,6 +41,7 @@ describe('parsing markup', () => {
     ['</p>', 'closes nothing'],
     ['<p>a & b</p>', 'bare &'],
     ['<p>&nbsp;</p>', 'bare &'],
+    ['<topic question="a & b"></topic>', 'question of <topic> holds a bare &'],
     ['<p role=body></p>', 'not well-formed'],
     ['<p role="a" role="b"></p>', 'twice'],
     ['<p role="<b>x</b>"></p>', 'not well-formed'],

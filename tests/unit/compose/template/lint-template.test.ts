@@ -58,6 +58,17 @@ describe('the lint of templates', () => {
     ['<p>ok</p>\n<script>x</script>', 'sample/main.hbs:2:1 TEMPLATE_UNKNOWN_BLOCK'],
     ['{{name}}<B>x</B>', 'sample/main.hbs:1:9 TEMPLATE_UNKNOWN_BLOCK'],
     ['{{#> layout}}x{{/layout}}', 'sample/main.hbs:1:1 TEMPLATE_SYNTAX'],
+    ["<p>{{'shout' name}}</p>", 'sample/main.hbs:1:4 TEMPLATE_UNKNOWN_PATH'],
+    ['{{#if true}}x{{/if}}', 'sample/main.hbs:1:7 TEMPLATE_UNKNOWN_PATH'],
+    ['{{#if name shown}}x{{/if}}', 'sample/main.hbs:1:1 TEMPLATE_UNKNOWN_PATH'],
+    ['{{#each 4}}x{{/each}}', 'sample/main.hbs:1:9 TEMPLATE_UNKNOWN_PATH'],
+    ['<p>{{@key}}</p>', 'sample/main.hbs:1:6 TEMPLATE_UNKNOWN_PATH'],
+    ['<p>{{@index.x}}</p>', 'sample/main.hbs:1:6 TEMPLATE_UNKNOWN_PATH'],
+    ['<p>{{../name}}</p>', 'sample/main.hbs:1:6 TEMPLATE_UNKNOWN_PATH'],
+    ['<p>{{@root.absent}}</p>', 'sample/main.hbs:1:6 TEMPLATE_UNKNOWN_PATH'],
+    ['<p>{{name.inner}}</p>', 'sample/main.hbs:1:6 TEMPLATE_UNKNOWN_PATH'],
+    ['{{> (lookup . "x")}}', 'sample/main.hbs:1:1 TEMPLATE_UNKNOWN_PATH'],
+    ["<p>{{t 'a.b' x=lead}}</p>", 'sample/main.hbs:1:16 TEMPLATE_UNKNOWN_PATH'],
   ])('finds what is wrong in %s', (template, finding) => {
     expect(lint(template)).toEqual([finding]);
   });
@@ -70,6 +81,27 @@ describe('the lint of templates', () => {
     expect(lint('{{> row maybe}}', { row: '<p>{{inner}}</p>' })).toEqual([]);
     expect(lint('{{#each rows}}{{> row}}{{/each}}', { row: '{{../name}}' })).toEqual([
       'partials/row.hbs:1:3 TEMPLATE_UNKNOWN_PATH',
+    ]);
+  });
+
+  it('takes a text in quotes for a variable of words, and flags of a loop', () => {
+    expect(lint("<p>{{t 'a.b' x='1'}}</p>")).toEqual([]);
+    expect(
+      lint(
+        '{{#each rows}}{{#if @first}}<p>{{label}}</p>{{/if}}{{#unless @last}}<p>{{label}}</p>{{/unless}}{{/each}}',
+      ),
+    ).toEqual([]);
+  });
+
+  it('says once what a partial has wrong, however often it is called, and nothing of one given what is not there', () => {
+    expect(lint('{{> row}}{{> row}}', { row: '{{absent}}' })).toEqual([
+      'partials/row.hbs:1:3 TEMPLATE_UNKNOWN_PATH',
+    ]);
+    expect(lint('{{> row absent}}', { row: '{{alsoAbsent}}' })).toEqual([
+      'sample/main.hbs:1:9 TEMPLATE_UNKNOWN_PATH',
+    ]);
+    expect(lint('{{> row name=name}}', { row: '{{name}}' })).toEqual([
+      'sample/main.hbs:1:1 TEMPLATE_UNKNOWN_PATH',
     ]);
   });
 
