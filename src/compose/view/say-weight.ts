@@ -36,6 +36,8 @@ export function shortWeight(scene: Scene, kg: number): string {
 
 /** "180 to 232 lb": the unit stands once. */
 export function weightRange(scene: Scene, range: { readonly low: number; readonly high: number }): string {
+  const low = shortWeight(scene, range.low);
+  if (low === shortWeight(scene, range.high)) return low;
   return scene.format.weightRange(range.low, range.high, scene.unit);
 }
 

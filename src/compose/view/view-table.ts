@@ -6,7 +6,14 @@ import { createNotes } from './notes.ts';
 import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
 import { sayNear, unknownNote } from './say-reason.ts';
-import { fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
+import {
+  couldBeInWords,
+  fewPeopleInWords,
+  isShare,
+  restInWords,
+  shareInTable,
+  sourceOf,
+} from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
@@ -163,7 +170,9 @@ function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Lin
   const time = otherTime(scene, cell.asked, cell.lead);
   const remarks = [
     isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table.denominator) : null,
-    fewPeopleInWords(scene, cell),
+    isShare(cell) && hasFewest(cell)
+      ? fewestNote(scene, cell, table.denominator)
+      : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
   ].filter((remark) => remark !== null);
   const beside = [
@@ -176,9 +185,34 @@ function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Lin
 
 function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
   if (!isShare(cell)) return body(amountInWords(scene, cell));
+  if (hasFewest(cell)) return body(countedInTable(scene, cell));
   const share = roundShare(cell.value, denominator);
   const words = figure(shareInTable(scene, share), sourceOf(cell));
   return share.kind === 'count' || share.kind === 'everyone' ? lineOf('number', words) : body(words);
+}
+
+/** One or two events say that it happens, not how often: the count is printed, never a rate. */
+const fewestEvents = 3;
+
+function hasFewest({ value }: ShareCell): boolean {
+  return (
+    value.events !== undefined && value.n !== undefined && value.events > 0 && value.events < fewestEvents
+  );
+}
+
+/** "1 of 130". */
+function countedInTable(scene: Scene, cell: ShareCell): Markup {
+  const { events = 0, n = 0 } = cell.value;
+  const { format, words } = scene;
+  const counted = words.plain('common.share.counted', { events: format.number(events), n: format.number(n) });
+  return figure(counted, sourceOf(cell));
+}
+
+/** “1 of 130”: how many that could be out of the table's denominator. */
+function fewestNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
+  const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
+  const range = couldBeInWords(scene, cell, denominator);
+  return range === null ? lead : joined(lead, range);
 }
 
 /** “None of 212”: how many there could be all the same. */
