@@ -28,19 +28,19 @@ const weights: readonly Followed[] = [
   {
     record: 'sleeve.weight-loss.60m.kaiser-2020.twl',
     published: { estimate: 16.0, low: 15.4, high: 16.6, n: 13900 },
-    printed: '219 lb (99 kg) 42 lb less than today. Average may be 218 to 221 lb.',
+    printed: '219 lb (99 kg) 42 lb less than today. The average could be 218 to 221 lb.',
     sum: '118.4 x 0.840 = 99.46 kg = 219.3 lb; 261 - 219 = 42; x 0.834 = 217.7 lb; x 0.846 = 220.8 lb',
   },
   {
     record: 'bypass.weight-loss.60m.kaiser-2020.twl',
     published: { estimate: 21.7, low: 21.5, high: 22.0, n: 17258 },
-    printed: '204 lb (93 kg) 57 lb less than today. Average may be 204 to 205 lb.',
+    printed: '204 lb (93 kg) 57 lb less than today. The average could be 204 to 205 lb.',
     sum: '118.4 x 0.783 = 92.71 kg = 204.4 lb; 261 - 204 = 57; x 0.780 = 203.6 lb; x 0.785 = 204.9 lb',
   },
   {
     record: 'usual-care.weight-loss.60m.kaiser-2020.twl',
     published: { estimate: 2.2, low: 2.0, high: 2.5, n: 87965 },
-    printed: '255 lb (116 kg) 6 lb less than today. Average may be 255 to 256 lb.',
+    printed: '255 lb (116 kg) 6 lb less than today. The average could be 255 to 256 lb.',
     sum: '118.4 x 0.978 = 115.80 kg = 255.3 lb; 261 - 255 = 6; x 0.975 = 254.50 lb; x 0.980 = 255.8 lb',
   },
 ];

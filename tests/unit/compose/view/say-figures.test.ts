@@ -93,7 +93,7 @@ describe('shares', () => {
   it('say how few people or events a number stands on', () => {
     expect(plain(fewPeopleInWords(scene, share(3, 31))?.markup)).toBe('Only 31 people were counted.');
     expect(plain(fewPeopleInWords(scene, share(1, 1))?.markup)).toBe('Only 1 person was counted.');
-    expect(plain(fewPeopleInWords(scene, share(1, 130))?.markup)).toBe('This stands on 1 of 130 people.');
+    expect(plain(fewPeopleInWords(scene, share(1, 130))?.markup)).toBe('1 of 130 people had this.');
     expect(fewPeopleInWords(scene, share(5, 130))).toBeNull();
     expect(fewPeopleInWords(scene, share(0, 31))).toBeNull();
   });
