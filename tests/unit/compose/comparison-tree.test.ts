@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
-import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { ComparisonTable, KnownCell } from '../../../src/model/comparison.ts';
 import type { DocumentTree, StripRow, Table } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
@@ -20,6 +20,7 @@ import {
   shareCell,
   textOf,
   topicNamed,
+  unknownCell,
   weightCell,
   withRecords,
   wordsOf,
@@ -65,6 +66,12 @@ function cellsOf(table: Table | undefined): readonly (readonly string[])[] {
   );
 }
 
+/** A share whose true value lies between these. */
+function withInterval(cell: KnownCell, [low, high]: readonly [low: number, high: number]): KnownCell {
+  if (cell.value.kind !== 'proportion') throw new Error('not a share');
+  return { ...cell, value: { ...cell.value, interval: { low, high, basis: 'score' } } };
+}
+
 describe('the order of the comparison', () => {
   it('is that of the pages, with every option in every strip', () => {
     const tree = compose(makeComparison(fiveOptions, { cautions: [refluxHit] }));
@@ -76,12 +83,12 @@ describe('the order of the comparison', () => {
       'In short',
       'callout',
       'callout',
-      'How much might I weigh after 5 years?',
+      tied('How much might I weigh after 5~years?'),
       'How might my weight change over time?',
       'Who has a serious problem in the first month?',
       'Which problems happen in the first month?',
       'Can it be undone?',
-      'Who needs another operation within 5 years?',
+      tied('Who needs another operation within 5~years?'),
       'Which problems can come in later years?',
       'What might I have to live with?',
       'What are the results here?',
@@ -128,14 +135,15 @@ describe('the order of the comparison', () => {
       ['Sleeve', tied('206~lb (93~kg)'), '24 out of 1,000', 'Partly'],
       ['Gastric bypass', tied('190~lb (86~kg)'), '37 out of 1,000', 'Partly'],
       ['Stomach folding', 'not known', 'None of 212', 'Partly'],
-      ['Semaglutide', 'not known', 'no operation', 'Yes'],
+      // No figure at five years: the longest time known stands in, and says so.
+      ['Semaglutide', tied('212~lb (96~kg) after 1~year'), 'no operation', 'Yes'],
       ['No new treatment', tied('256~lb (116~kg)'), 'Fewer than 1 out of 1,000', 'Yes'],
     ]);
   });
 });
 
 describe('weight', () => {
-  const question = 'How much might I weigh after 5 years?';
+  const question = tied('How much might I weigh after 5~years?');
 
   it('says the average, the change, where people end up, and other times', () => {
     const [sleeve, bypass, plication, semaglutide, none] = rowsOf(
@@ -150,19 +158,38 @@ describe('weight', () => {
     expect(wordsOf(bypass)).toEqual([
       tied('190~lb (86~kg)'),
       tied('62~lb less than today.'),
-      expect.stringMatching(/^The average.* 185 to\u00a0194\u00a0lb\.$/),
+      tied('The average could be 185 to~194~lb.'),
       'Worked out for you from another measure: percent of extra weight lost.',
     ]);
     expect(wordsOf(plication)).toEqual([
       'Not known',
-      'for people like you. The longest study lasted 3 years.',
+      tied('for people like you. The longest study in people like you lasted 3~years.'),
     ]);
     expect(wordsOf(semaglutide)).toEqual([
       'Not known',
       'for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.1.',
-      tied('1 year: 212~lb.'),
+      tied('1~year: 212~lb.'),
     ]);
     expect(wordsOf(none)).toEqual([tied('256~lb (116~kg)'), tied('4~lb more than today.')]);
+  });
+
+  it('says weights at other times only where no line shows them, and none worked out from another measure', () => {
+    const comparison = makeComparison(fiveOptions);
+    const twoYears = rowOf(fiveOptions, ['weight-loss', { months: 24 }], {
+      bypass: (place) => weightCell(place, 90, { computed: true, metric: 'EWL' }),
+      semaglutide: (place) => weightCell(place, 98),
+    });
+    const { over } = comparison.weight;
+    const weight = { ...comparison.weight, over: [...over.slice(0, 1), twoYears, ...over.slice(1)] };
+    const timesIn = (changes: Partial<ComparisonTable['weight']>): readonly (readonly string[])[] => {
+      const table = withRecords({ ...comparison, weight: { ...weight, ...changes } });
+      const rows = rowsOf(compose(table), question);
+      return rows.map((row) => wordsOf(row).filter((words) => /^\d+\syears?: /.test(words)));
+    };
+    const semaglutide = [tied('1~year: 212~lb; 2~years: 216~lb.')];
+    expect(timesIn({})).toEqual([[], [], [], semaglutide, []]);
+    // Without its line the sleeve says its other time; the main one stands above already.
+    expect(timesIn({ courses: [] })).toEqual([[tied('1~year: 176~lb.')], [], [], semaglutide, []]);
   });
 
   it('draws a band only from a spread of people and a whisker only from an uncertainty', () => {
@@ -174,7 +201,7 @@ describe('weight', () => {
       high: 105,
       meaning: 'spread',
       alt: tied(
-        'Sleeve: on average 206~lb (93~kg) after 5 years; two in three people weigh 181 to~231~lb; you weigh 252~lb (115~kg) today.',
+        'Sleeve: on average 206~lb (93~kg) after 5~years; two in three people weigh 181 to~231~lb; you weigh 252~lb (115~kg) today.',
       ),
     });
     expect(bypass?.picture).toMatchObject({ average: 86.2, low: 84, high: 88, meaning: 'uncertainty' });
@@ -249,7 +276,7 @@ describe('weight', () => {
         { at: 12, label: '1' },
         { at: 60, label: '5' },
       ],
-      alt: tied('Sleeve: 176~lb after 1 year and 206~lb after 5 years; you weigh 252~lb (115~kg) today.'),
+      alt: tied('Sleeve: 176~lb after 1~year and 206~lb after 5~years; you weigh 252~lb (115~kg) today.'),
     });
     const comparison = makeComparison(fiveOptions);
     expect(
@@ -275,16 +302,14 @@ describe('pictures of people', () => {
       'These people had a BMI of 45.9 on average. Yours is 43.1.',
     ]);
     expect(wordsOf(plication)).toEqual(['None of 212', 'The true figure could be up to 18 out of 1,000.']);
-    expect(wordsOf(semaglutide)).toEqual([
-      'Not possible',
-      'This choice has no operation. It can have other problems.',
-    ]);
+    expect(wordsOf(semaglutide)).toEqual(['No operation', 'So this cannot happen. Other problems can.']);
     expect(wordsOf(none)).toEqual(['Fewer than 1 out of 1,000', 'More than 999 do not.']);
     expect([sleeve, bypass, plication, semaglutide, none].map((row) => row?.picture)).toMatchObject([
       { type: 'people', of: 1000, filled: 24, may: 0, half: false },
       { filled: 37, may: 0, half: false },
       { filled: 0, may: 18, half: false },
-      { filled: 0, may: 0, half: false },
+      // A picture of a thousand well people would say that nothing else can happen.
+      undefined,
       { filled: 0, may: 0, half: true },
     ]);
     expect(sleeve?.picture?.alt).toBe('Sleeve. A serious problem: 24 out of 1,000 people. 976 do not.');
@@ -293,7 +318,7 @@ describe('pictures of people', () => {
   it('says the real time where it is not the one asked, and what nearly everybody means', () => {
     const [sleeve, bypass, plication] = rowsOf(
       compose(makeComparison(fiveOptions)),
-      'Who needs another operation within 5 years?',
+      tied('Who needs another operation within 5~years?'),
     );
     expect(wordsOf(sleeve)).toEqual(['23 out of 100', '77 do not.', 'Counted within 6 years.']);
     expect(wordsOf(bypass)).toEqual(['More than 99 out of 100', 'Fewer than 1 does not.']);
@@ -301,12 +326,13 @@ describe('pictures of people', () => {
   });
 
   it('says whose figures they are', () => {
-    const { text } = topicNamed(
-      compose(makeComparison(fiveOptions)),
-      'Who has a serious problem in the first month?',
-    );
-    expect(text).toContain(tied('people with a BMI of 35 to~60, aged 18 to~65.'));
+    const tree = compose(makeComparison(fiveOptions));
+    const { text } = topicNamed(tree, 'Who has a serious problem in the first month?');
+    const covered = '\nThese studies took people with a BMI of 35 or more. Your BMI is 43.1.';
+    expect(text.endsWith(covered)).toBe(true);
     expect(text).toContain('There are 1,000 in each picture.');
+    const weight = topicNamed(tree, tied('How much might I weigh after 5~years?'));
+    expect(weight.text.endsWith(covered)).toBe(true);
   });
 });
 
@@ -317,22 +343,112 @@ describe('tables', () => {
     const tree = compose(makeComparison(fiveOptions));
     const { tables, text } = topicNamed(tree, question);
     expect(tables.map(({ columns }) => columns.map(({ label }) => label))).toEqual([
-      ['', 'Death', 'A leak', 'Bleeding'],
-      ['', 'A blood clot', 'Another operation'],
+      ['', 'Death', 'A leak', 'Bleeding', 'Another operation'],
     ]);
     expect(cellsOf(tables[0])).toEqual([
-      ['Sleeve', 'fewer than 1', '6', '9'],
-      ['Gastric bypass', '3 | note 1', 'not known', '15'],
-      ['Stomach folding', 'not known', 'none of 31 | note 2', 'not known'],
-      ['Semaglutide', 'not known', 'not possible', 'not known'],
-      ['No new treatment', 'not known', 'not known', 'not known'],
+      // Two events of 50: the count, never a rate.
+      ['Sleeve', 'fewer than 1', '6', '9', '2 of 50 | note 1'],
+      ['Gastric bypass', '3 | note 2', 'not known', '15', 'not known'],
+      ['Stomach folding', 'not known', 'none of 31 | note 3', 'not known', 'not known'],
+      ['Semaglutide', 'not known', 'not possible', 'not known', 'not known'],
+      ['No new treatment', 'not known', 'not known', 'not known', 'not known'],
     ]);
-    expect(cellsOf(tables[1])[0]).toEqual(['Sleeve', 'not known', '40 | note 1']);
     expect(text).toContain('Out of 1,000 people, in the first month.');
     expect(text).toContain(
-      '1\nThis stands on 3 of 1,000 people.\n2\n“None of 31”: The true figure could be up to 113 out of 1,000.',
+      '2\n3 of 1,000 people had this.\n3\n“None of 31”: The true figure could be up to 113 out of 1,000.',
     );
-    expect(text).toContain('1\nOnly 50 people were counted.');
+  });
+
+  it('names in a sentence what is known for no choice, and gives it no column', () => {
+    const comparison = makeComparison(fiveOptions);
+    const { text } = topicNamed(compose(comparison), question);
+    expect(text.split('\n').at(-1)).toBe(
+      'Not known for any of your choices: “A blood clot”. We found no study in people like you that tells.',
+    );
+    const rows = ['leak', 'clot'].map((outcome) => rowOf(fiveOptions, [outcome, { days: 30 }], {}));
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'first-month' ? { ...topic, rows } : topic,
+    );
+    const untold = topicNamed(compose({ ...comparison, topics }), question);
+    expect(untold.tables).toEqual([]);
+    expect(untold.text).toBe(
+      `${question}\nNot known for any of your choices: “A leak” and “A blood clot”. We found no study in people like you that tells.`,
+    );
+  });
+
+  it('says of one or two events how far they could go, of more a number', () => {
+    const comparison = makeComparison(fiveOptions);
+    const row = rowOf(fiveOptions, ['leak', { days: 30 }], {
+      sleeve: (place) => withInterval(shareCell(place, [1, 400]), [0.0001, 0.0138]),
+      bypass: (place) => withInterval(shareCell(place, [2, 400]), [0.0006, 0.0179]),
+      plication: (place) => withInterval(shareCell(place, [3, 400]), [0.0015, 0.0218]),
+    });
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'first-month' ? { ...topic, rows: [row] } : topic,
+    );
+    const { tables, text } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
+    expect(cellsOf(tables[0]).slice(0, 3)).toEqual([
+      ['Sleeve', '1 of 400 | note 1'],
+      ['Gastric bypass', '2 of 400 | note 2'],
+      ['Stomach folding', '8 | note 3'],
+    ]);
+    expect(text.replaceAll('\u00a0', ' ').split('\n').slice(-6)).toEqual([
+      '1',
+      '“1 of 400”: Could be fewer than 1 to 14.',
+      '2',
+      '“2 of 400”: Could be fewer than 1 to 18.',
+      '3',
+      '3 of 400 people had this.',
+    ]);
+  });
+
+  it('says why a figure is not known in a numbered note, once for all cells with the same reason', () => {
+    const comparison = makeComparison(fiveOptions);
+    const tooHigh = { code: 'bmi-outside', low: 50, yours: 43.1 } as const;
+    const row = rowOf(fiveOptions, ['leak', { days: 30 }], {
+      sleeve: (place) => unknownCell(place, tooHigh),
+      bypass: (place) => unknownCell(place, { code: 'diabetes-only' }),
+      plication: (place) => unknownCell(place, tooHigh),
+      semaglutide: (place) => unknownCell(place, { code: 'no-record' }),
+      'no-operation': (place) => shareCell(place, [9, 1000]),
+    });
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'first-month' ? { ...topic, rows: [row] } : topic,
+    );
+    const { tables, text } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
+    expect(cellsOf(tables[0]).map(([, cell]) => cell)).toEqual([
+      'not known (1)',
+      'not known (2)',
+      'not known (1)',
+      'not known',
+      '9',
+    ]);
+    expect(text).toContain('“Not known” without a note: we found no study in people like you.');
+    expect(text.split('\n').slice(-4)).toEqual([
+      '1',
+      'Not known for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.1.',
+      '2',
+      'Not known for people like you. These studies were only in people with diabetes.',
+    ]);
+  });
+
+  it('divides five outcomes into three and two, and names none that its picture shows', () => {
+    const comparison = makeComparison(fiveOptions);
+    const outcomes = ['leak', 'bleeding', 'clot', 'death', 'major-complication', 'ulcer'];
+    const headsOf = (count: number): readonly number[] => {
+      const rows = outcomes
+        .slice(0, count)
+        .map((outcome) =>
+          rowOf(fiveOptions, [outcome, { days: 30 }], { bypass: (place) => shareCell(place, [9, 1000]) }),
+        );
+      const topics = comparison.topics.map((topic) =>
+        topic.id === 'first-month' ? { ...topic, rows } : topic,
+      );
+      const { tables } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
+      return tables.map(({ columns }) => columns.length - 1);
+    };
+    // The fifth outcome is that of the picture.
+    expect([4, 5, 6].map(headsOf)).toEqual([[4], [4], [3, 2]]);
   });
 
   it('gives each column its time where outcomes were asked at different times', () => {
@@ -350,11 +466,11 @@ describe('tables', () => {
     const { tables, text } = topicNamed(tree, 'Which problems can come in later years?');
     expect(tables[0]?.columns.map(({ label }) => label)).toEqual([
       '',
-      'An ulcer, 5 years',
-      'Anemia, 2 years',
+      tied('An ulcer, 5~years'),
+      tied('Anemia, 2~years'),
     ]);
     expect(cellsOf(tables[0])[0]).toEqual(['Sleeve', '5', '90 | after 18 months']);
-    expect(text).toContain('The head says after how long.');
+    expect(text).toContain('The top of each column says after how long.');
   });
 });
 
@@ -507,26 +623,92 @@ describe('what the person fills in', () => {
       'matters',
     );
     const words = wordsOf({ name: '', origin: '', words: grid?.statements ?? [] });
-    expect(words.slice(0, 3)).toEqual([
+    expect(words).toEqual([
       '“I want to be able to change my mind later.”',
       '“I want to climb stairs.”',
       'I want to lose as much weight as I can.',
+      'I want the lowest chance of a serious problem.',
+      'I do not want to take vitamins for life.',
     ]);
-    expect(words.length).toBeGreaterThan(3);
-    expect(new Set(words).size).toBe(words.length);
     expect(grid).toMatchObject({ columns: ['A lot', 'Some', 'Not much'], blanks: 2 });
+  });
+
+  it('holds five points, or all that the person has said, and those about an illness only for who has it', () => {
+    const statements = (decision: object, health: object = {}): readonly string[] => {
+      const file = makeCase({ decision: { options: fiveOptions, ...decision }, health: { ...health } });
+      const [grid] = blocksOfType(compose(makeComparison(fiveOptions), { case: file }), 'matters');
+      return wordsOf({ name: '', origin: '', words: grid?.statements ?? [] });
+    };
+    expect(statements({})).toHaveLength(5);
+    const wishes = ['One', 'Two', 'Three', 'Four', 'Five'];
+    const said = { matters_most: wishes.map((en) => ({ text: { en } })) };
+    expect(statements(said)).toEqual(wishes.map((wish) => `“${wish}”`));
+    const first = [
+      'most-weight-loss',
+      'fewest-serious-problems',
+      'keep-options-open',
+      'no-lifelong-vitamins',
+    ];
+    const taken = { matters_most: first.slice(0, 3).map((code) => ({ code })) };
+    expect(statements(taken).slice(3)).toEqual([
+      'I do not want to take vitamins for life.',
+      'I want to be back at work soon.',
+    ]);
+    const ill = { medicines: ['anti-inflammatory'], conditions: ['type-2-diabetes', 'reflux'] };
+    const all = { matters_most: [...first, 'soon-back-to-work'].slice(0, 2).map((code) => ({ code })) };
+    expect(statements(all, ill).slice(2)).toEqual([
+      'I want to be able to change my mind later.',
+      'I do not want to take vitamins for life.',
+      'I want to keep taking my pain medicine.',
+    ]);
+    const four = { matters_most: [...first, 'keep-pain-medicine'].slice(1).map((code) => ({ code })) };
+    expect(statements(four, ill).slice(4)).toEqual(['I want to lose as much weight as I can.']);
+    const most = { matters_most: [...first.slice(0, 2), 'no-lifelong-vitamins'].map((code) => ({ code })) };
+    expect(statements(most, { conditions: ['severe-reflux', 'uncontrolled-diabetes'] }).slice(4)).toEqual([
+      'I want my diabetes to get better.',
+    ]);
   });
 
   it('ends with the visit, and that the mind may change', () => {
     const file = makeCase({ decision: { options: fiveOptions } });
+    const tree = compose(makeComparison(fiveOptions), {
+      case: { ...file, plan: { ...file.plan, next_visit: '2026-12-10' } },
+    });
+    const [steps] = tree.blocks.slice(-1).flatMap((block) => (block.type === 'topic' ? block.blocks : []));
+    const items = steps?.type === 'list' ? steps.items.flat() : [];
+    expect(
+      wordsOf({ name: '', origin: '', words: items }).map((words) => words.replaceAll('\u00a0', '~')),
+    ).toEqual([
+      'Read these pages with someone you trust. Write down what you want to ask.',
+      'Come to your visit on December~10, 2026. Bring these pages.',
+      'Until you decide, go on with your medicines as now. Ask before you stop or start one.',
+      'Take the time you need. You can say yes, no or not now. You can change your mind up to the last moment.',
+    ]);
+    expect(items.at(-1)?.duty).toBe('standard');
+  });
+
+  it('leaves whom to call to the foot of every page', () => {
+    const tree = compose(makeComparison(fiveOptions));
+    expect(textOf(tree)).not.toMatch(/555 0100|555 0101|911/);
+    expect(tree.furniture.footer).toMatchObject({
+      call: 'Questions? Call 555 0100. At night call 555 0101. Emergency 911.',
+      deferral: 'This does not replace your surgeon.',
+    });
+  });
+
+  it('asks for a visit where none is set, and for an interpreter where one is needed', () => {
+    const file = makeCase({ decision: { options: fiveOptions } });
     const { text } = topicNamed(
       compose(makeComparison(fiveOptions), {
-        case: { ...file, plan: { ...file.plan, next_visit: '2026-12-10' } },
+        case: { ...file, interpreter: { ...file.interpreter, needed: true } },
       }),
       'What happens next?',
     );
-    expect(text).toContain(tied('Come to your visit on December~10, 2026.'));
-    expect(text).toContain('You can change your mind up to the last moment.');
+    expect(text).toContain('Come to your next visit. Bring these pages.');
+    expect(text).toContain('Ask for an interpreter. It costs you nothing.');
+  });
+
+  it('lets a person tick each choice, or none yet', () => {
     expect(blocksOfType(compose(makeComparison(fiveOptions)), 'ticks')[0]?.items).toEqual([
       'Sleeve',
       'Gastric bypass',

@@ -102,7 +102,7 @@ describe('the questions', () => {
       'How can you help me to stop smoking',
       'For stomach folding: Ask your surgeon how your BMI changes the risk of this operation.',
     ];
-    expect(found['About my health']).toEqual(health.map((start) => expect.stringContaining(start)));
+    expect(found['About my health']).toEqual(health.map((start): unknown => expect.stringContaining(start)));
     const outcome = (code: string): string => english.translator.text(`outcomes.${code}.name`);
     expect(found['About what is not known']).toEqual([
       `About stomach folding and semaglutide: there is no figure for people like me on “${outcome('weight-loss')}”. What have you seen yourself?`,

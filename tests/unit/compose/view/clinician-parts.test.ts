@@ -202,7 +202,7 @@ describe('a share without a count', () => {
     });
     const evidence = { ...base, records: [...base.records.filter(({ id }) => id !== record.id), record] };
     const scene = await sceneFor('en', { comparison: { ...comparison, topics }, evidence });
-    const row = viewSources(scene).topics[0]?.rows.find(({ name }) => name === 'Reflux, 5 years');
+    const row = viewSources(scene).topics[0]?.rows.find(({ name }) => name === 'Reflux, 5\u00a0years');
     const said = row?.lines.map(({ words }) => plain(words.markup)).join(' ');
     expect(said).toContain('31 out of 100. Number of people not stated.');
     expect(said).toContain('BMI: 60 or less. Age: 18 or more. None had diabetes.');

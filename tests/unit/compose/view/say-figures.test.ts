@@ -2,11 +2,26 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { amountInWords } from '../../../../src/compose/view/say-amount.ts';
 import { coveredLine } from '../../../../src/compose/view/say-covered.ts';
-import { fewPeopleInWords, limitsInWords, othersInWords } from '../../../../src/compose/view/say-share.ts';
-import { isShare } from '../../../../src/compose/view/say-share.ts';
+import { roundShare } from '../../../../src/compose/round-counts.ts';
+import {
+  couldBeInWords,
+  fewPeopleInWords,
+  isShare,
+  limitsInWords,
+  othersInWords,
+  restInWords,
+  shareInTable,
+  shareInWords,
+} from '../../../../src/compose/view/say-share.ts';
 import type { ShareCell } from '../../../../src/compose/view/say-share.ts';
 import { otherTime, sayLength, sayTime } from '../../../../src/compose/view/say-time.ts';
-import { isWeight, otherWeights, warningInWords } from '../../../../src/compose/view/say-weight.ts';
+import {
+  changeInWords,
+  isWeight,
+  otherWeights,
+  warningInWords,
+  weightRange,
+} from '../../../../src/compose/view/say-weight.ts';
 import type { WeightCell } from '../../../../src/compose/view/say-weight.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import type { Amount, KnownCell } from '../../../../src/model/comparison.ts';
@@ -18,6 +33,7 @@ import {
   useOf,
   weightCell,
 } from '../../../helpers/compose-inputs.ts';
+import { makeRecord } from '../../../helpers/compare-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 let scene: Scene;
@@ -46,13 +62,13 @@ function amount(value: Partial<Amount>): KnownCell {
 }
 
 describe('times', () => {
-  it('are said in the unit people use for them', () => {
-    expect(sayLength(scene, { days: 30 })).toBe('30 days');
-    expect(sayLength(scene, { months: 1 })).toBe('1 month');
-    expect(sayLength(scene, { months: 18 })).toBe('18 months');
-    expect(sayLength(scene, { months: 62.4 })).toBe('62 months');
-    expect(sayLength(scene, { months: 60.8 })).toBe('5 years');
-    expect(sayLength(scene, { months: 0.2 })).toBe('1 month');
+  it('are said in the unit people use for them, on one line with their number', () => {
+    expect(sayLength(scene, { days: 30 })).toBe('30\u00a0days');
+    expect(sayLength(scene, { months: 1 })).toBe('1\u00a0month');
+    expect(sayLength(scene, { months: 18 })).toBe('18\u00a0months');
+    expect(sayLength(scene, { months: 62.4 })).toBe('62\u00a0months');
+    expect(sayLength(scene, { months: 60.8 })).toBe('5\u00a0years');
+    expect(sayLength(scene, { months: 0.2 })).toBe('1\u00a0month');
     expect(sayLength(scene, {})).toBe('at a time that the study does not state');
   });
 
@@ -96,6 +112,60 @@ describe('shares', () => {
     expect(plain(fewPeopleInWords(scene, share(1, 130))?.markup)).toBe('1 of 130 people had this.');
     expect(fewPeopleInWords(scene, share(5, 130))).toBeNull();
     expect(fewPeopleInWords(scene, share(0, 31))).toBeNull();
+  });
+
+  it('say of nearly everybody and of everybody what is left over', () => {
+    const said = (cell: ShareCell, denominator: 100 | 1000): readonly string[] => {
+      const rounded = roundShare(cell.value, denominator);
+      return [
+        shareInWords(scene, rounded, denominator),
+        shareInTable(scene, rounded),
+        plain(restInWords(scene, cell, denominator).markup),
+      ];
+    };
+    expect(said(share(9996, 10_000), 100)).toEqual([
+      'More than 99 out of 100',
+      'more than 99',
+      'Fewer than 1 does not.',
+    ]);
+    expect(said(share(40, 40), 100)).toEqual(['100 out of 100', '100', 'Everyone who was counted.']);
+    expect(said(share(1, 10_000), 1000)).toEqual([
+      'Fewer than 1 out of 1,000',
+      'fewer than 1',
+      'More than 999 do not.',
+    ]);
+    expect(said(share(99, 100), 100)).toEqual(['99 out of 100', '99', '1 does not.']);
+  });
+
+  it('say how far a number could go where fewer than 30 events make it unsure', () => {
+    const between = (cell: ShareCell): ShareCell => ({
+      ...cell,
+      value: { ...cell.value, interval: { low: 0.0361, high: 0.1268, basis: 'published' } },
+    });
+    const couldBe = (cell: ShareCell): string | null => {
+      const words = couldBeInWords(scene, cell, 1000);
+      return words === null ? null : plain(words.markup);
+    };
+    expect(couldBe(between(share(29, 400)))).toBe('Could be 36 to 127.');
+    expect(couldBe(between(share(30, 400)))).toBeNull();
+    expect(couldBe(share(29, 400))).toBeNull();
+    // A share given in percent alone stands on as many events as its people make it.
+    const percent = (n: number | undefined): ShareCell => {
+      const cell = between(share(29, 400));
+      const { low, high } = { low: 0.0361, high: 0.1268 };
+      const value = {
+        kind: 'proportion' as const,
+        value: 0.1,
+        interval: { low, high, basis: 'score' as const },
+      };
+      return { ...cell, value: n === undefined ? value : { ...value, n } };
+    };
+    expect(couldBe(percent(299))).toBe('Could be 36 to 127.');
+    expect(couldBe(percent(301))).toBeNull();
+    expect(couldBe(percent(undefined))).toBeNull();
+    expect(couldBeInWords(scene, between(share(29, 400)), 1000)?.markup).toContain(
+      'records="sleeve.leak.study-a"',
+    );
   });
 
   it('never round a limit to nothing', () => {
@@ -143,6 +213,19 @@ describe('weights', () => {
     expect(otherWeights(scene, weight(93.4))).toBeNull();
   });
 
+  it('say the change that the reader would work out from the two numbers printed', () => {
+    const change = (kg: number): string => plain(changeInWords(scene, weight(kg)).markup);
+    expect(change(93.4)).toBe('46 lb less than today.');
+    expect(change(116.1)).toBe('4 lb more than today.');
+    // Today is 252.4 lb: both print as 252.
+    expect(change(114.3)).toBe('About the same as today.');
+  });
+
+  it('say a range whose ends print alike as one number', () => {
+    expect(weightRange(scene, { low: 90, high: 90.02 })).toBe('198\u00a0lb');
+    expect(plain(weightRange(scene, { low: 90, high: 91 }))).toBe('198 to 201 lb');
+  });
+
   it('warn in two steps', () => {
     const warned = (warning: 'under-18-5' | 'under-20'): string => {
       const cell = weight(50);
@@ -155,29 +238,51 @@ describe('weights', () => {
 });
 
 describe('who was measured', () => {
-  const line = (...covered: Parameters<typeof useOf>[1][]): string =>
-    plain(
-      coveredLine(
-        scene,
-        covered.map((use) => shareCell(place, [5, 100], use)),
-      )?.markup,
+  /** The line under a strip whose figures come from records with these people, of as many studies. */
+  const line = (people: readonly object[], studies: readonly string[] = []): string => {
+    const records = people.map((who, index) =>
+      makeRecord({
+        id: `sleeve.leak.30d.${String(index)}`,
+        people: { indication: 'first-operation', diabetes: 'mixed', ...who },
+      }),
     );
+    const cells = records.map(({ id }, index) => {
+      const cell = shareCell(place, [5, 100], { study: studies[index] ?? 'study-a' });
+      return { ...cell, lead: { ...cell.lead, record: id } };
+    });
+    const measured = { ...scene, records: new Map(records.map((record) => [record.id, record])) };
+    return plain(coveredLine(measured, cells)?.markup);
+  };
 
-  it('spans all figures of a strip, and keeps an end open that one study leaves open', () => {
-    expect(
-      line(
-        { covered: { bmiLow: 38.2, bmiHigh: 52, ageLow: 24 } },
-        { covered: { bmiLow: 40, bmiHigh: 60, ageLow: 18 } },
-      ),
-    ).toContain('with a BMI of 38.2 to 60, aged 18 or more.');
-    expect(line({ covered: { bmiLow: 35 } }, { covered: { bmiLow: 40, bmiHigh: 60 } })).toContain(
-      'with a BMI of 35 or more.',
+  it('is said from the averages that the studies state, from lowest to highest', () => {
+    expect(line([{ bmi: { mean: 45.9, low: 35 }, age: { mean: 41.6 } }])).toBe(
+      'People in these studies had a BMI of 46 on average. Your BMI is 43.1. They were 42 years old on average. You are 45.',
     );
-    expect(line({ covered: { bmiHigh: 60 } })).toContain('with a BMI of 60 or less.');
-    expect(line({ covered: { ageLow: 18, ageHigh: 60 } })).toContain('people aged 18 to 60.');
+    expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 }, age: { median: 39 } }])).toBe(
+      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.1. They were 39 years old on average. You are 45.',
+    );
   });
 
-  it('is left out where no study says', () => {
-    expect(coveredLine(scene, [unknownCell(place), shareCell(place, [5, 100], { covered: {} })])).toBeNull();
+  it('is said from their limits where no average is stated, and never from what was only assumed', () => {
+    expect(line([{ bmi: { low: 40 } }, { bmi: { low: 35, high: 60 } }])).toBe(
+      'These studies took people with a BMI of 35 or more. Your BMI is 43.1.',
+    );
+    // The lower limit of one is not known, so no limit holds for all.
+    expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.1.');
+    expect(line([{}])).toBe('These studies do not state the BMI. Your BMI is 43.1.');
+    expect(line([{ bmi: { mean: 44 } }, {}])).toBe(
+      'People in these studies had a BMI of 44 on average. Not every study states the BMI. Your BMI is 43.1.',
+    );
+  });
+
+  it('says first when figures side by side come from different studies', () => {
+    const people = [{ bmi: { mean: 44 } }, { bmi: { mean: 44 } }];
+    const different = 'The numbers come from different studies. They may not have counted in the same way. ';
+    expect(line(people, ['study-a', 'study-b'])).toBe(`${different}${line(people)}`);
+    expect(line(people)).not.toContain('different studies');
+  });
+
+  it('is left out where no option has a figure', () => {
+    expect(coveredLine(scene, [unknownCell(place)])).toBeNull();
   });
 });
