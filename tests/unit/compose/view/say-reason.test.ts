@@ -96,7 +96,7 @@ describe('reasons with numbers', () => {
     const five = { ...place, asked: fiveYears };
     const say = (longestMonths: number): string =>
       whyUnknown(scene, unknownCell(five, { code: 'other-time', longestMonths })).markup;
-    expect(say(16)).toContain('The longest study in people like you lasted 16 months.');
+    expect(say(16)).toContain('The longest study in people like you lasted 16\u00a0months.');
     expect(say(264)).toContain('The studies measured this at another time.');
   });
 
