@@ -30,6 +30,8 @@ export interface Refusal {
   readonly stage: Stage;
   readonly reason: SetAsideReason;
   readonly inTime: boolean;
+  /** Its people are like this person, or near. */
+  readonly fits: boolean;
 }
 
 export type Assessment =
@@ -39,25 +41,37 @@ export type Assessment =
 /** Whether a record may be shown to this person for an option at a time, or the first reason why not. */
 export function assessRecord(record: EvidenceRecord, desk: OptionDesk, window: TimeWindow): Assessment {
   const time = weighTime(record.time, window);
+  const match = matchPeople(record, desk.subject, desk);
+  const fits = match.level !== 'other-people';
   const refuse = (stage: Stage, reason: SetAsideReason): Assessment => ({
     usable: false,
-    refusal: { record, stage, reason, inTime: time.inside },
+    refusal: { record, stage, reason, inTime: time.inside, fits },
   });
   const study = desk.studies.get(record.study);
-  // Without its publication a figure cannot be cited, so it counts as unread.
-  if (!isPrintable(record) || study === undefined)
-    return refuse('seen', { code: 'not-verified', seen: record.seen });
-  // Counts less or more than the outcome says, so it is not a figure of that outcome.
-  if (record.scope !== undefined) return refuse('kind', { code: 'other-measure', kind: record.scope });
-  const otherwise = differentlyDone(record);
-  if (otherwise !== undefined) return refuse('kind', { code: 'variant', variant: otherwise });
-  const match = matchPeople(record, desk.subject, desk);
   const value = readValue(record, desk, match);
-  if (isReason(value) && value.code === 'other-measure') return refuse('kind', value);
+  const otherwise = nameOtherFigure(record, value);
+  // Without its publication a figure cannot be cited, so it counts as unread.
+  if (!isPrintable(record) || study === undefined) {
+    const unread = { code: 'not-verified', seen: record.seen } as const;
+    return refuse(otherwise === undefined ? 'seen' : 'kind', unread);
+  }
+  if (otherwise !== undefined) return refuse('kind', otherwise);
   if (match.level === 'other-people') return refuse('people', match.reasons[0]);
   if (!time.inside) return refuse('time', nameTime(record, time.why));
   if (isReason(value)) return refuse('value', value);
   return { usable: true, candidate: { record, study, match, value, steps: time.steps, rank: time.rank } };
+}
+
+/** Why a record is not a figure of its outcome after the option as done today. */
+function nameOtherFigure(
+  record: EvidenceRecord,
+  value: CellValue | SetAsideReason,
+): SetAsideReason | undefined {
+  // Counts less or more than the outcome says.
+  if (record.scope !== undefined) return { code: 'other-measure', kind: record.scope };
+  const variant = differentlyDone(record);
+  if (variant !== undefined) return { code: 'variant', variant };
+  return isReason(value) && value.code === 'other-measure' ? value : undefined;
 }
 
 /**

@@ -6,6 +6,7 @@ import { collectOthers } from './collect-others.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { explainMissing } from './explain-missing.ts';
 import { findContradiction } from './find-contradiction.ts';
+import type { Floor } from './find-contradiction.ts';
 import { findOwnResult } from './own-results.ts';
 import { peopleOf } from './size-of-study.ts';
 import type { TimeWindow } from './weigh-time.ts';
@@ -30,6 +31,22 @@ export function assessCell(desk: OptionDesk, outcome: string, window: TimeWindow
     ? assessAll(desk, outcome, window)
     : { candidates: [], refusals: [] };
   return { desk, outcome, window, ...judged };
+}
+
+/** Sets aside the shares below a floor: a whole cannot be less than its part. */
+export function raiseTo(assessed: Assessed, floor: Floor | undefined): Assessed {
+  if (floor === undefined) return assessed;
+  const isBelow = ({ value }: Candidate): boolean => value.kind === 'proportion' && value.value < floor.share;
+  const reason = { code: 'contradicted', by: floor.record } as const;
+  const below = assessed.candidates.filter(isBelow);
+  return {
+    ...assessed,
+    candidates: assessed.candidates.filter((candidate) => !isBelow(candidate)),
+    refusals: [
+      ...assessed.refusals,
+      ...below.map(({ record }): Refusal => ({ record, stage: 'value', reason, inTime: true, fits: true })),
+    ],
+  };
 }
 
 /** @param common the study that leads because it covers several options of the row */
@@ -77,7 +94,14 @@ function assessAll(
     const by = assessment.usable ? findContradiction(assessment.candidate, desk) : undefined;
     if (!assessment.usable) refusals.push(assessment.refusal);
     else if (by === undefined) candidates.push(assessment.candidate);
-    else refusals.push({ record, stage: 'value', reason: { code: 'contradicted', by }, inTime: true });
+    else
+      refusals.push({
+        record,
+        stage: 'value',
+        reason: { code: 'contradicted', by },
+        inTime: true,
+        fits: true,
+      });
   }
   return { candidates, refusals };
 }

@@ -1,6 +1,6 @@
 import type { RecordUse } from '../model/comparison.ts';
 import type { Candidate } from './assess-record.ts';
-import { tierOf, typicalShare } from './rank-design.ts';
+import { isTooSmall, tierOf, typicalShare } from './rank-design.ts';
 import { enoughPeople, peopleOf } from './size-of-study.ts';
 
 interface Criterion {
@@ -41,31 +41,54 @@ export function explainLead(ranking: readonly Candidate[], context: RankingConte
 
 /** True when no candidate of the ranking's first is a better fit: a common study may then stand in for it. */
 export function fitsAsWell(candidate: Candidate, best: Candidate, preferred: ReadonlySet<string>): boolean {
-  return fitCriteria(preferred).every(({ weigh }) => weigh(candidate) <= weigh(best));
+  const criteria = [...matchCriteria(preferred), ...timeCriteria, ...measureCriteria];
+  return criteria.every(({ weigh }) => weigh(candidate) <= weigh(best));
 }
 
-/** How well a record fits the person and the time asked, and how directly it measures. */
-function fitCriteria(preferred: ReadonlySet<string>): readonly Criterion[] {
+/** Whether it is known, not only assumed, that the people of a record had a BMI that covers this person's. */
+export function statesBmi({ match }: Candidate): boolean {
+  return match.bmiBasis !== 'assumed' && match.bmiBasis !== 'unknown';
+}
+
+/** How well the people of a record fit the person. */
+function matchCriteria(preferred: ReadonlySet<string>): readonly Criterion[] {
   return [
     { name: 'clinic-preference', weigh: ({ record }) => (preferred.has(record.id) ? 0 : 1) },
     { name: 'match', weigh: ({ match }) => (match.level === 'like-you' ? 0 : 1) },
     // What is too few to tell in a surgeon's own count is too few here, unless nothing else is known.
     { name: 'size', weigh: (candidate) => ((peopleOf(candidate) ?? enoughPeople) < enoughPeople ? 1 : 0) },
-    { name: 'time', weigh: ({ steps }) => steps },
-    { name: 'time', weigh: ({ rank }) => rank },
-    // A percent of an unknown number of people leads only where nothing better is known.
-    { name: 'size', weigh: ({ value }) => (value.kind === 'proportion' && value.n === undefined ? 1 : 0) },
-    { name: 'measure', weigh: ({ value }) => (value.kind === 'weight' && value.computed ? 1 : 0) },
+    { name: 'match', weigh: ({ match }) => match.apart },
   ];
 }
+
+/** How near the time is to the one asked. */
+const timeCriteria: readonly Criterion[] = [
+  { name: 'time', weigh: ({ steps }) => steps },
+  { name: 'time', weigh: ({ rank }) => rank },
+];
+
+/** How directly a record measures. */
+const measureCriteria: readonly Criterion[] = [
+  // A percent of an unknown number of people leads only where nothing better is known.
+  { name: 'size', weigh: ({ value }) => (value.kind === 'proportion' && value.n === undefined ? 1 : 0) },
+  { name: 'measure', weigh: ({ value }) => (value.kind === 'weight' && value.computed ? 1 : 0) },
+];
 
 function makeCriteria(
   candidates: readonly Candidate[],
   { preferred, common }: RankingContext,
 ): readonly Criterion[] {
   const share = typicalShare(candidates);
+  // A study too small to tell is no better for stating its BMI. One that gives the same figure for other options may
+  // be silent on it: all options are then read in the same people.
+  const allState = candidates.every(statesBmi);
+  const isSure = (candidate: Candidate): boolean =>
+    allState || candidate.study.id === common || (statesBmi(candidate) && !isTooSmall(candidate, share));
   return [
-    ...fitCriteria(preferred),
+    ...matchCriteria(preferred),
+    ...timeCriteria,
+    { name: 'match', weigh: (candidate) => (isSure(candidate) ? 0 : 1) },
+    ...measureCriteria,
     { name: 'side-by-side', weigh: ({ study }) => (study.id === common ? 0 : 1) },
     { name: 'design', weigh: (candidate) => tierOf(candidate, share) },
     { name: 'size', weigh: (candidate) => -(peopleOf(candidate) ?? 0) },

@@ -1,18 +1,41 @@
 import type { OutcomeRow } from '../model/comparison.ts';
-import { assessCell, finishCell } from './build-cell.ts';
+import { assessCell, finishCell, raiseTo } from './build-cell.ts';
+import type { Assessed } from './build-cell.ts';
 import type { OptionDesk } from './describe-option.ts';
+import type { Floor } from './find-contradiction.ts';
 import { findCommonStudies } from './find-common-studies.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
 /** One outcome at one time over all options, from studies that compare them side by side where there are such. */
 export function buildRow(desks: readonly OptionDesk[], outcome: string, window: TimeWindow): OutcomeRow {
-  const assessed = desks.map((desk) => assessCell(desk, outcome, window));
+  return finishRow(
+    desks.map((desk) => assessCell(desk, outcome, window)),
+    { outcome, asked: window.asked },
+  );
+}
+
+/** The same for an outcome of which others are a part, whose shares it cannot be below. */
+export function buildWholeRow(
+  desks: readonly OptionDesk[],
+  { outcome, window }: { readonly outcome: string; readonly window: TimeWindow },
+  floorOf: (option: string) => Floor | undefined,
+): OutcomeRow {
+  return finishRow(
+    desks.map((desk) => raiseTo(assessCell(desk, outcome, window), floorOf(desk.code))),
+    { outcome, asked: window.asked },
+  );
+}
+
+function finishRow(
+  assessed: readonly Assessed[],
+  { outcome, asked }: Pick<OutcomeRow, 'outcome' | 'asked'>,
+): OutcomeRow {
   const common = findCommonStudies(
     assessed.map(({ candidates, desk }) => ({ candidates, preferred: desk.preferred })),
   );
   return {
     outcome,
-    asked: window.asked,
+    asked,
     cells: assessed.map((one, index) => finishCell(one, common[index])),
   };
 }

@@ -3,30 +3,47 @@ import type { Refusal } from './assess-record.ts';
 import { monthsOf } from './weigh-time.ts';
 
 /**
- * Why nothing is known, as one reason: the one of the record that came nearest. Figures of people like this person
- * that cannot be converted or are of another time come first, then figures of other people, then unread ones.
+ * Why nothing is known, as one reason that is true of all records: the one of the record that came nearest. An unread
+ * figure of people like this person comes first, since nothing else can be said of all studies while it is there;
+ * then figures of such people that cannot be used or are of another time, figures of other people, other unread ones.
  */
 export function explainMissing(refusals: readonly Refusal[]): MissingReason {
   const at = (stage: Refusal['stage']): readonly Refusal[] =>
     refusals.filter((refusal) => refusal.stage === stage);
-  const values = at('value').map(({ reason }) => reason.code);
-  if (values.includes('contradicted')) return { code: 'contradicted' };
-  const other = values.filter((code) => code !== 'group-size-unknown' && code !== 'too-few-people');
-  if (other.length > 0) return { code: 'not-convertible' };
-  const few = at('value').flatMap(({ reason }) => (reason.code === 'too-few-people' ? [reason.n] : []));
-  if (few.length > 0) return { code: 'too-few-people', n: Math.max(...few) };
-  if (at('time').length > 0) return otherTime(at('time'));
+  const unread = at('seen').filter(({ fits }) => fits);
+  if (unread.some(({ inTime }) => inTime)) return { code: 'not-verified' };
+  const unusable = explainUnusable(at('value'));
+  if (unusable !== undefined) return unusable;
+  if (at('time').length > 0) return otherTime(at('time'), unread);
   const people = at('people');
-  if (people.length > 0)
-    return mostCommon(people.some(({ inTime }) => inTime) ? people.filter(({ inTime }) => inTime) : people);
+  const inTime = people.filter((refusal) => refusal.inTime);
+  if (inTime.length > 0) return mostCommon(inTime);
+  if (unread.length > 0) return { code: 'other-time' };
+  if (people.length > 0) return mostCommon(people);
   return at('seen').length > 0 ? { code: 'not-verified' } : { code: 'no-record' };
 }
 
-function otherTime(refusals: readonly Refusal[]): MissingReason {
-  const months = refusals.map(({ record }) => monthsOf(record.time)).filter((time) => time !== undefined);
-  return months.length === 0
+/** Figures of people like this person at that time. */
+function explainUnusable(refusals: readonly Refusal[]): MissingReason | undefined {
+  const codes = refusals.map(({ reason }) => reason.code);
+  if (codes.includes('contradicted')) return { code: 'contradicted' };
+  const other = codes.filter((code) => code !== 'group-size-unknown' && code !== 'too-few-people');
+  if (other.length > 0) return { code: 'not-convertible' };
+  const few = refusals.flatMap(({ reason }) => (reason.code === 'too-few-people' ? [reason.n] : []));
+  return few.length > 0 ? { code: 'too-few-people', n: Math.max(...few) } : undefined;
+}
+
+/** The longest study of people like this person, named only where none of the unread ones is longer. */
+function otherTime(refusals: readonly Refusal[], unread: readonly Refusal[]): MissingReason {
+  const longest = longestOf(refusals);
+  return longest === undefined || (longestOf(unread) ?? 0) > longest
     ? { code: 'other-time' }
-    : { code: 'other-time', longestMonths: Math.round(Math.max(...months) * 10) / 10 };
+    : { code: 'other-time', longestMonths: Math.round(longest * 10) / 10 };
+}
+
+function longestOf(refusals: readonly Refusal[]): number | undefined {
+  const months = refusals.map(({ record }) => monthsOf(record.time)).filter((time) => time !== undefined);
+  return months.length === 0 ? undefined : Math.max(...months);
 }
 
 /**
@@ -63,6 +80,7 @@ function count(counts: ReadonlyMap<string, number>, text: string): number {
 function gap(reason: MatchReason): number {
   switch (reason.code) {
     case 'bmi-outside':
+    case 'bmi-assumed':
     case 'age-outside':
       return Math.max(
         (reason.low ?? reason.yours) - reason.yours,
@@ -70,8 +88,6 @@ function gap(reason: MatchReason): number {
       );
     case 'bmi-mean-only':
       return Math.abs(reason.mean - reason.yours);
-    case 'bmi-assumed':
-      return reason.low - reason.yours;
     default:
       return 0;
   }

@@ -1,5 +1,5 @@
 import type { Candidate } from './assess-record.ts';
-import { fitsAsWell, rankCandidates } from './choose-lead.ts';
+import { fitsAsWell, rankCandidates, statesBmi } from './choose-lead.ts';
 import { isTooSmall, tierOf, typicalShare } from './rank-design.ts';
 import { peopleOf } from './size-of-study.ts';
 
@@ -42,7 +42,7 @@ function findFitting({ candidates, preferred }: Runner): readonly Candidate[] {
   );
 }
 
-/** The study that covers most options, two at least; of equals by design, size, year and id. */
+/** The study that covers most options, two at least; of equals by stated BMI, design, size, year and id. */
 function pickStudy(open: readonly (readonly Candidate[])[]): string | undefined {
   const groups = new Map<string, Candidate[]>();
   for (const candidate of open.flat())
@@ -58,7 +58,8 @@ function pickStudy(open: readonly (readonly Candidate[])[]): string | undefined 
 function weigh(group: readonly Candidate[]): readonly number[] {
   const people = group.reduce((sum, candidate) => sum + (peopleOf(candidate) ?? 0), 0);
   const worst = Math.max(...group.map((candidate) => tierOf(candidate, undefined)));
-  return [-group.length, worst, -people, -(group[0]?.study.citation.year ?? 0)];
+  const assumed = group.every(statesBmi) ? 0 : 1;
+  return [-group.length, assumed, worst, -people, -(group[0]?.study.citation.year ?? 0)];
 }
 
 function compareWeights(a: readonly number[], b: readonly number[]): number {

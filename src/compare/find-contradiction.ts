@@ -1,4 +1,4 @@
-import type { Proportion } from '../model/comparison.ts';
+import type { Cell, OutcomeRow, Proportion } from '../model/comparison.ts';
 import { assessRecord } from './assess-record.ts';
 import type { Candidate } from './assess-record.ts';
 import type { OptionDesk } from './describe-option.ts';
@@ -36,4 +36,28 @@ function atLeast({ interval, value, zero }: Proportion): number {
 
 function atMost({ interval, value, zero }: Proportion): number {
   return zero?.upper ?? interval?.high ?? value;
+}
+
+/** Each of these in the first month is a serious complication, so these cannot be more people than those. */
+const seriousOutcomes: ReadonlySet<string> = new Set(['leak', 'reoperation', 'death']);
+
+/** A share (0 to 1) that another cannot be below, and the record it comes from. */
+export interface Floor {
+  readonly share: number;
+  readonly record: string;
+}
+
+/** The highest share of an option among the serious outcomes of the first month, as they lead there. */
+export function findFloor(rows: readonly OutcomeRow[], option: string): Floor | undefined {
+  return rows
+    .filter(({ outcome }) => seriousOutcomes.has(outcome))
+    .flatMap(({ cells }) => cells)
+    .filter((cell) => cell.option === option)
+    .flatMap(floorOf)
+    .sort((a, b) => b.share - a.share || (a.record < b.record ? -1 : 1))[0];
+}
+
+function floorOf(cell: Cell): readonly Floor[] {
+  if (cell.state !== 'known' || cell.value.kind !== 'proportion') return [];
+  return [{ share: cell.value.value, record: cell.lead.record }];
 }

@@ -15,6 +15,12 @@ export interface BmiCoverage {
 /** A study of which only the mean is known speaks for people this near to it, kg/m². */
 export const nearMean = 5;
 
+/**
+ * A study that is silent on BMI is not taken to speak for people above this, kg/m²: in common practice most people
+ * in such studies are below it.
+ */
+const highestTaken = 50;
+
 /** Under this BMI (kg/m²) a study of second operations that does not state BMI is no guide at all. */
 const lowestForUnknown = 30;
 
@@ -32,8 +38,10 @@ export function coverBmi(people: People, option: MatchedOption): BmiCoverage {
   const stated = coverStated(people, option);
   const limit = groupLimits[people.group ?? ''];
   if (limit === undefined) return stated;
-  const { low, high } = narrow(stated.range, limit);
   const ownRange = stated.basis === 'stated-range' || stated.basis === 'mean-sd';
+  // An upper end that is only assumed does not cut off a group that begins there.
+  const known = ownRange || limit.low === undefined ? stated.range : {};
+  const { low, high } = narrow(known, limit);
   // A group "50 and over" states a limit; a group "under 35" leaves its lower end to be assumed.
   const basis = ownRange ? stated.basis : limit.low === undefined ? 'assumed' : 'stated-range';
   return { basis, range: makeRange(low ?? classOne, high) };
@@ -47,10 +55,10 @@ export function differInBmi(coverage: BmiCoverage, yours: number): Difference | 
     return { reason: { code: 'bmi-mean-only', mean: centre, yours }, excludes };
   }
   if (distanceFrom(range, yours) === 0) return undefined;
-  if (basis === 'assumed' && range.low !== undefined && yours < range.low) {
-    return { reason: { code: 'bmi-assumed', low: range.low, yours }, excludes: true };
-  }
-  return { reason: { code: 'bmi-outside', ...range, yours }, excludes: true };
+  const { low, high } = range;
+  if (basis !== 'assumed' || low === undefined || high === undefined || (yours > high && high < highestTaken))
+    return { reason: { code: 'bmi-outside', ...range, yours }, excludes: true };
+  return { reason: { code: 'bmi-assumed', low, high, yours }, excludes: yours < low };
 }
 
 function coverStated(people: People, option: MatchedOption): BmiCoverage {
@@ -64,7 +72,7 @@ function coverStated(people: People, option: MatchedOption): BmiCoverage {
   if (centre !== undefined) return { basis: 'mean-only', range: {}, centre };
   return floor === undefined
     ? { basis: 'unknown', range: {} }
-    : { basis: 'assumed', range: makeRange(floor, undefined) };
+    : { basis: 'assumed', range: makeRange(floor, highestTaken) };
 }
 
 /** A range of which only the upper end is stated: after another operation nobody knows where it begins. */

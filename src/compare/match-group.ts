@@ -1,6 +1,7 @@
 import type { People, PeopleGroup } from '../model/evidence-record.ts';
-import type { Subject } from './subject.ts';
-import type { Difference } from './subject.ts';
+import { distanceFrom } from './cover-range.ts';
+import type { Range } from './cover-range.ts';
+import type { Difference, Subject } from './subject.ts';
 
 type Membership = 'by-bmi-or-age' | 'condition' | 'named' | 'never';
 
@@ -28,6 +29,22 @@ const membership: Readonly<Record<PeopleGroup, Membership>> = {
   infertility: 'never',
   pregnancy: 'never',
 };
+
+/** Groups by BMI or age, each more narrow than the next: one is closer to its members than people in general. */
+const closeness: readonly (readonly PeopleGroup[])[] = [
+  ['bmi-60-plus', 'over-70', 'bmi-under-35', 'adolescents', 'young-adults'],
+  ['bmi-50-plus', 'over-65'],
+  ['over-60'],
+];
+
+/** How far apart a record stands from the person's own special group: 0 of that very group, most for people in general. */
+export function standApart(people: People, subject: Subject, covered: { bmi: Range; age: Range }): number {
+  const { group } = people;
+  const place = group === undefined ? -1 : closeness.findIndex((groups) => groups.includes(group));
+  const belongs =
+    distanceFrom(covered.bmi, subject.bmi) === 0 && distanceFrom(covered.age, subject.person.age) === 0;
+  return place < 0 || !belongs ? closeness.length : place;
+}
 
 export function differInGroup(people: People, subject: Subject): Difference | undefined {
   const { group } = people;

@@ -12,12 +12,13 @@ export function differInHistory(people: People, subject: Subject, yours: Indicat
     return [{ reason: { code: 'indication', theirs, yours: said }, excludes: true }];
   }
   return [
-    ...(theirs === yours ? [] : [mixed]),
+    ...(theirs === yours ? [] : [theirs === 'unknown' ? unknown : mixed]),
     ...(yours.startsWith('after-') ? differInStage(subject) : []),
   ];
 }
 
 const mixed: Difference = { reason: { code: 'indication-mixed' }, excludes: false };
+const unknown: Difference = { reason: { code: 'indication-unknown' }, excludes: false };
 
 /** Mixed people may include this person; those of whom nothing is said only include people never operated on. */
 function fitsHistory(theirs: People['indication'], subject: Subject, yours: Indication): boolean {

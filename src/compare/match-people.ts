@@ -3,7 +3,7 @@ import type { EvidenceRecord } from '../model/evidence-record.ts';
 import type { Range } from './cover-range.ts';
 import { coverAge, differInAge, differInGeneration } from './match-age.ts';
 import { coverBmi, differInBmi } from './match-bmi.ts';
-import { differInDiabetes, differInGroup, differInSex } from './match-group.ts';
+import { differInDiabetes, differInGroup, differInSex, standApart } from './match-group.ts';
 import { differInHistory, differInOutcome } from './match-history.ts';
 import type { Difference, MatchedOption, Subject } from './subject.ts';
 
@@ -17,6 +17,8 @@ export type PeopleMatch = MatchedPeople &
 interface MatchedPeople {
   readonly bmiBasis: RecordUse['bmiBasis'];
   readonly covered: RecordUse['covered'];
+  /** See `standApart`. */
+  readonly apart: number;
 }
 
 /**
@@ -37,7 +39,12 @@ export function matchPeople(record: EvidenceRecord, subject: Subject, option: Ma
     differInGroup(people, subject),
     differInSex(people, subject),
   ].filter((difference) => difference !== undefined);
-  const matched = { bmiBasis: bmi.basis, covered: nameCovered(bmi.range, coverAge(people)) };
+  const age = coverAge(people);
+  const matched = {
+    bmiBasis: bmi.basis,
+    covered: nameCovered(bmi.range, age),
+    apart: standApart(people, subject, { bmi: bmi.range, age }),
+  };
   const decisive = found.find(({ excludes }) => excludes) ?? found[0];
   if (decisive === undefined) return { ...matched, level: 'like-you', reasons: [] };
   const level = decisive.excludes || found.length > 1 ? 'other-people' : 'near';

@@ -19,14 +19,15 @@ export function readProportion(record: ShareRecord): Proportion | SetAsideReason
     return { code: 'other-measure', kind: value.low === undefined ? 'count' : 'range' };
   // What is too few to tell in a surgeon's own count is too few in a published one.
   if (value.n !== undefined && value.n < enoughPeople) return { code: 'too-few-people', n: value.n };
-  const counted = {
-    ...(value.events === undefined ? {} : { events: value.events }),
-    ...(value.n === undefined ? {} : { n: value.n }),
-  };
-  if (share > 0) return { kind: 'proportion', value: share, ...counted, ...withInterval(record, share) };
+  if (share > 0)
+    return { kind: 'proportion', value: share, ...countsOf(value), ...withInterval(record, share) };
   const n = countWatched(record);
   if (value.n === undefined || n === undefined) return { code: 'group-size-unknown' };
   return { kind: 'proportion', value: 0, events: 0, n: value.n, zero: { n, upper: upperLimitOfNone(n) } };
+}
+
+function countsOf({ events, n }: ShareRecord['value']): Pick<Proportion, 'events' | 'n'> {
+  return { ...(events === undefined ? {} : { events }), ...(n === undefined ? {} : { n }) };
 }
 
 /**

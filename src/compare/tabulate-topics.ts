@@ -2,12 +2,14 @@ import type { OutcomeRow, Topic } from '../model/comparison.ts';
 import {
   buildBestRow,
   buildRow,
+  buildWholeRow,
   chooseDenominator,
   countKnown,
   keepBestRows,
   keepFirstRows,
 } from './choose-rows.ts';
 import type { OptionDesk } from './describe-option.ts';
+import { findFloor } from './find-contradiction.ts';
 import type { Subject } from './subject.ts';
 import * as plan from './topic-plan.ts';
 import { firstMonth, laterWindows } from './weigh-time.ts';
@@ -23,10 +25,12 @@ export function tabulateTopics(desks: readonly OptionDesk[], subject: Subject): 
 }
 
 function tabulateFirstMonth(desks: readonly OptionDesk[]): Topic {
-  const picture = firstKnown(plan.firstMonthPicture.map((outcome) => buildRow(desks, outcome, firstMonth)));
-  const rows = keepFirstRows(
-    plan.firstMonthRows.map((outcome) => buildRow(desks, outcome, firstMonth)),
-    plan.firstMonthLimit,
+  const all = plan.firstMonthRows.map((outcome) => buildRow(desks, outcome, firstMonth));
+  const rows = keepFirstRows(all, plan.firstMonthLimit);
+  const picture = firstKnown(
+    plan.firstMonthPicture.map((outcome) =>
+      buildWholeRow(desks, { outcome, window: firstMonth }, (option) => findFloor(all, option)),
+    ),
   );
   return {
     id: 'first-month',

@@ -15,7 +15,7 @@ export type Indication =
 export type MatchReason =
   | { readonly code: 'bmi-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
   | { readonly code: 'bmi-mean-only'; readonly mean: number; readonly yours: number }
-  | { readonly code: 'bmi-assumed'; readonly low: number; readonly yours: number }
+  | { readonly code: 'bmi-assumed'; readonly low: number; readonly high: number; readonly yours: number }
   | { readonly code: 'bmi-unknown' }
   | { readonly code: 'age-outside'; readonly low?: number; readonly high?: number; readonly yours: number }
   | { readonly code: 'age-unknown'; readonly yours: number }
@@ -23,6 +23,7 @@ export type MatchReason =
   | { readonly code: 'adolescents-only'; readonly yours: number }
   | { readonly code: 'indication'; readonly theirs: string; readonly yours: Indication }
   | { readonly code: 'indication-mixed' }
+  | { readonly code: 'indication-unknown' }
   | { readonly code: 'removed-before' }
   | { readonly code: 'several-operations'; readonly count: number }
   | { readonly code: 'already-has'; readonly condition: string }

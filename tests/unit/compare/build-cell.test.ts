@@ -154,6 +154,26 @@ describe('a cell without a figure', () => {
     expect(reasonFor([leak('a', { time: { basis: 'unclear' } })])).toEqual({ code: 'other-time' });
   });
 
+  it('does not speak for an unread study of people like this one', () => {
+    const other = leak('other', { people: { ...people, diabetes: 'all' } });
+    const unread = (changes: object = {}): EvidenceRecord => leak('unread', { seen: 'page-2nd', ...changes });
+    expect(reasonFor([other])).toEqual({ code: 'diabetes-only' });
+    expect(reasonFor([other, unread()])).toEqual({ code: 'not-verified' });
+    const far = unread({ people: { ...people, bmi: { low: 60 } } });
+    expect(reasonFor([other, far])).toEqual({ code: 'diabetes-only' });
+    const later = unread({ time: { months: 36, basis: 'by' } });
+    const sooner = leak('sooner', { time: { months: 24, basis: 'by' } });
+    expect(reasonFor([sooner])).toEqual({ code: 'other-time', longestMonths: 24 });
+    expect(reasonFor([sooner, later])).toEqual({ code: 'other-time' });
+    const otherLater = leak('other', {
+      people: { ...people, diabetes: 'all' },
+      time: { months: 60, basis: 'by' },
+    });
+    expect(reasonFor([otherLater, later])).toEqual({ code: 'other-time' });
+    expect(reasonFor([sooner, otherLater])).toEqual({ code: 'other-time', longestMonths: 24 });
+    expect(reasonFor([unread({ scope: 'wider' })])).toEqual({ code: 'no-record' });
+  });
+
   it('says who was studied, in a way that is true of all studies', () => {
     const withBmi = (id: string, low: number): EvidenceRecord =>
       leak(id, { people: { ...people, bmi: { low, high: 90 } } });
@@ -307,5 +327,34 @@ describe('counts that cannot both be true', () => {
     ['compatible by chance', { value: { events: 3, n: 100 } }],
   ])('do not count changes %s', (_, extra) => {
     expect(cellOf(compareWell([few, changed(extra)]), 'sleeve/reoperation/60m').state).toBe('known');
+  });
+});
+
+describe('serious complications of the first month', () => {
+  const serious = (events: number, id = 'serious'): EvidenceRecord =>
+    leak(id, { outcome: 'major-complication', value: { events, n: 1000 } });
+  const cell = (records: readonly EvidenceRecord[]): Cell => {
+    const bypass = leak('bypass', { option: 'bypass', outcome: 'major-complication' });
+    const options = { decision: { options: ['sleeve', 'bypass'] } };
+    return cellOf(compareWell([...records, bypass], options), 'sleeve/major-complication/30d');
+  };
+
+  it.each(['leak', 'reoperation', 'death'])('are never fewer than %s alone', (outcome) => {
+    const part = leak('part', { outcome, value: { events: 32, n: 1000 } });
+    expect(cell([serious(8), part])).toMatchObject({
+      state: 'not-known',
+      reason: { code: 'contradicted' },
+      setAside: [{ record: 'serious', reason: { code: 'contradicted', by: 'part' } }],
+    });
+    expect(cell([serious(8), serious(40, 'more'), part])).toMatchObject({ lead: { record: 'more' } });
+    expect(cell([serious(32), part]).state).toBe('known');
+  });
+
+  it('may be fewer than what is not always serious, or is of another option', () => {
+    expect(
+      cell([serious(8), leak('part', { outcome: 'readmission', value: { events: 32, n: 1000 } })]).state,
+    ).toBe('known');
+    const elsewhere = leak('part', { option: 'bypass', value: { events: 9, n: 1000 } });
+    expect(cell([serious(8), elsewhere]).state).toBe('known');
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
-import type { KnownCell } from '../../../src/model/comparison.ts';
+import type { KnownCell, OutcomeRow } from '../../../src/model/comparison.ts';
+import type { EvidenceBase } from '../../../src/model/evidence.ts';
 import {
   compareWell,
   makeClinic,
@@ -25,17 +26,26 @@ function leadOf(
   make = makeRecord,
   prefer: readonly string[] = [],
 ): KnownCell['lead'] {
+  const clinic = makeClinic({ prefer: prefer.map((record) => ({ record, reason: { en: 'ours' } })) });
+  const table = compareWell(evidenceOf(entries, make), { decision: { options: ['sleeve'] } }, clinic);
+  return firstLead(make === makeRecord ? (table.topics[0]?.rows ?? []) : [table.weight.main]);
+}
+
+/** The same leak cell for a person of 163 cm and 170 kg: BMI 64.0. */
+function leadOfHeavy(entries: readonly Entry[]): KnownCell['lead'] {
+  const changes = { patient: { weight: '170 kg' }, decision: { options: ['sleeve'] } };
+  return firstLead(compareWell(evidenceOf(entries, makeRecord), changes).topics[0]?.rows ?? []);
+}
+
+function evidenceOf(entries: readonly Entry[], make: typeof makeRecord): EvidenceBase {
   // 100 events of 10,000: enough for any design to count.
   const value = make === makeRecord ? { value: { events: 100, n: 10_000 } } : {};
   const records = entries.map(({ id, record }) => make({ id, study: id, ...value, ...record }));
   const studies = entries.map(({ id, study }) => makeStudy(id, study as Record<string, unknown>));
-  const clinic = makeClinic({ prefer: prefer.map((record) => ({ record, reason: { en: 'ours' } })) });
-  const table = compareWell(
-    makeEvidence(records, { studies }),
-    { decision: { options: ['sleeve'] } },
-    clinic,
-  );
-  const rows = make === makeRecord ? (table.topics[0]?.rows ?? []) : [table.weight.main];
+  return makeEvidence(records, { studies });
+}
+
+function firstLead(rows: readonly OutcomeRow[]): KnownCell['lead'] {
   const cell = rows[0]?.cells[0];
   if (cell?.state !== 'known') throw new Error(`not known: ${JSON.stringify(cell)}`);
   return cell.lead;
@@ -90,6 +100,32 @@ describe('the record that leads', () => {
       makeWeightRecord,
     );
     expect(weight).toMatchObject({ record: 'later', ledBy: 'size' });
+  });
+
+  it('states a BMI before one that only leaves it to be assumed, at the same time and with enough people', () => {
+    const silent = { indication: 'first-operation', diabetes: 'mixed', age: { low: 18, high: 65 } };
+    const trial = { id: 'silent', study: { design: 'randomised-trial' }, record: { people: silent } };
+    expect(leadOf([trial, { id: 'stated' }])).toMatchObject({ record: 'stated', ledBy: 'match' });
+    const late = { id: 'stated', record: { time: { days: 90, basis: 'by' } } };
+    expect(leadOf([trial, late])).toMatchObject({ record: 'silent', ledBy: 'time' });
+    const small = { id: 'stated', record: { value: { events: 1, n: 100 } } };
+    expect(leadOf([trial, small])).toMatchObject({ record: 'silent', ledBy: 'design' });
+  });
+
+  it('is of the very group that the person belongs to, the narrowest first, before larger general ones', () => {
+    const of = (id: string, people: object, n = 10_000): Entry => ({
+      id,
+      record: { people: { ...covered, ...people }, value: { events: n / 100, n } },
+    });
+    const general = of('general', { bmi: { low: 30, high: 80 } }, 900_000);
+    const fifty = of('a-fifty', { bmi: { low: 50 }, group: 'bmi-50-plus' });
+    const sixty = of('b-sixty', { bmi: { low: 60 }, group: 'bmi-60-plus' }, 1000);
+    expect(leadOfHeavy([general, fifty])).toMatchObject({
+      record: 'a-fifty',
+      ledBy: 'match',
+    });
+    expect(leadOfHeavy([general, fifty, sixty]).record).toBe('b-sixty');
+    expect(leadOf([general, fifty, sixty]).record).toBe('general');
   });
 
   it('follows the design: trial, registry, cohort, series, the rest', () => {

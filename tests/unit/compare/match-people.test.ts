@@ -80,7 +80,22 @@ describe('BMI of the people', () => {
     expect(match({})).toMatchObject({ level: 'like-you', bmiBasis: 'assumed', covered: { bmiLow: 35 } });
     expect(match({ person: bmi(34) })).toMatchObject({
       level: 'other-people',
-      reasons: [{ code: 'bmi-assumed', low: 35, yours: 34 }],
+      reasons: [{ code: 'bmi-assumed', low: 35, high: 50, yours: 34 }],
+    });
+  });
+
+  it('assumes no more than 50: above, a silent study is only near, and a group that begins there is not cut off', () => {
+    expect(match({ person: bmi(50) }).level).toBe('like-you');
+    expect(match({ person: bmi(62) })).toMatchObject({
+      level: 'near',
+      reasons: [{ code: 'bmi-assumed', low: 35, high: 50, yours: 62 }],
+    });
+    const group = { people: { group: 'bmi-50-plus' }, person: bmi(62) };
+    expect(match(group)).toMatchObject({ level: 'like-you', bmiBasis: 'stated-range' });
+    const under = { people: { group: 'bmi-under-35' }, person: bmi(40) };
+    expect(match(under)).toMatchObject({
+      level: 'other-people',
+      reasons: [{ code: 'bmi-outside', low: 30, high: 34.9, yours: 40 }],
     });
   });
 
@@ -200,7 +215,7 @@ describe('what was done before', () => {
 
   it('takes people of whom nothing is said for near to first operations only', () => {
     const people = { indication: 'unknown', bmi: { low: 30, high: 60 } };
-    expect(level({ people })).toBe('near');
+    expect(match({ people })).toMatchObject({ level: 'near', reasons: [{ code: 'indication-unknown' }] });
     expect(match({ people, option: afterBand, person: second('band') }).reasons).toEqual([
       { code: 'indication', theirs: 'unknown', yours: 'after-band' },
     ]);

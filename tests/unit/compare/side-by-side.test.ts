@@ -49,6 +49,38 @@ describe('figures that stand beside each other', () => {
     ]);
   });
 
+  it('come from one study that is silent on BMI, before two that state it', () => {
+    const silent = { indication: 'first-operation', diabetes: 'mixed', age: { low: 18, high: 65 } };
+    const records = [
+      { ...leak('both', 'sleeve', 2000), people: silent },
+      { ...leak('both', 'bypass', 2000), people: silent },
+      leak('one', 'sleeve', 90_000),
+      leak('two', 'bypass', 90_000),
+    ] as EvidenceRecord[];
+    const table = compare(records, { both: 'registry', one: 'registry', two: 'registry' });
+    expect(leads(table).map(({ study }) => study)).toEqual(['both', 'both']);
+    const stated = [leak('stated', 'sleeve', 1500), leak('stated', 'bypass', 1500)];
+    const better = compare([...records, ...stated], { both: 'registry', stated: 'cohort' });
+    expect(leads(better).map(({ study }) => study)).toEqual(['stated', 'stated']);
+  });
+
+  it('do not undo the figures of the very group that the person belongs to', () => {
+    const people = {
+      indication: 'first-operation',
+      diabetes: 'unknown',
+      group: 'bmi-60-plus',
+      bmi: { low: 60 },
+    };
+    const general = { indication: 'first-operation', diabetes: 'mixed', bmi: { low: 35, high: 80 } };
+    const records = [
+      { ...leak('both', 'sleeve', 90_000), people: general },
+      { ...leak('both', 'bypass', 90_000), people: general },
+      { ...leak('group', 'sleeve', 1000), people },
+    ] as EvidenceRecord[];
+    const table = compareWell(records, { ...two, patient: { weight: '170 kg' } });
+    expect(leads(table).map(({ study }) => study)).toEqual(['group', 'both']);
+  });
+
   it('come from the better design, then the larger study, where several counted both', () => {
     const records = ['registry', 'trial', 'series'].flatMap((study) => [
       leak(study, 'sleeve', 3000),

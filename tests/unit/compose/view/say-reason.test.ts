@@ -11,7 +11,7 @@ const place = { option: 'sleeve', outcome: 'leak', asked: month };
 const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code: K }> } = {
   'bmi-outside': { code: 'bmi-outside', low: 35, yours: 27.04 },
   'bmi-mean-only': { code: 'bmi-mean-only', mean: 45.9, yours: 43.1 },
-  'bmi-assumed': { code: 'bmi-assumed', low: 35, yours: 27.04 },
+  'bmi-assumed': { code: 'bmi-assumed', low: 35, high: 50, yours: 27.04 },
   'bmi-unknown': { code: 'bmi-unknown' },
   'age-outside': { code: 'age-outside', low: 18, high: 60, yours: 71 },
   'age-unknown': { code: 'age-unknown', yours: 17 },
@@ -19,6 +19,7 @@ const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code:
   'adolescents-only': { code: 'adolescents-only', yours: 45 },
   indication: { code: 'indication', theirs: 'first-operation', yours: 'after-other' },
   'indication-mixed': { code: 'indication-mixed' },
+  'indication-unknown': { code: 'indication-unknown' },
   'removed-before': { code: 'removed-before' },
   'several-operations': { code: 'several-operations', count: 2 },
   'already-has': { code: 'already-has', condition: 'reflux' },
