@@ -79,17 +79,17 @@ function makeCriteria(
   { preferred, common }: RankingContext,
 ): readonly Criterion[] {
   const share = typicalShare(candidates);
-  // A study too small to tell is no better for stating its BMI. One that gives the same figure for other options may
-  // be silent on it: all options are then read in the same people.
+  // A study too small to tell is no better for stating its BMI.
   const allState = candidates.every(statesBmi);
   const isSure = (candidate: Candidate): boolean =>
-    allState || candidate.study.id === common || (statesBmi(candidate) && !isTooSmall(candidate, share));
+    allState || (statesBmi(candidate) && !isTooSmall(candidate, share));
   return [
     ...matchCriteria(preferred),
     ...timeCriteria,
+    // It fits as well as the best, see `findCommonStudies`. It may be silent on BMI: then all options are read so.
+    { name: 'side-by-side', weigh: ({ study }) => (study.id === common ? 0 : 1) },
     { name: 'match', weigh: (candidate) => (isSure(candidate) ? 0 : 1) },
     ...measureCriteria,
-    { name: 'side-by-side', weigh: ({ study }) => (study.id === common ? 0 : 1) },
     { name: 'design', weigh: (candidate) => tierOf(candidate, share) },
     { name: 'size', weigh: (candidate) => -(peopleOf(candidate) ?? 0) },
     { name: 'year', weigh: ({ study }) => -(study.citation.year ?? 0) },

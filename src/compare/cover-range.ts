@@ -28,10 +28,9 @@ export function narrow(a: Range, b: Range): Range {
   return makeRange(larger(a.low, b.low), smaller(a.high, b.high));
 }
 
-/** How far a value lies outside; 0 inside, and towards a side without a limit. */
-export function distanceFrom(range: Range, value: number): number {
-  if (range.low !== undefined && value < range.low) return range.low - value;
-  return range.high !== undefined && value > range.high ? value - range.high : 0;
+/** How far a value lies outside: the farther end counts. 0 inside, and towards a side without a limit. */
+export function distanceFrom({ low, high }: Range, value: number): number {
+  return Math.max(0, (low ?? value) - value, value - (high ?? value));
 }
 
 function larger(a: number | undefined, b: number | undefined): number | undefined {

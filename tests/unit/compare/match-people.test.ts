@@ -84,6 +84,11 @@ describe('BMI of the people', () => {
     });
   });
 
+  it('takes limits that contradict each other for nobody, however near one of them is', () => {
+    const people = { bmi: { low: 35, high: 60 }, age: { low: 18, high: 28 }, group: 'over-65' };
+    expect(level({ people, person: { patient: { born: '1962-03-01' } } })).toBe('other-people');
+  });
+
   it('assumes no more than 50: above, a silent study is only near, and a group that begins there is not cut off', () => {
     expect(match({ person: bmi(50) }).level).toBe('like-you');
     expect(match({ person: bmi(62) })).toMatchObject({
