@@ -163,7 +163,7 @@ describe('weight', () => {
     ]);
     expect(wordsOf(plication)).toEqual([
       'Not known',
-      tied('for people like you. The longest study in people like you lasted 3~years.'),
+      `for people like you. ${english.translator.text('missing.other-time-longest', { longest: tied('3~years') })}`,
     ]);
     expect(wordsOf(semaglutide)).toEqual([
       'Not known',

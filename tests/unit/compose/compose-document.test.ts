@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
+import { InternalError } from '../../../src/diagnostics/diagnostic.ts';
 import { documentKinds } from '../../../src/model/codes.ts';
 import type { ComparisonTable } from '../../../src/model/comparison.ts';
 import type { DocumentTree } from '../../../src/model/document.ts';
@@ -227,6 +228,42 @@ describe('the last gate before paper', () => {
       ok: false,
       diagnostics: [{ code: 'LOCALE_KEY_MISSING', path: 'comparison.notes.no-such-note' }],
     });
+  });
+
+  it('reports markup that is not well-formed at the template, where it names no line', () => {
+    const documents = new Map(templates.documents);
+    const sources = documents.get('sources');
+    if (sources !== undefined) documents.set('sources', { ...sources, run: () => '<p>open' });
+    const changed = { kind: 'sources' as const, templates: { ...templates, documents } };
+    expect(composeDocument(inputFor(makeComparison(fiveOptions), changed))).toMatchObject({
+      ok: false,
+      diagnostics: [{ code: 'TEMPLATE_SYNTAX', span: { file: 'sources/main.hbs', line: 1 } }],
+    });
+  });
+
+  it('refuses a figure that names no record, unless the clinic counted it itself', () => {
+    const documents = new Map(templates.documents);
+    const sources = documents.get('sources');
+    const figure = (cell: string): string => `<p><fig cell="${cell}" records="">24</fig></p>`;
+    if (sources !== undefined)
+      documents.set('sources', {
+        ...sources,
+        required: [],
+        run: () => `${figure('sleeve/leak/30d')}${figure('sleeve/leak/30d/own')}`,
+      });
+    const changed = { kind: 'sources' as const, templates: { ...templates, documents } };
+    const result = composeDocument(inputFor(makeComparison(fiveOptions), changed));
+    expect(
+      result.ok ? [] : result.diagnostics.map(({ code, path, span }) => [code, path, span?.file]),
+    ).toEqual([['EVIDENCE_UNVERIFIED', 'sleeve/leak/30d', 'sources/main.hbs']]);
+  });
+
+  it('takes a kind without a template, and a fault that is none of words or markup, for its own mistake', () => {
+    const comparison = makeComparison(fiveOptions);
+    const none = { ...templates, documents: new Map() };
+    expect(() => composeDocument(inputFor(comparison, { templates: none }))).toThrow(InternalError);
+    const broken = { ...comparison, person: { ...comparison.person, bmi: Number.NaN } };
+    expect(() => composeDocument(inputFor(broken))).toThrow(InternalError);
   });
 
   it('reports markup that a template breaks, at its line', () => {

@@ -97,7 +97,8 @@ describe('reasons with numbers', () => {
     const five = { ...place, asked: fiveYears };
     const say = (longestMonths: number): string =>
       whyUnknown(scene, unknownCell(five, { code: 'other-time', longestMonths })).markup;
-    expect(say(16)).toContain('The longest study in people like you lasted 16\u00a0months.');
+    const longest = scene.words.plain('missing.other-time-longest', { longest: '16\u00a0months' });
+    expect(say(16)).toBe(`for people like you. ${longest}`);
     expect(say(264)).toContain('The studies measured this at another time.');
   });
 

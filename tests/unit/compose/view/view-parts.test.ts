@@ -5,16 +5,21 @@ import { createNotes } from '../../../../src/compose/view/notes.ts';
 import { lazyView } from '../../../../src/compose/view/lazy-view.ts';
 import { viewAsks } from '../../../../src/compose/view/view-asks.ts';
 import { viewHealth } from '../../../../src/compose/view/view-health.ts';
+import { viewNext } from '../../../../src/compose/view/view-next.ts';
 import { viewOpen } from '../../../../src/compose/view/view-open.ts';
+import { viewOpinion } from '../../../../src/compose/view/view-opinion.ts';
+import type { OpinionView } from '../../../../src/compose/view/view-opinion.ts';
+import { viewStudies } from '../../../../src/compose/view/view-study.ts';
 import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import { freeText } from '../../../../src/compose/view/words.ts';
-import type { IndicationNote } from '../../../../src/model/comparison.ts';
+import type { CautionHit, IndicationNote } from '../../../../src/model/comparison.ts';
 import { makeCase, makeClinic } from '../../../helpers/compare-inputs.ts';
 import {
   evidenceFor,
   fiveOptions,
   makeComparison,
   practiceHit,
+  realLocale,
   shareCell,
 } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
@@ -96,7 +101,150 @@ describe('undoing', () => {
   });
 });
 
+describe('undoing for good', () => {
+  it('says nothing of weight where nothing can be undone and nothing was measured', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const undoing = async (possible: 'no' | 'partly', weightAfterKnown: boolean): Promise<string> => {
+      const options = comparison.options.map((option) => ({
+        ...option,
+        reversibility: { possible, changeTo: [], weightAfterKnown },
+      }));
+      const [sleeve] = viewUndo(await sceneFor('en', { comparison: { ...comparison, options } }));
+      return (sleeve?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+    };
+    const weight = plain((await sceneFor('en')).words.say('options.sleeve.weight_after').markup);
+    expect(await undoing('no', true)).toContain(weight);
+    expect(await undoing('partly', false)).toContain(weight);
+    expect(await undoing('no', false)).not.toContain(weight);
+    expect(await undoing('no', false)).toMatch(/^No\. /);
+  });
+});
+
+describe('the opinion', () => {
+  const leaning = { option: 'sleeve', reasons: [{ code: 'reflux-better' }] };
+  const opinion = async (changes: {
+    readonly decision?: object;
+    readonly cautions?: readonly CautionHit[];
+    readonly possible?: 'yes' | 'no' | 'partly';
+    readonly surgeon?: string;
+  }): Promise<OpinionView> => {
+    const { decision, cautions = [], possible = 'yes', surgeon = 'surgeon-1' } = changes;
+    const comparison = makeComparison(fiveOptions, { cautions });
+    const options = comparison.options.map((option) => ({
+      ...option,
+      reversibility: { ...option.reversibility, possible },
+    }));
+    const file = makeCase({ decision: { options: fiveOptions, leaning, ...decision } });
+    const plan = { ...file.plan, surgeon };
+    return viewOpinion(
+      await sceneFor('en', { comparison: { ...comparison, options }, case: { ...file, plan } }),
+    );
+  };
+  const against = async (changes: Parameters<typeof opinion>[0]): Promise<readonly string[]> =>
+    ((await opinion(changes)).leaning?.against ?? []).map(({ markup }) => plain(markup));
+
+  it('always has something to ask against it', async () => {
+    expect(await against({})).toEqual(['Ask your surgeon what speaks against it.']);
+    expect(await against({ possible: 'no' })).toEqual(['It cannot be undone.']);
+    expect(await against({ possible: 'partly' })).toEqual(['It can only be undone in part.']);
+    const studied = { leaning: { ...leaning, option: 'plication' } };
+    expect(await against({ decision: studied })).toEqual(['It is still under study.']);
+  });
+
+  it('counts against an option what was written against it, once', async () => {
+    const reason = { code: 'cannot-be-undone' };
+    const decision = { advised_against: [{ option: 'sleeve', reasons: [reason, reason] }] };
+    expect(await against({ decision, possible: 'no' })).toEqual(['It cannot be undone.']);
+    expect((await opinion({ decision })).advised).toEqual([]);
+  });
+
+  it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
+    const hit = { ...practiceHit, triggers: ['smoking:current'] };
+    const operations = ['sleeve', 'bypass', 'plication'];
+    const smoking = 'You smoke. See “About your own health”.';
+    expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual([smoking]);
+    expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual([smoking]);
+    const nothing = ['Ask your surgeon what speaks against it.'];
+    expect(await against({ cautions: [{ ...hit, options: operations }] })).toEqual(nothing);
+    expect(await against({ cautions: [{ ...hit, options: ['bypass'] }] })).toEqual(nothing);
+    const check = { ...hit, options: ['sleeve'], effect: 'needs-check' as const };
+    expect(await against({ cautions: [check] })).toEqual(nothing);
+    // The only one of its kind has none to be told from.
+    const alone = { leaning: { ...leaning, option: 'semaglutide' } };
+    expect(await against({ decision: alone, cautions: [{ ...hit, options: ['semaglutide'] }] })).toEqual([
+      smoking,
+    ]);
+  });
+
+  it('is that of “your surgeon” where the clinic names nobody', async () => {
+    const view = await opinion({ surgeon: 'surgeon-9' });
+    expect(plain(view.leaning?.lead.markup ?? '')).toBe('Your surgeon leans to a sleeve.');
+  });
+
+  it('is none where the option it leans to is not compared', async () => {
+    const decision = { leaning: { ...leaning, option: 'band' } };
+    expect((await opinion({ decision })).leaning).toBeNull();
+  });
+});
+
+describe('what happens next', () => {
+  it('says to take time, but to ask how soon where an earlier operation gives trouble that may not wait', async () => {
+    const time = async (trouble: string | undefined): Promise<string> => {
+      const earlier = {
+        operation: 'band',
+        status: 'in-place',
+        ...(trouble === undefined ? {} : { trouble }),
+      };
+      const file = makeCase({
+        decision: { options: fiveOptions },
+        health: { earlier_operations: [earlier] },
+      });
+      return plain(viewNext(await sceneFor('en', { case: file })).time.markup);
+    };
+    expect(await time(undefined)).toBe('Take the time you need.');
+    expect(await time('reflux')).toBe('Take the time you need.');
+    expect(await time('slippage')).toBe('Ask how soon you have to decide.');
+  });
+});
+
+describe('an option under study', () => {
+  it('says who watches over it, and that a form is missing only where it is', async () => {
+    const clinic = makeClinic();
+    const entry = {
+      oversight: { en: 'The Sennet Research Board' },
+      approval: 'S-1',
+      contact: '555 0163',
+      form: null as string | null,
+    };
+    const panel = async (form: string | null, surgeons = clinic.surgeons): Promise<readonly string[]> => {
+      const under_study = { plication: { ...entry, form } };
+      const scene = await sceneFor('en', { clinic: { ...clinic, surgeons, under_study } });
+      return (viewStudies(scene)[0]?.lines ?? []).map(({ words }) => plain(words.markup));
+    };
+    const missing = 'The approval form is still missing. Until it is there, you cannot sign for this choice.';
+    expect(await panel(null)).toContain(missing);
+    const complete = await panel('form.pdf');
+    expect(complete).not.toContain(missing);
+    expect(complete).toContain('These people watch over the study: The Sennet Research Board.');
+    const unknown = 'Ask your surgeon how many people have had it here, and how they are.';
+    expect(complete).toContain(unknown);
+    expect(await panel('form.pdf', [])).toContain(unknown);
+  });
+});
+
 describe('open points', () => {
+  it('are none where words, profile and forms are there and nothing waits', async () => {
+    const clinic = {
+      ...makeClinic(),
+      approved: { by: 'M. Example', on: '2026-10-01' },
+      under_study: {
+        plication: { oversight: { en: 'The Board' }, approval: 'S-1', contact: '555 0163', form: 'form.pdf' },
+      },
+    };
+    const locale = { ...(await realLocale('en')), reviewed: { by: 'M. Example', on: '2026-10-01' } };
+    expect(viewOpen(await sceneFor('en', { clinic, locale }))).toEqual([]);
+  });
+
   it('count texts that are absent in this language, incomplete references and a review that is due', async () => {
     const comparison = makeComparison(fiveOptions, { cautions: [practiceHit] });
     const clinic = {

@@ -1,0 +1,265 @@
+import { describe, expect, it } from 'vitest';
+
+import type { TableView } from '../../../../src/compose/view/shared-shapes.ts';
+import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
+import { viewLines } from '../../../../src/compose/view/view-lines.ts';
+import { viewOwn } from '../../../../src/compose/view/view-own.ts';
+import { viewPeople } from '../../../../src/compose/view/view-people.ts';
+import { viewTables } from '../../../../src/compose/view/view-table.ts';
+import { viewWeight } from '../../../../src/compose/view/view-weight.ts';
+import type { Cell, ComparisonTable, OutcomeRow, Topic } from '../../../../src/model/comparison.ts';
+import {
+  fiveOptions,
+  fiveYears,
+  impossibleCell,
+  makeComparison,
+  month,
+  rowOf,
+  shareCell,
+  unknownCell,
+  weightCell,
+  withRecords,
+} from '../../../helpers/compose-inputs.ts';
+import { sceneFor } from '../../../helpers/compose-scene.ts';
+
+const plain = (words: { readonly markup: string }): string =>
+  words.markup
+    .replace(/<[^>]*>/g, '')
+    .replaceAll('\u00a0', ' ')
+    .replaceAll('&quot;', '"');
+
+type Lines = readonly { readonly words: { readonly markup: string } }[];
+const said = (lines: Lines | undefined): readonly string[] => (lines ?? []).map(({ words }) => plain(words));
+
+const cellsOf = (table: TableView | undefined): readonly (readonly string[])[] =>
+  (table?.rows ?? []).map(({ cells }) => cells.map(({ lines }) => said(lines).join(' | ')));
+
+/** A topic that draws one row of cells. */
+function topicWith(row: OutcomeRow, denominator: 100 | 1000 = 100): Topic {
+  return { id: 'first-month', denominator, picture: { ...row, denominator }, rows: [] };
+}
+
+function withTopic(topic: Topic): ComparisonTable {
+  const comparison = makeComparison(fiveOptions);
+  return withRecords({ ...comparison, topics: [topic] });
+}
+
+function withMain(cells: Parameters<typeof rowOf>[2]): ComparisonTable {
+  const comparison = makeComparison(fiveOptions);
+  const main = rowOf(fiveOptions, ['weight-loss', fiveYears], cells);
+  return withRecords({ ...comparison, weight: { mainMonths: 60, main, over: [main], courses: [] } });
+}
+
+describe('a strip of people', () => {
+  it('asks by the name of an outcome that has no question of its own, and says its time', async () => {
+    const early = topicWith(rowOf(fiveOptions, ['ulcer', month], {}));
+    const late = topicWith(rowOf(fiveOptions, ['ulcer', fiveYears], {}));
+    const questions = [early, late].map(async (topic) => viewPeople(await sceneFor('en'), topic)?.question);
+    expect(await Promise.all(questions)).toEqual([
+      'An ulcer in the first month: who has it?',
+      'An ulcer within 5 years: who has it?',
+    ]);
+  });
+
+  it('says what cannot happen in words alone, of a treatment without an operation otherwise than of one', async () => {
+    const topic = topicWith(
+      rowOf(fiveOptions, ['reoperation', fiveYears], {
+        sleeve: impossibleCell,
+        semaglutide: impossibleCell,
+      }),
+    );
+    const rows = viewPeople(await sceneFor('en'), topic)?.rows ?? [];
+    expect([rows[0], rows[3]].map((row) => said(row?.lines))).toEqual([
+      ['Not possible', 'This cannot happen with this choice.'],
+      ['No operation', 'So this cannot happen. Other problems can.'],
+    ]);
+    expect([rows[0], rows[3]].map((row) => [row?.people, row?.unknown])).toEqual([
+      [null, null],
+      [null, null],
+    ]);
+  });
+
+  it('says that a figure is not known where its row lacks an option', async () => {
+    const row = rowOf(fiveOptions, ['ulcer', fiveYears], { sleeve: (place) => shareCell(place, [5, 100]) });
+    const rows = viewPeople(await sceneFor('en'), topicWith({ ...row, cells: row.cells.slice(0, 1) }))?.rows;
+    expect(said(rows?.[1]?.lines)).toEqual(['Not known']);
+    expect(rows?.[1]?.unknown).toMatchObject({ of: '100' });
+  });
+
+  it('is not there where a topic draws nothing', async () => {
+    const scene = await sceneFor('en');
+    expect(viewPeople(scene, undefined)).toBeNull();
+    expect(viewPeople(scene, { id: 'benefits', denominator: 100, picture: null, rows: [] })).toBeNull();
+  });
+});
+
+describe('in short', () => {
+  it('heads the column of problems with its time, and tells why a cell has no number', async () => {
+    const topic = topicWith(
+      rowOf(fiveOptions, ['major-complication', { days: 90 }], {
+        sleeve: impossibleCell,
+        semaglutide: impossibleCell,
+        bypass: (place) => shareCell(place, [5, 100]),
+        'no-operation': (place) => ({
+          ...shareCell(place, [5, 100]),
+          value: { kind: 'amount', value: 2, unit: 'days' },
+        }),
+      }),
+    );
+    const { short } = viewChoices(await sceneFor('en', { comparison: withTopic(topic) }));
+    expect(short.columns[2]?.label).toBe('A serious problem, 90\u00a0days');
+    expect(cellsOf(short).map(([, , trouble]) => trouble)).toEqual([
+      'not possible',
+      '5 out of 100',
+      'not known',
+      'no operation',
+      'not known',
+    ]);
+  });
+
+  it('has no column of problems where no option has a figure', async () => {
+    const comparison = { ...makeComparison(fiveOptions), topics: [] };
+    const { short, peopleKey } = viewChoices(await sceneFor('en', { comparison }));
+    expect(short.columns.map(({ label }) => label)).toEqual([
+      '',
+      'Weight after 5\u00a0years',
+      'Can it be undone?',
+    ]);
+    expect(peopleKey).toBeNull();
+  });
+
+  it('says a weight at the longest time known with its time, where none is known at the main one', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const over = [12, 24, 120].map((months) =>
+      rowOf(fiveOptions, ['weight-loss', { months }], {
+        plication: (place) => (months > 24 ? unknownCell(place) : weightCell(place, 100 - months / 12)),
+        bypass: (place) => weightCell(place, 60),
+      }),
+    );
+    const weight = { ...comparison.weight, over };
+    const scene = await sceneFor('en', { comparison: withRecords({ ...comparison, weight }) });
+    const cells = cellsOf(viewChoices(scene).short).map(([, words]) => words);
+    // Of the bypass the figure at five years stands, though a longer time is known.
+    expect(cells.slice(1, 4)).toEqual(['190 lb (86 kg)', '216 lb (98 kg) after 2 years', 'not known']);
+  });
+});
+
+describe('the strip of weights', () => {
+  it('draws and explains nothing but today where no weight is known', async () => {
+    const comparison = withMain({ sleeve: impossibleCell });
+    const { rows, marks, covered, intro } = viewWeight(await sceneFor('en', { comparison }));
+    expect(marks.map(({ kind }) => kind)).toEqual(['today']);
+    expect(covered).toBeNull();
+    expect(plain(intro)).toBe('No study tells this for people like you.');
+    expect(said(rows[0]?.lines)).toEqual(['Not known']);
+    expect(rows.map(({ range }) => range)).toEqual([null, null, null, null, null]);
+  });
+
+  it('explains only the marks that it draws', async () => {
+    const marks = async (cells: Parameters<typeof rowOf>[2]): Promise<readonly string[]> =>
+      viewWeight(await sceneFor('en', { comparison: withMain(cells) })).marks.map(({ kind }) => kind);
+    expect(await marks({ sleeve: (place) => weightCell(place, 90) })).toEqual(['average', 'today']);
+    const uncertainty = { low: 88, high: 92 };
+    expect(await marks({ sleeve: (place) => weightCell(place, 90, { uncertainty }) })).toEqual([
+      'average',
+      'uncertainty',
+      'today',
+    ]);
+  });
+});
+
+describe('lines over time', () => {
+  it('say where a course ends early, have no band without a spread, and name the options without a line', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const points = [12, 24].map((months) => {
+      const cell = weightCell(
+        { option: 'sleeve', outcome: 'weight-loss', asked: { months } },
+        90 - months / 12,
+      );
+      if (cell.value.kind !== 'weight') throw new Error('not a weight');
+      return { months, value: cell.value, record: cell.lead.record, cell: cell.id };
+    });
+    const weight = { ...comparison.weight, courses: [{ option: 'sleeve', study: 'study-a', points }] };
+    const board = viewLines(await sceneFor('en', { comparison: { ...comparison, weight } }));
+    expect(board?.lines[0]).toMatchObject({
+      unknownAfter: 'not followed after 2\u00a0years',
+      points: [
+        { months: 12, at: 89, label: '196', low: null, high: null },
+        { months: 24, at: 88, label: '194', low: null, high: null },
+      ],
+    });
+    expect(board?.lines[0]?.alt.replaceAll('\u00a0', ' ')).toBe(
+      'Sleeve: 196 lb after 1 year and 194 lb after 2 years; not followed after 2 years; you weigh 252 lb (115 kg) today.',
+    );
+    expect(plain(board?.intro ?? { markup: '' })).toBe(
+      'The line shows pounds by years from now. Each line follows the people of one study for as long as it lasted. There is no line for a gastric bypass, stomach folding, semaglutide, or no new treatment: no study followed people like you over time.',
+    );
+  });
+
+  it('say what their band is, and no more where every option has a line', async () => {
+    const options = ['sleeve'];
+    const comparison = makeComparison(options);
+    const board = viewLines(await sceneFor('en', { comparison }));
+    expect(plain(board?.intro ?? { markup: '' })).toMatch(
+      /as long as it lasted\. The band shows where people end up\.$/,
+    );
+  });
+});
+
+describe('tables of outcomes', () => {
+  it('explain no outcome whose name says it all, and print amounts with their unit', async () => {
+    const row = (outcome: string, make: (cell: Cell) => Cell): OutcomeRow =>
+      rowOf(fiveOptions, [outcome, fiveYears], { sleeve: (place) => make(shareCell(place, [5, 100])) });
+    const amount = { kind: 'amount' as const, value: -1.3, unit: 'percentage points', metric: 'HbA1c' };
+    const rows = [
+      row('death', (cell) => cell),
+      row('vomiting', (cell) => ({ ...cell, value: amount }) as Cell),
+    ];
+    const [table, ...others] = viewTables(await sceneFor('en'), rows, 100);
+    expect(others).toEqual([]);
+    expect(said(table?.lead)).toHaveLength(1);
+    expect(cellsOf(table)[0]).toEqual(['Sleeve', '5', '1.3 percentage points lower']);
+  });
+
+  it('are none where no outcome was asked', async () => {
+    expect(viewTables(await sceneFor('en'), [], 100)).toEqual([]);
+  });
+
+  it('say the denominator and the rest over the first of several only', async () => {
+    const rows = ['death', 'bleeding', 'vomiting', 'nausea', 'fracture'].map((outcome) =>
+      rowOf(fiveOptions, [outcome, fiveYears], { sleeve: (place) => shareCell(place, [5, 100]) }),
+    );
+    const tables = viewTables(await sceneFor('en'), rows, 100);
+    expect(tables.map(({ columns }) => columns.length)).toEqual([4, 3]);
+    const leads = tables.map(({ lead }) => said(lead).join(' '));
+    expect(leads[0]).toMatch(/^Out of 100 people, within 5 years\. .*“Not known” without a note/);
+    expect(leads[1]).toBe('Out of 100 people, within 5 years.');
+  });
+});
+
+describe('own results', () => {
+  it('say their time, and that the studies do not tell where they do not', async () => {
+    const own = {
+      events: 3,
+      n: 60,
+      days: 90,
+      from: '2021',
+      to: '2025',
+      surgeon: 'surgeon-1',
+      tooFew: false,
+      score: { low: 0.017, high: 0.137 },
+    };
+    const row = rowOf(fiveOptions, ['leak', { days: 90 }], {
+      sleeve: (place) => ({ ...unknownCell(place), own }),
+      bypass: (place) => shareCell(place, [5, 100]),
+    });
+    const topic: Topic = { id: 'first-month', denominator: 100, picture: null, rows: [row] };
+    const rows = viewOwn(await sceneFor('en', { comparison: withTopic(topic) }));
+    expect(rows.map(({ name, lines }) => [name, ...said(lines)])).toEqual([
+      [
+        'Sleeve',
+        'A leak, within 90 days: 3 of 60 people, from 2021 to 2025. The true figure could be 1 to 14 out of 100. The studies do not tell for people like you.',
+      ],
+    ]);
+  });
+});
