@@ -74,7 +74,7 @@ export const healthQuestions: readonly HealthQuestion[] = [
   { key: 'liver', applies: has('cirrhosis', 'fatty-liver') },
   { key: 'kidney', applies: has('kidney-disease', 'kidney-stones') },
   { key: 'clot', applies: either(has('previous-clot'), takes('blood-thinner')) },
-  { key: 'pain_medicine', applies: takes('anti-inflammatory', 'aspirin', 'steroid') },
+  { key: 'pain_medicine', applies: takes('anti-inflammatory', 'aspirin') },
   { key: 'exact_dose', applies: either(has('transplant', 'weakened-immunity'), takes('narrow-dose-range')) },
   { key: 'contraceptive', applies: takes('oral-contraceptive') },
   { key: 'vitamins', applies: has('b12-deficiency', 'iron-or-calcium-lack') },
