@@ -287,7 +287,10 @@ describe('cautions for clinicians', () => {
 });
 
 describe('the facts of a case', () => {
-  const fact = async (label: string, health: object): Promise<string | undefined> => {
+  const fact = async (
+    label: string,
+    health: Readonly<Record<string, unknown>>,
+  ): Promise<string | undefined> => {
     const file = makeCase({ decision: { options: fiveOptions }, health });
     const { facts } = viewClinician(await sceneFor('en', { case: file }));
     return facts.find((one) => one.label === label)?.value.replaceAll('\u00a0', ' ');
@@ -467,9 +470,9 @@ describe('where points were read', () => {
     const comparison = makeComparison(fiveOptions, { cautions: [refluxHit] });
     const unread = { point: 'x', url: 'https://example.org/a', seen: 'memory' as const };
     const base = evidenceFor(comparison);
-    const undo = {
+    const undo: Reversibility['undo'] = {
       ...entry.undo,
-      weight_after: { statement: 'x', basis: 'practice' as const },
+      weight_after: { statement: 'x', basis: 'not-known' },
       data: [],
     };
     const evidence = {

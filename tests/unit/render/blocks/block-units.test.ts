@@ -233,15 +233,58 @@ describe('keep rules', () => {
     };
     expect(listAfter(table, list('small', 'small'))).toEqual([true, 10, '0.0']);
     // Steps of a body size, even among small ones, are no notes; nor is a list under a paragraph.
-    expect(listAfter(table, list('body', 'body'))).toEqual([false, 18, undefined]);
-    expect(listAfter(table, list('small', 'body'))).toEqual([false, 18, undefined]);
+    expect(listAfter(table, list('body', 'body'))).toEqual([false, 18, '0.1.list']);
+    expect(listAfter(table, list('small', 'body'))).toEqual([false, 18, '0.1.list']);
     expect(listAfter(para('Some words.'), list('small'))[2]).toBeUndefined();
+  });
+
+  it('keep a list of up to eight steps whole, which is read in one go', () => {
+    const groupsOf = (
+      steps: number,
+      ordered: boolean,
+      role: 'small' | 'body' = 'body',
+    ): readonly unknown[] => {
+      const items = Array.from({ length: steps }, () => [para('One.', role)]);
+      return [...new Set(unitsOf({ type: 'list', ordered, items, origin }).map(({ group }) => group))];
+    };
+    expect(groupsOf(8, true)).toEqual(['0.list']);
+    expect(groupsOf(9, true)).toEqual([undefined]);
+    expect(groupsOf(3, false)).toEqual([undefined]);
+    expect(groupsOf(3, true, 'small')).toEqual([undefined]);
+  });
+
+  it('keep the choice to tick with the points that it rests on', () => {
+    const matters: Block = {
+      type: 'matters',
+      columns: ['A lot'],
+      statements: [para('To be well.')],
+      blanks: 1,
+      origin,
+    };
+    const ticks: Block = { type: 'ticks', heading: 'Today I lean to', items: ['Sleeve'], origin };
+    const kept = (...blocks: Block[]): readonly unknown[] => {
+      const units = unitsOf(...blocks);
+      const last = units.findIndex(({ key }) => key.startsWith('1'));
+      return [units[last - 1]?.keepWithNext, units[last]?.group === units[last - 1]?.group];
+    };
+    expect(kept(matters, ticks)).toEqual([true, true]);
+    expect(kept(para('Words.'), ticks)[0]).toBe(false);
   });
 
   it('keep a short call-out whole', () => {
     const body = [para('a'), para('b'), para('c')];
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
     expect(units.map((unit) => unit.group)).toEqual(['0', '0', '0']);
+  });
+
+  it('keep a call-out of a study whole, however long: it is one message', () => {
+    const body = Array.from({ length: 6 }, () => para('a'));
+    const groups = (kind: 'study' | 'health'): readonly unknown[] => [
+      ...new Set(
+        unitsOf({ type: 'callout', kind, heading: 'Under study', body, origin }).map(({ group }) => group),
+      ),
+    ];
+    expect([groups('study'), groups('health')]).toEqual([['0'], [undefined]]);
   });
 
   it('cut a call-out between its points, so that any number of points reaches the reader', async () => {
