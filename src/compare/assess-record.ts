@@ -48,7 +48,7 @@ export function assessRecord(record: EvidenceRecord, desk: OptionDesk, window: T
     refusal: { record, stage, reason, inTime: time.inside, fits },
   });
   const study = desk.studies.get(record.study);
-  const value = readValue(record, desk, match);
+  const value = readValue(record, desk);
   const otherwise = nameOtherFigure(record, value);
   // Without its publication a figure cannot be cited, so it counts as unread.
   if (!isPrintable(record) || study === undefined) {
@@ -83,13 +83,13 @@ function differentlyDone(record: EvidenceRecord): string | undefined {
   return record.id.split('.').includes('stopped') ? (record.definition ?? 'stopped') : undefined;
 }
 
-function readValue(record: EvidenceRecord, desk: OptionDesk, match: PeopleMatch): CellValue | SetAsideReason {
+function readValue(record: EvidenceRecord, desk: OptionDesk): CellValue | SetAsideReason {
   switch (record.kind) {
     case 'risk':
     case 'benefit':
       return readProportion(record);
     case 'weight':
-      return weightForPerson(record, desk.subject, match.level);
+      return weightForPerson(record, desk.subject);
     case 'duration':
       return readAmount(record);
     case 'score':

@@ -1,6 +1,6 @@
-import type { MatchLevel, Person } from '../model/comparison.ts';
+import type { Person } from '../model/comparison.ts';
 import type { RecordOf } from '../model/evidence-record.ts';
-import { centreOf, nearMean } from './match-bmi.ts';
+import { centreOf } from './match-bmi.ts';
 import type { Subject } from './subject.ts';
 
 /** From a value in a metric to a weight in kg. */
@@ -8,7 +8,7 @@ export type Conversion = (value: number) => number;
 
 interface Metric {
   /** What must hold for the metric to say something about one person. */
-  readonly needs: 'nothing' | 'excess' | 'like-start';
+  readonly needs: 'nothing' | 'excess';
   readonly convert: (person: Person) => Conversion;
 }
 
@@ -33,6 +33,7 @@ const excess: Metric = {
       weightKg - (percent / 100) * (weightKg - idealBmi * heightM * heightM),
 };
 
+/** Kilograms and BMI points lost belong to the weight those people started at, so they say nothing about another's. */
 const metrics: ReadonlyMap<string, Metric> = new Map([
   [
     'TWL',
@@ -46,48 +47,13 @@ const metrics: ReadonlyMap<string, Metric> = new Map([
   ],
   ['EWL', excess],
   ['EBMIL', excess],
-  [
-    'kg',
-    {
-      needs: 'like-start',
-      convert:
-        ({ weightKg }) =>
-        (kg) =>
-          weightKg - kg,
-    },
-  ],
-  [
-    'BMI',
-    {
-      needs: 'like-start',
-      convert:
-        ({ weightKg, heightM }) =>
-        (points) =>
-          weightKg - points * heightM * heightM,
-    },
-  ],
-  [
-    'BMI-reached',
-    {
-      needs: 'like-start',
-      convert:
-        ({ heightM }) =>
-        (bmi) =>
-          bmi * heightM * heightM,
-    },
-  ],
 ] as const);
 
 /** How a record's figures become this person's weight; undefined where they cannot. */
-export function chooseConversion(
-  record: RecordOf<'weight'>,
-  subject: Subject,
-  match: MatchLevel,
-): Conversion | undefined {
+export function chooseConversion(record: RecordOf<'weight'>, subject: Subject): Conversion | undefined {
   const metric = metrics.get(record.value.metric);
   if (metric === undefined) return undefined;
   if (metric.needs === 'excess' && !hasLikeExcess(record, subject)) return undefined;
-  if (metric.needs === 'like-start' && !startsAlike(record, subject, match)) return undefined;
   return metric.convert(subject.person);
 }
 
@@ -95,10 +61,4 @@ function hasLikeExcess(record: RecordOf<'weight'>, { bmi }: Subject): boolean {
   const centre = centreOf(record.people.bmi);
   if (bmi < lowestForExcess) return false;
   return centre === undefined ? bmi < highestForExcess : Math.abs(bmi - centre) <= reachOfExcess;
-}
-
-/** Kilograms and BMI points grow with the weight at the start, so they hold only for people who start alike. */
-function startsAlike(record: RecordOf<'weight'>, subject: Subject, match: MatchLevel): boolean {
-  const centre = centreOf(record.people.bmi);
-  return match === 'like-you' && centre !== undefined && Math.abs(subject.bmi - centre) <= nearMean;
 }

@@ -1,4 +1,4 @@
-import type { Bounds, MatchLevel, Person, SetAsideReason, WeightAt } from '../model/comparison.ts';
+import type { Bounds, Person, SetAsideReason, WeightAt } from '../model/comparison.ts';
 import type { RecordOf } from '../model/evidence-record.ts';
 import { bodyMassIndex } from '../model/quantity.ts';
 import type { Subject } from './subject.ts';
@@ -12,19 +12,15 @@ type WeightRecord = RecordOf<'weight'>;
  * A published average weight change worked out for this person, all weights in kg, or why it cannot be.
  * Percent of total weight is applied as it is; everything else is computed and marked so.
  */
-export function weightForPerson(
-  record: WeightRecord,
-  subject: Subject,
-  match: MatchLevel,
-): WeightAt | SetAsideReason {
+export function weightForPerson(record: WeightRecord, subject: Subject): WeightAt | SetAsideReason {
   const { value } = record;
   const { estimate, metric } = value;
   if (record.outcome !== 'weight-loss') return { code: 'other-measure', kind: record.outcome };
   if (estimate === undefined) return { code: 'other-measure', kind: 'range' };
-  if (metric !== 'BMI-reached' && value.reference !== 'before-this-operation') {
+  if (value.reference !== 'before-this-operation') {
     return { code: 'reference-weight', reference: value.reference ?? 'unstated' };
   }
-  const convert = chooseConversion(record, subject, match);
+  const convert = chooseConversion(record, subject);
   if (convert === undefined) return { code: 'not-convertible', metric };
   const { person } = subject;
   const averageKg = convert(estimate);

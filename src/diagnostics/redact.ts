@@ -32,6 +32,8 @@ export const shortKeys = keySet('n on');
 const listKeys = keySet('languages documents conditions medicines history options');
 const recordKeys = keySet('stay time_off visits for_life under_study cautions');
 const longestLine = 1000;
+/** Lines under `patient:` among which name and birth date stand. */
+const patientLines = 12;
 const allKeys = new Set([...shownKeys, ...groupKeys, ...maskedKeys, ...shortKeys]);
 
 interface KeyAt {
@@ -46,6 +48,33 @@ interface KeyAt {
  * file that cannot be parsed too.
  */
 export function redactLine(lines: readonly string[], index: number): string {
+  return hideNames(maskLine(lines, index), lines);
+}
+
+/** Words of the person's name and the digits of the birth date are masked wherever else they were written. */
+function hideNames(shown: string, lines: readonly string[]): string {
+  const colon = shown.indexOf(':') + 1;
+  const value = shown.slice(colon).toLowerCase();
+  const tells = identifyingParts(lines).some((part) => value.includes(part));
+  return tells ? `${shown.slice(0, colon)} ${mask}` : shown;
+}
+
+function identifyingParts(lines: readonly string[]): readonly string[] {
+  const patient = lines.findIndex((line) => /^\s*["']?patient["']?\s*:/.test(line));
+  if (patient === -1) return [];
+  const after = lines.slice(patient, patient + patientLines).map(cutLine);
+  const valueOf = (key: string): string =>
+    new RegExp(`["']?\\b${key}["']?\\s*:(.*)`).exec(after.find((line) => line.includes(key)) ?? '')?.[1] ??
+    '';
+  const words =
+    valueOf('name')
+      .toLowerCase()
+      .match(/\p{L}{3,}/gu) ?? [];
+  const born = /\d{4}-\d{1,2}-\d{1,2}/.exec(valueOf('born')) ?? [];
+  return [...words, ...born];
+}
+
+function maskLine(lines: readonly string[], index: number): string {
   const line = cutLine(lines[index]).replace(/(^|\s)#.*$/, `$1${mask}`);
   if (line.trim() === '') return line;
   const above = governingKeys(lines, index);

@@ -25,7 +25,7 @@ function bmiAfter(bmiBefore: number, metric: 'TWL' | 'EWL' | 'EBMIL', percent: n
   const record = makeWeightRecord({
     value: { metric, estimate: percent, unit: '%', reference: 'before-this-operation' },
   }) as RecordOf<'weight'>;
-  return (weightForPerson(record, subject, 'like-you') as WeightAt).bmi;
+  return (weightForPerson(record, subject) as WeightAt).bmi;
 }
 
 describe('weight metrics', () => {

@@ -16,7 +16,8 @@ export function unknownNote(scene: Scene, cell: UnknownCell): Markup {
   return joined(scene.words.say('common.not_known_for_you'), sayMissing(scene, cell));
 }
 
-function sayMissing(scene: Scene, cell: UnknownCell): Markup {
+/** Why nothing is known, in a sentence. */
+export function sayMissing(scene: Scene, cell: UnknownCell): Markup {
   const { reason } = cell;
   const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
   const longest =

@@ -5,7 +5,7 @@ import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
 import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
-import { sayNear, unknownNote } from './say-reason.ts';
+import { sayMissing, sayNear, unknownNote } from './say-reason.ts';
 import {
   couldBeInWords,
   fewPeopleInWords,
@@ -71,11 +71,20 @@ function untoldView(scene: Scene, rows: readonly OutcomeRow[]): TableView {
     'and',
   );
   return {
-    lead: [body(scene.words.say('common.table.none_known', { outcomes }))],
+    lead: [body(joined(scene.words.say('common.table.none_known', { outcomes }), whyNone(scene, rows)))],
     columns: [],
     rows: [],
     notes: [],
   };
+}
+
+/** The reason where all cells share it, else that no figure holds: never a reason that is true of some only. */
+function whyNone(scene: Scene, rows: readonly OutcomeRow[]): Markup {
+  const unknown = rows.flatMap(({ cells }) => cells.filter((cell) => cell.state === 'not-known'));
+  const reasons = unknown.map((cell) => sayMissing(scene, cell));
+  const [first] = reasons;
+  const shared = first !== undefined && reasons.every(({ markup }) => markup === first.markup);
+  return shared ? first : scene.words.say('common.table.none_holds');
 }
 
 /** Five columns become three and two, not four and one. */

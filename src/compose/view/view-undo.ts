@@ -27,8 +27,8 @@ function undoRow(scene: Scene, option: NamedOption): Row {
       body(
         joined(
           answer,
-          words.say(`options.${option.code}.undo`),
-          ...weightAfter(scene, option),
+          forThisPerson(scene, words.say(`options.${option.code}.undo`)),
+          ...weightAfter(scene, option).map((text) => forThisPerson(scene, text)),
           ...changes(scene, option),
         ),
       ),
@@ -36,6 +36,16 @@ function undoRow(scene: Scene, option: NamedOption): Row {
     wayBack: { possible, alt },
   };
 }
+
+/** Undoing was measured in adults who were not pregnant; to anyone else only the sentences without a figure are said. */
+function forThisPerson(scene: Scene, words: Markup): Markup {
+  const { age, pregnantNow } = scene.comparison.person;
+  if (age >= adultAge && !pregnantNow) return words;
+  const sentences = words.markup.split(/(?<=[.!?]) /).filter((sentence) => !/\d/.test(sentence));
+  return { markup: sentences.join(' ') };
+}
+
+const adultAge = 18;
 
 /** What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. */
 function weightAfter(scene: Scene, option: NamedOption): readonly Markup[] {

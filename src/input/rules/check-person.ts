@@ -9,11 +9,27 @@ export const ageBounds = { low: 10, high: 100 } as const;
 
 /** What is said about the person and the packet can be true at once. */
 export const checkPerson: Rule = (read, { today }) => [
+  ...checkReference(read),
   ...checkAge(read, today),
   ...checkPregnancy(read),
   ...checkInterpreter(read),
   ...checkDocuments(read),
 ];
+
+/** The reference stands in file names, on the terminal and in records, so it must not say who the person is. */
+function checkReference(read: FieldReader): Finding[] {
+  const path: Path = ['case'];
+  const reference = read.text(path)?.toLowerCase();
+  const words = (read.text(['patient', 'name']) ?? '').toLowerCase().match(/\p{L}{3,}/gu) ?? [];
+  const born = (read.text(['patient', 'born']) ?? '').replaceAll('-', '');
+  if (reference === undefined) return [];
+  const digits = reference.replace(/\D/g, '');
+  if (!words.some((word) => reference.includes(word)) && !(born.length === 8 && digits.includes(born)))
+    return [];
+  const message = 'the reference holds part of the name or the date of birth';
+  const hint = 'Use a reference that does not say who the person is, for example PE-0417.';
+  return [{ code: 'CASE_CONFLICT', path, message, hint }];
+}
 
 function checkAge(read: FieldReader, today: string | undefined): Finding[] {
   const path: Path = ['patient', 'born'];

@@ -22,7 +22,8 @@ export function checkScalars(fields: FieldMap, tree: Tree): Finding[] {
         },
       ];
     }
-    if (cut !== true || field?.role !== 'words') return [];
+    const isName = key === JSON.stringify(['patient', 'name']);
+    if (cut !== true || (field?.role !== 'words' && !isName)) return [];
     const message = 'what follows # is not read';
     const hint = 'Put the words in quotes, or move the comment to a line of its own.';
     return [{ code: 'CASE_TEXT_CUT', severity: 'warning', path, message, hint }];

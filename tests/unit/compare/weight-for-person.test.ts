@@ -1,26 +1,22 @@
 import { describe, expect, it } from 'vitest';
 
 import { weightForPerson } from '../../../src/compare/weight-for-person.ts';
-import type { MatchLevel, SetAsideReason, WeightAt } from '../../../src/model/comparison.ts';
+import type { SetAsideReason, WeightAt } from '../../../src/model/comparison.ts';
 import type { RecordOf } from '../../../src/model/evidence-record.ts';
 import { makeSubject, makeWeightRecord } from '../../helpers/compare-inputs.ts';
 
 interface Scene {
   readonly weight?: string;
-  readonly match?: MatchLevel;
   readonly people?: object;
 }
 
 /** 163 cm and 100 kg (BMI 37.6) unless changed. */
-function weigh(
-  value: object,
-  { weight = '100 kg', match = 'like-you', people = {} }: Scene = {},
-): WeightAt | SetAsideReason {
+function weigh(value: object, { weight = '100 kg', people = {} }: Scene = {}): WeightAt | SetAsideReason {
   const record = makeWeightRecord({
     value: { unit: '%', reference: 'before-this-operation', ...value },
     people: { indication: 'first-operation', diabetes: 'unknown', ...people },
   }) as RecordOf<'weight'>;
-  return weightForPerson(record, makeSubject({ patient: { weight } }), match);
+  return weightForPerson(record, makeSubject({ patient: { weight } }));
 }
 
 const square = 1.63 ** 2;
@@ -68,21 +64,14 @@ describe('weightForPerson', () => {
     expect(weigh(value, { weight: '133 kg' })).toEqual(not);
   });
 
-  it.each([
-    ['kg', 20, 80],
-    ['BMI', 10, 100 - 10 * square],
-    ['BMI-reached', 28, 28 * square],
-  ] as const)('applies %s only to people who start alike', (metric, estimate, expected) => {
-    const people = { bmi: { mean: 40 } };
-    expect(weigh({ metric, estimate }, { people })).toMatchObject({
-      averageKg: expect.closeTo(expected, 10) as number,
-      computed: true,
-    });
-    const not = { code: 'not-convertible', metric };
-    expect(weigh({ metric, estimate }, { people: { bmi: { mean: 43 } } })).toEqual(not);
-    expect(weigh({ metric, estimate }, { people, match: 'near' })).toEqual(not);
-    expect(weigh({ metric, estimate })).toEqual(not);
-  });
+  it.each(['kg', 'BMI', 'BMI-reached'])(
+    'does not apply %s that other people lost, however alike',
+    (metric) => {
+      const not = { code: 'not-convertible', metric };
+      expect(weigh({ metric, estimate: 20 }, { people: { bmi: { mean: 37.6 } } })).toEqual(not);
+      expect(weigh({ metric, estimate: 20 })).toEqual(not);
+    },
+  );
 
   it.each(['before-first-operation', 'unstated'])(
     'does not apply a percent of the weight %s',
@@ -114,7 +103,7 @@ describe('weightForPerson', () => {
       outcome: 'weight-regain',
       value: { metric: 'kg', estimate: 5, unit: 'kg' },
     }) as RecordOf<'weight'>;
-    expect(weightForPerson(regain, makeSubject(), 'like-you')).toEqual({
+    expect(weightForPerson(regain, makeSubject())).toEqual({
       code: 'other-measure',
       kind: 'weight-regain',
     });
@@ -165,26 +154,13 @@ describe('spread of people and uncertainty of an average', () => {
   });
 
   it('converts the spread of a computed weight with the weight itself', () => {
-    const weight = weigh({ metric: 'BMI-reached', estimate: 30, sd: 4 }, { people: { bmi: { mean: 38 } } });
+    const weight = weigh({ metric: 'EWL', estimate: 60, sd: 20 }, { people: { bmi: { mean: 38 } } });
+    const excess = 100 - 25 * square;
     expect(weight).toMatchObject({
       spread: {
-        low: expect.closeTo(26 * square, 8) as number,
-        high: expect.closeTo(34 * square, 8) as number,
+        low: expect.closeTo(100 - 0.8 * excess, 8) as number,
+        high: expect.closeTo(100 - 0.4 * excess, 8) as number,
       },
     });
-  });
-});
-
-describe('a weight that is too low', () => {
-  it('warns under a BMI of 18.5', () => {
-    expect(weigh({ metric: 'TWL', estimate: 52 })).toMatchObject({ warning: 'under-18-5' });
-    expect(weigh({ metric: 'TWL', estimate: 48 })).not.toHaveProperty('warning');
-  });
-
-  it('warns under 20 when the person starts under 30', () => {
-    expect(weigh({ metric: 'TWL', estimate: 30 }, { weight: '75 kg' })).toMatchObject({
-      warning: 'under-20',
-    });
-    expect(weigh({ metric: 'TWL', estimate: 25 }, { weight: '75 kg' })).not.toHaveProperty('warning');
   });
 });

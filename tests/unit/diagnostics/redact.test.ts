@@ -56,6 +56,20 @@ describe('a line as it may be shown', () => {
     expect(last(text)).toBe(shown);
   });
 
+  it('hides words of the name and the birth date wherever else they were written', () => {
+    const lines = [
+      'case: "Zenobia-1984-07-21"',
+      'patient:',
+      '  name: Zenobia Quartermaine',
+      '  born: 1984-07-21',
+      '  sex: zenobia',
+    ];
+    expect(redactLine(lines, 0)).toBe('case: …');
+    expect(redactLine(lines, 4)).toBe('  sex: …');
+    expect(redactLine([...lines, 'health:', '  conditions: [Quartermaine]'], 6)).toBe('  conditions: …');
+    expect(redactLine([...lines, 'health:', '  conditions: [reflux]'], 6)).toBe('  conditions: [reflux]');
+  });
+
   it('is not slow on a line without end', () => {
     const start = process.cpuUsage();
     expect(redactLine([`name ${'x'.repeat(1_000_000)}`], 0)).toBe('…');

@@ -224,10 +224,27 @@ describe('the person and the packet', () => {
     expect(messages([part, by])).toEqual([`CASE_CONFLICT ${path}: this stands twice in the list`]);
   });
 
-  it('words after # are warned about only where words are printed', () => {
-    expect(messages(['Oriel Fenwick-Salt', 'Oriel Fenwick-Salt # by her own wish'])).toEqual([]);
+  it('words after # are warned about where words or a name are printed', () => {
+    expect(messages(['Oriel Fenwick-Salt', 'Oriel Fenwick-Salt # by her own wish'])).toEqual([
+      'CASE_TEXT_CUT patient.name: what follows # is not read',
+    ]);
     expect(
       messages(decide('matters_most:\n    - text:\n        en: One # two\n        es: "Uno" # dos')),
     ).toEqual(['CASE_TEXT_CUT decision.matters_most[0].text.en: what follows # is not read']);
   });
+});
+
+describe('the reference', () => {
+  it.each(['Fenwick-12', 'x-oriel', 'P-1984-11-23'])(
+    '%s is refused, since it says who the person is',
+    (reference) => {
+      const named = sampleCase
+        .replace(/^case:.*$/m, `case: "${reference}"`)
+        .replace(/born: .*/, 'born: 1984-11-23');
+      const result = readCase(named, 'case.yaml', context);
+      const found = result.ok ? [] : result.diagnostics.filter(({ path }) => path === 'case');
+      expect(found.map(({ code }) => code)).toEqual(['CASE_CONFLICT']);
+      expect(JSON.stringify(found)).not.toMatch(new RegExp(reference, 'i'));
+    },
+  );
 });
