@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
-import type { ComparisonTable, KnownCell } from '../../../src/model/comparison.ts';
+import type { ComparisonTable, KnownCell, OutcomeRow } from '../../../src/model/comparison.ts';
 import type { DocumentTree, StripRow, Table } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
@@ -11,6 +11,7 @@ import {
   evidenceFor,
   fiveOptions,
   fiveYears,
+  impossibleCell,
   makeComparison,
   practiceHit,
   realLocale,
@@ -52,6 +53,8 @@ function compose(comparison: ComparisonTable, changes: Partial<ComposeInput> = {
   if (!result.ok) throw new Error(result.diagnostics.map(({ message }) => message).join('; '));
   return result.value;
 }
+
+type CellMaker = Parameters<typeof rowOf>[2][string];
 
 const tied = (text: string): string => text.replaceAll('~', '\u00a0');
 
@@ -359,20 +362,32 @@ describe('tables', () => {
     );
   });
 
-  it('names in a sentence what is known for no choice, and gives it no column', () => {
+  it('names in a sentence what is known for no choice, with the reason that all share, and gives it no column', () => {
     const comparison = makeComparison(fiveOptions);
-    const { text } = topicNamed(compose(comparison), question);
-    expect(text.split('\n').at(-1)).toBe(
-      'Not known for any of your choices: “A blood clot”. We found no study in people like you that tells.',
+    const untold = (...rows: readonly OutcomeRow[]): ReturnType<typeof topicNamed> => {
+      const topics = comparison.topics.map((topic) =>
+        topic.id === 'first-month' ? { ...topic, rows } : topic,
+      );
+      return topicNamed(compose({ ...comparison, topics }), question);
+    };
+    const row = (outcome: string, cells: Parameters<typeof rowOf>[2] = {}): OutcomeRow =>
+      rowOf(fiveOptions, [outcome, { days: 30 }], cells);
+    expect(topicNamed(compose(comparison), question).text.split('\n').at(-1)).toBe(
+      'Not known for any of your choices: “A blood clot”. We found no study that counted this.',
     );
-    const rows = ['leak', 'clot'].map((outcome) => rowOf(fiveOptions, [outcome, { days: 30 }], {}));
-    const topics = comparison.topics.map((topic) =>
-      topic.id === 'first-month' ? { ...topic, rows } : topic,
+    const both = untold(row('leak'), row('clot'));
+    expect(both.tables).toEqual([]);
+    expect(both.text).toBe(
+      `${question}\nNot known for any of your choices: “A leak” and “A blood clot”. We found no study that counted this.`,
     );
-    const untold = topicNamed(compose({ ...comparison, topics }), question);
-    expect(untold.tables).toEqual([]);
-    expect(untold.text).toBe(
-      `${question}\nNot known for any of your choices: “A leak” and “A blood clot”. We found no study in people like you that tells.`,
+    // What cannot happen with a choice is no reason; a reason of some is not said of all.
+    const tooHigh: CellMaker = (place) => unknownCell(place, { code: 'bmi-outside', low: 50, yours: 43.1 });
+    const all = Object.fromEntries(fiveOptions.map((code) => [code, tooHigh]));
+    expect(untold(row('leak', { ...all, semaglutide: impossibleCell })).text).toMatch(
+      /“A leak”\. These studies were in people with a BMI of 50 or more\. Yours is 43\.1\.$/,
+    );
+    expect(untold(row('leak', { sleeve: tooHigh })).text).toMatch(
+      /“A leak”\. We found no figure that holds for people like you\.$/,
     );
   });
 

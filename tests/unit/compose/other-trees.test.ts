@@ -56,6 +56,18 @@ function compose(
 
 const loose = (text: string): string => text.replaceAll('\u00a0', ' ');
 
+describe('every document without a cover', () => {
+  it.each([
+    ['questions', 'Harbour Lane Clinic · For Ilsa Marchetti-Boone'],
+    ['sources', 'Harbour Lane Clinic · For Ilsa Marchetti-Boone'],
+    ['clinician-sheet', 'Harbour Lane Clinic'],
+  ] as const)('says under its title whose it is: %s', (kind, words) => {
+    const [title, whose] = compose(kind, makeComparison(fiveOptions)).blocks;
+    expect(title).toMatchObject({ type: 'heading', level: 1 });
+    expect(whose).toMatchObject({ type: 'paragraph', role: 'small', inlines: [{ value: words }] });
+  });
+});
+
 describe('the questions', () => {
   const prompts = (tree: DocumentTree): readonly string[] =>
     blocksOfType(tree, 'write-in').map(({ prompt }) =>

@@ -11,6 +11,7 @@ import { viewOpinion } from '../../../../src/compose/view/view-opinion.ts';
 import type { OpinionView } from '../../../../src/compose/view/view-opinion.ts';
 import { viewStudies } from '../../../../src/compose/view/view-study.ts';
 import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
+import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { freeText } from '../../../../src/compose/view/words.ts';
 import type { CautionHit, IndicationNote } from '../../../../src/model/comparison.ts';
 import { makeCase, makeClinic } from '../../../helpers/compare-inputs.ts';
@@ -117,6 +118,28 @@ describe('undoing for good', () => {
     expect(await undoing('partly', false)).toContain(weight);
     expect(await undoing('no', false)).not.toContain(weight);
     expect(await undoing('no', false)).toMatch(/^No\. /);
+  });
+});
+
+describe('undoing for people in whom it was not measured', () => {
+  it('says no figure to anyone under 18 or pregnant, and else the whole text', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const undo = 'It takes another operation. In 1 study, 8 out of 10 could. <b>Ask first.</b>';
+    const undoing = async (person: object): Promise<string> => {
+      const changed = { ...comparison, person: { ...comparison.person, ...person } };
+      const scene = await sceneFor('en', { comparison: changed });
+      const say: Scene['words']['say'] = (key, variables) =>
+        key === 'options.sleeve.undo' ? { markup: undo } : scene.words.say(key, variables);
+      const [sleeve] = viewUndo({ ...scene, words: { ...scene.words, say } });
+      return (sleeve?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+    };
+    const whole = 'It takes another operation. In 1 study, 8 out of 10 could. Ask first.';
+    expect(await undoing({ age: 18 })).toContain(whole);
+    for (const person of [{ age: 17 }, { pregnantNow: true }]) {
+      const said = await undoing(person);
+      expect(said).toContain('Partly. It takes another operation. Ask first.');
+      expect(said).not.toMatch(/\d/);
+    }
   });
 });
 
