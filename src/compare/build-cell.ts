@@ -8,6 +8,7 @@ import { explainMissing } from './explain-missing.ts';
 import { findContradiction } from './find-contradiction.ts';
 import type { Floor } from './find-contradiction.ts';
 import { findOwnResult } from './own-results.ts';
+import { countsOf, poolShares } from './pool-shares.ts';
 import { peopleOf } from './size-of-study.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
@@ -79,7 +80,10 @@ export function finishCell(assessed: Assessed, common?: string): Cell {
     value: lead.value,
     lead: describeUse(lead, explainLead(ranking, context)),
   };
-  return others === undefined ? cell : { ...cell, others };
+  if (others === undefined) return cell;
+  const beside = ranking.filter(({ record }) => others.records.includes(record.id));
+  const pooled = poolShares(countsOf([lead, ...beside]));
+  return { ...cell, others, ...(pooled === undefined ? {} : { pooled }) };
 }
 
 function assessAll(

@@ -51,4 +51,14 @@ export interface Amount {
   readonly meaning?: 'spread' | 'uncertainty' | 'unknown';
 }
 
+/** Random-effects mean of four or more studies of other people each; shares 0 to 1. For clinicians. */
+export interface Pooled extends Bounds {
+  readonly value: number;
+  readonly studies: number;
+  /** I²: the part of the differences between studies that is not chance, in percent. */
+  readonly heterogeneity: number;
+  /** Where the share of a further study is expected, 95 %. */
+  readonly expected: Bounds;
+}
+
 export type CellValue = Proportion | WeightAt | Amount;

@@ -1,8 +1,8 @@
 import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
-import type { Bounds, CellValue, WeightAt } from './comparison-value.ts';
+import type { Bounds, CellValue, Pooled, WeightAt } from './comparison-value.ts';
 
 export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
-export type { Amount, Bounds, CellValue, Proportion, WeightAt } from './comparison-value.ts';
+export type { Amount, Bounds, CellValue, Pooled, Proportion, WeightAt } from './comparison-value.ts';
 
 /** The comparison: language-free, every cell with the records it stands on and those set aside. */
 export type OptionCode = string;
@@ -101,6 +101,8 @@ export interface KnownCell extends CellBase {
    * A share (0 to 1), an average weight at that time in kg for this person, or an amount in its unit.
    */
   readonly others?: Bounds & { readonly records: readonly string[] };
+  /** Of the lead and the others, where four or more state their counts. */
+  readonly pooled?: Pooled;
 }
 
 export interface UnknownCell extends CellBase {

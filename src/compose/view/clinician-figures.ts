@@ -43,7 +43,7 @@ function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
     asMarkup(cell.lead.record),
     asMarkup(outcomeOf(scene, shown)),
     figure(exactValue(scene, shown), sourceOf(cell)),
-    attached(asMarkup(intervalOf(scene, shown)), ...othersOf(scene, shown)),
+    attached(asMarkup(intervalOf(scene, shown)), ...othersOf(scene, shown), ...pooledOf(scene, shown)),
     asMarkup(sizeOf(scene, cell.lead.n)),
     asMarkup(designOf(scene, cell.lead)),
     matchOf(scene, shown),
@@ -126,6 +126,21 @@ function othersOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[]
       count: records.length,
     }),
   ];
+}
+
+/** "pooled 31 (22 to 43), 5 studies, I² 96%". */
+function pooledOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[] {
+  const { pooled, others, lead } = cell;
+  if (pooled === undefined) return [];
+  const { format, words } = scene;
+  const number = (share: number): string => format.number(share * denominator, 1);
+  const value = figure(`${number(pooled.value)} (${format.range(number(pooled.low), number(pooled.high))})`, {
+    cell: cell.id,
+    records: [lead.record, ...(others?.records ?? [])],
+  });
+  const expected = format.range(number(pooled.expected.low), number(pooled.expected.high));
+  const heterogeneity = format.number(pooled.heterogeneity);
+  return [words.say('clinician-sheet.pooled', { value, expected, heterogeneity, count: pooled.studies })];
 }
 
 function intervalOf(scene: Scene, shown: Shown): string {

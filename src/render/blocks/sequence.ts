@@ -70,6 +70,8 @@ function belongsToBefore(block: Block, previous: Block): boolean {
 }
 
 function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {
+  // Sentences that follow each other are read together.
+  if (previous.type === 'paragraph' && !isSmall(block) && leadsOrPlain(spot) === 'plain') return 'note';
   if (!explains(previous, spot)) return leadsOrPlain(spot);
   return isSmall(block) || leadsOrPlain(spot) === 'plain' ? 'note' : 'lead-in';
 }
