@@ -186,6 +186,49 @@ describe('other figures for clinicians', () => {
     expect(rowsOf(clinicianFigures(scene))[1]?.[3]).toBe('SD 82.0 to 105.0; 2 others 86.2 to 96.2');
   });
 
+  it.each([
+    [
+      'en',
+      'not stated; 4 others 18.0 to 41.0; pooled 31.0 (22.0 to 43.0), expected 5.0 to 96.0, 5 studies, I² 96%',
+    ],
+    [
+      'es',
+      'no se indica; otros 4 18.0 a 41.0; conjunto 31.0 (22.0 a 43.0), esperado 5.0 a 96.0, 5 estudios, I² 96%',
+    ],
+  ])('give what four studies or more say together, tied to all of their records: %s', async (tag, words) => {
+    const comparison = makeComparison(fiveOptions);
+    const records = ['sleeve.other.b', 'sleeve.other.c', 'sleeve.other.d', 'sleeve.other.e'];
+    const topics = comparison.topics.map((topic) => ({
+      ...topic,
+      rows: topic.rows.map((row) => ({
+        ...row,
+        cells: row.cells.map((cell): Cell =>
+          cell.id === 'sleeve/bleeding/30d' && cell.state === 'known'
+            ? {
+                ...cell,
+                others: { low: 0.018, high: 0.041, records },
+                pooled: {
+                  value: 0.031,
+                  low: 0.022,
+                  high: 0.043,
+                  studies: 5,
+                  heterogeneity: 96,
+                  expected: { low: 0.005, high: 0.096 },
+                },
+              }
+            : cell,
+        ),
+      })),
+    }));
+    const table = clinicianFigures(await sceneFor(tag, { comparison: { ...comparison, topics } }));
+    const at = rowsOf(table).findIndex(([record]) => record === 'sleeve.bleeding.study-a');
+    expect(rowsOf(table)[at]?.[3]).toContain(words);
+    const [cell] = table.rows[at]?.cells[3]?.lines ?? [];
+    expect(cell?.words.markup).toContain(
+      `<fig cell="sleeve/bleeding/30d" records="sleeve.bleeding.study-a ${records.join(' ')}">31.0`,
+    );
+  });
+
   it('leave an interval open that is stated at one end or not at all', async () => {
     const known = shareCell(stayPlace, [1, 2]);
     const interval = async (limits: object): Promise<string | undefined> => {

@@ -238,6 +238,13 @@ describe('keep rules', () => {
     expect(listAfter(para('Some words.'), list('small'))[2]).toBeUndefined();
   });
 
+  it('keep sentences together that follow each other, but not small type with what is above it', () => {
+    const kept = (...roles: readonly ('body' | 'lead' | 'small')[]): readonly boolean[] =>
+      unitsOf(...roles.map((role) => para('Words.', role))).map(({ keepWithNext }) => keepWithNext);
+    expect(kept('body', 'body', 'lead')).toEqual([true, true, false]);
+    expect(kept('body', 'small')).toEqual([false, false]);
+  });
+
   it('keep a list of up to eight steps whole, which is read in one go', () => {
     const groupsOf = (
       steps: number,
