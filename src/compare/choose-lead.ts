@@ -1,7 +1,8 @@
 import type { RecordUse } from '../model/comparison.ts';
 import type { Candidate } from './assess-record.ts';
 import { isTooSmall, tierOf, typicalShare } from './rank-design.ts';
-import { enoughPeople, peopleOf } from './size-of-study.ts';
+import { enoughPeople } from './enough-people.ts';
+import { peopleOf } from './size-of-study.ts';
 
 interface Criterion {
   readonly name: RecordUse['ledBy'];

@@ -1,7 +1,8 @@
 import type { CellValue, KnownCell, SetAside, SetAsideReason } from '../model/comparison.ts';
 import { samePeople } from '../model/evidence.ts';
 import type { Candidate } from './assess-record.ts';
-import { enoughPeople, peopleOf } from './size-of-study.ts';
+import { enoughPeople } from './enough-people.ts';
+import { peopleOf } from './size-of-study.ts';
 
 export interface Beside {
   readonly others?: NonNullable<KnownCell['others']>;

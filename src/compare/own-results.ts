@@ -2,7 +2,7 @@ import type { ClinicResult } from '../model/clinic.ts';
 import type { OwnResult } from '../model/comparison.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { scoreInterval } from './score-interval.ts';
-import { enoughPeople } from './size-of-study.ts';
+import { enoughPeople } from './enough-people.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
 const daysPerMonth = 365.25 / 12;

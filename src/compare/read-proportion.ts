@@ -2,7 +2,7 @@ import type { Bounds, Proportion, SetAsideReason } from '../model/comparison.ts'
 import type { RecordOf } from '../model/evidence-record.ts';
 import { exactInterval, upperLimitOfNone } from './exact-interval.ts';
 import { scoreInterval } from './score-interval.ts';
-import { enoughPeople } from './size-of-study.ts';
+import { enoughPeople } from './enough-people.ts';
 import { monthsOf } from './weigh-time.ts';
 
 type ShareRecord = RecordOf<'risk'> | RecordOf<'benefit'>;

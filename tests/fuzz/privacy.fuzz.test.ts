@@ -69,6 +69,8 @@ describe('words about a person, planted and damaged', () => {
     const text = plant(open('examples/cases/QB-1041.yaml').text, 'zorvexqm');
     expect(text.match(/zorvexqm/g)?.length).toBeGreaterThan(3);
     expect(text).toContain(`born: ${secretBirthday}`);
-    expect(leaks(text.replace('case: "QB-1041"', 'case: zorvexqm!'))).toBe(true);
+    // Words of the name are hidden wherever they stand, so for once the name is another.
+    const other = text.replace(/^ {2}name: .*$/m, '  name: Ada Lark');
+    expect(leaks(other.replace('case: "QB-1041"', 'case: zorvexqm!'))).toBe(true);
   });
 });

@@ -25,7 +25,7 @@ interface Share {
 
 function shareOf({ events, n, percent }: Share, format: Formatter): string | null {
   if (events !== undefined && n !== undefined) return `${format.number(events)}/${format.number(n)}`;
-  return percent === undefined ? null : `${format.number(percent, 2)}%`;
+  return percent === undefined ? null : `${format.number(percent, decimalsOf(percent))}%`;
 }
 
 interface Measured {
@@ -35,5 +35,11 @@ interface Measured {
 
 function amountOf({ estimate, unit }: Measured, format: Formatter): string | null {
   if (estimate === undefined) return null;
-  return unit === '%' ? `${format.number(estimate, 2)}%` : `${format.number(estimate, 2)}\u00a0${unit}`;
+  const number = format.number(estimate, decimalsOf(estimate));
+  return unit === '%' ? `${number}%` : `${number}\u00a0${unit}`;
+}
+
+/** As many decimals as the figure has, two at most. */
+function decimalsOf(value: number): number {
+  return [0, 1].find((decimals) => Number(value.toFixed(decimals)) === value) ?? 2;
 }
