@@ -1,19 +1,17 @@
 import type { Scene } from './scene.ts';
-import { group, list, markup, text } from './shape.ts';
+import { group, list, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
 
 export const nextShape = group({
   steps: list(markup),
   /** "Take the time you need", or to ask how soon, where an earlier operation gives trouble that may not wait. */
   time: markup,
-  phones: group({ day: text, night: text, emergency: text }),
 });
 
 /** What to do until the decision, with the next visit where it is known. */
 export function viewNext(scene: Scene): Viewed<typeof nextShape> {
-  const { words, clinic } = scene;
+  const { words } = scene;
   const { next_visit: visit } = scene.case.plan;
-  const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
   const language = scene.case.interpreter.needed;
   return {
     steps: [
@@ -25,7 +23,6 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
       words.say('comparison.next.until_then'),
     ],
     time: words.say(mayNotWait(scene) ? 'comparison.next.how_soon' : 'comparison.next.take_time'),
-    phones: { day, night, emergency },
   };
 }
 

@@ -221,7 +221,7 @@ function countedInTable(scene: Scene, cell: ShareCell): Markup {
 function fewestNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
   const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
   const range = couldBeInWords(scene, cell, denominator);
-  return range === null ? lead : joined(lead, range);
+  return range === null ? (fewPeopleInWords(scene, cell) ?? lead) : joined(lead, range);
 }
 
 /** “None of 212”: how many there could be all the same. */

@@ -99,7 +99,6 @@ describe('the order of the comparison', () => {
       'What does it ask of me?',
       'What does my surgeon think?',
       'What matters to me?',
-      'ticks',
       'What happens next?',
     ]);
     const names = ['Sleeve', 'Gastric bypass', 'Stomach folding', 'Semaglutide', 'No new treatment'];
