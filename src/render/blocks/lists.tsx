@@ -69,8 +69,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     ),
     gapBefore: index === 0 ? 0 : gap,
     keepWithNext: index === 0 && block.items.length > 1,
-    // A short list of steps is read in one go.
-    ...(block.ordered && !small && block.items.length <= MOST_STEPS ? { group: `${key}.list` } : {}),
+    // A short list is read in one go.
+    ...(!small && block.items.length <= MOST_STEPS ? { group: `${key}.list` } : {}),
   }));
 }
 

@@ -245,7 +245,7 @@ describe('keep rules', () => {
     expect(kept('body', 'small')).toEqual([false, false]);
   });
 
-  it('keep a list of up to eight steps whole, which is read in one go', () => {
+  it('keep a list of up to eight items whole, which is read in one go', () => {
     const groupsOf = (
       steps: number,
       ordered: boolean,
@@ -256,7 +256,7 @@ describe('keep rules', () => {
     };
     expect(groupsOf(8, true)).toEqual(['0.list']);
     expect(groupsOf(9, true)).toEqual([undefined]);
-    expect(groupsOf(3, false)).toEqual([undefined]);
+    expect(groupsOf(3, false)).toEqual(['0.list']);
     expect(groupsOf(3, true, 'small')).toEqual([undefined]);
   });
 
