@@ -51,8 +51,12 @@ function greedy(words: readonly Word[], measure: number): number[] {
   return starts;
 }
 
-function lineWidths(words: readonly Word[], starts: readonly number[]): readonly number[] {
-  return starts.map((start, line) => lineWidth(words, start, starts[line + 1] ?? words.length));
+/** Widths of the lines that hold more than one word. */
+function widthsOfSeveral(words: readonly Word[], starts: readonly number[]): readonly number[] {
+  return starts.flatMap((start, line) => {
+    const end = starts[line + 1] ?? words.length;
+    return end - start > 1 ? [lineWidth(words, start, end)] : [];
+  });
 }
 
 function endsInShortWord(words: readonly Word[], starts: readonly number[], measure: number): boolean {
@@ -66,8 +70,9 @@ function fill(words: readonly Word[], measure: number): readonly number[] {
   let starts = loose;
   let limit = Number.POSITIVE_INFINITY;
   while (endsInShortWord(words, starts, measure)) {
-    const widest = Math.max(...lineWidths(words, starts));
-    if (widest >= limit) return loose;
+    // Only lines of several words can become narrower; a lone word, even one wider than the measure, stays as it is.
+    const widest = Math.max(...widthsOfSeveral(words, starts));
+    if (widest >= limit || widest <= 0) return loose;
     limit = widest;
     starts = greedy(words, limit - 2 * tolerance);
     if (starts.length > loose.length) return loose;

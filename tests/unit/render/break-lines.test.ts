@@ -17,6 +17,12 @@ describe('breakWords', () => {
     expect(lines('one two three four five six', 130, 'filled')).toEqual(['one two three', 'four five six']);
   });
 
+  it('never widens the measure for a word that is wider than it, and tightens past a lone word', () => {
+    const of = (...widths: number[]) => widths.map((width) => ({ width, space: 4, pause: false }));
+    expect(breakWords(of(62, 47, 10), 60, 'filled')).toEqual([0, 1, 2]);
+    expect(breakWords(of(50, 31, 14, 8), 60, 'filled')).toEqual([0, 1, 2]);
+  });
+
   it('tightens filled prose until two words stand on the last line', () => {
     expect(lines('these are some words it so', 250, 'filled')).toEqual(['these are some words', 'it so']);
   });
