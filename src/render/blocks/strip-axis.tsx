@@ -75,26 +75,29 @@ export interface AxisProps {
   readonly axis: Axis;
 }
 
+/** The labels of an axis, each centred on its place as far as the field goes. */
+function tickLabels(
+  { theme, axis }: AxisProps,
+  ticks: readonly Tick[],
+  top: number,
+): readonly ReactElement[] {
+  const { small } = theme.type;
+  const starts = axisLabels(ticks, axis, small);
+  return ticks.map((tick, index) => (
+    <Label key={index} theme={theme} text={tick.label} role={small} start={starts[index] ?? 0} top={top} />
+  ));
+}
+
 /** Label of today, ticks and unit above the first row. */
 export function AxisHead({ theme, axis }: AxisProps): ReactElement {
   const { small, labelStrong } = theme.type;
   const { ticks } = axis.top;
-  const starts = axisLabels(ticks, axis, small);
   const [todayStart = 0] = axisLabels([axis.today], axis, labelStrong);
   const tickTop = sizes.axisHead - small.lineHeight - 4;
   return (
     <AxisRow theme={theme} height={sizes.axisHead} unit={axis.top.unit} unitTop={tickTop}>
       <Label theme={theme} text={axis.today.label} role={labelStrong} start={todayStart} top={0} />
-      {ticks.map((tick, index) => (
-        <Label
-          key={index}
-          theme={theme}
-          text={tick.label}
-          role={small}
-          start={starts[index] ?? 0}
-          top={tickTop}
-        />
-      ))}
+      {tickLabels({ theme, axis }, ticks, tickTop)}
     </AxisRow>
   );
 }
@@ -107,7 +110,6 @@ export function AxisFoot({
 }: AxisProps & { bottom: NonNullable<Axis['bottom']> }): ReactElement {
   const { small } = theme.type;
   const { ticks } = bottom;
-  const starts = axisLabels(ticks, axis, small);
   const field = { width: rangeSizes.width, direction: theme.direction };
   const marks = ticks.map((tick) => placeOnAxis(axis, tick.at));
   const tickTop = sizes.axisFoot - small.lineHeight;
@@ -127,16 +129,7 @@ export function AxisFoot({
           strokeWidth={0.6}
         />
       </Svg>
-      {ticks.map((tick, index) => (
-        <Label
-          key={index}
-          theme={theme}
-          text={tick.label}
-          role={small}
-          start={starts[index] ?? 0}
-          top={tickTop}
-        />
-      ))}
+      {tickLabels({ theme, axis }, ticks, tickTop)}
     </AxisRow>
   );
 }
