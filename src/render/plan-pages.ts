@@ -50,7 +50,7 @@ export function unitsTooHigh(units: readonly PlanUnit[], bodyHeight: number): re
 
 /**
  * Which unit stands on which page and where, over the whole document at once: the least sum of squared white of all
- * pages but those before a forced break and the last. Pure; no page library.
+ * pages but those before a forced break and the last, which only must not be nearly empty. Pure; no page library.
  * Every unit is placed once, in order. A group that fits a page is kept whole, a unit is kept with the next one, and a
  * gap at the top of a page is dropped. A rule gives way only where the page cannot hold what it binds together.
  */
@@ -116,18 +116,22 @@ function pagesFrom(
   return pages;
 }
 
-/** `free`: the white below is nobody's choice, because the document ends or a break is asked for. */
+/** `free`: some white below is nobody's choice, because the document ends or a break is asked for. */
 function pagePrice({ natural, shrink }: Extent, bodyHeight: number, free: boolean): number {
   const white = Math.max(0, bodyHeight - natural) / bodyHeight;
   const shrunk = shrink === 0 ? 0 : Math.max(0, natural - bodyHeight) / shrink;
-  const charged = free ? 0 : white ** 2 + emptiness(white);
+  const charged = free ? hardlyBegun(white) : white ** 2 + emptiness(white);
   return charged + prices.shrink * shrunk ** 2 + prices.page;
 }
 
-/** A page that is hardly begun looks like a mistake; one under half full merely looks unplanned. */
+/** A page that is hardly begun looks like a mistake, wherever it stands. */
+function hardlyBegun(white: number): number {
+  return white > 0.65 ? prices.nearlyEmpty : 0;
+}
+
+/** One under half full merely looks unplanned. */
 function emptiness(white: number): number {
-  if (white > 0.65) return prices.nearlyEmpty;
-  return white > 0.5 ? prices.underHalf : 0;
+  return white > 0.5 && white <= 0.65 ? prices.underHalf : hardlyBegun(white);
 }
 
 /** What it costs to begin a page with each unit. */

@@ -138,7 +138,12 @@ describe('planPages', () => {
 
   it('lets a rule give way only where the page cannot hold what it binds', () => {
     const bound = Array.from({ length: 4 }, () => unit(200, { keepWithNext: true }));
-    expect(plan(bound).map((page) => page.length)).toEqual([3, 1]);
+    expect(plan(bound).map((page) => page.length)).toEqual([2, 2]);
+  });
+
+  it('takes units over to the last page rather than leave it nearly empty, and no more than it must', () => {
+    expect(plan([unit(200), unit(200), unit(200), unit(100)]).map((page) => page.length)).toEqual([2, 2]);
+    expect(plan([unit(200), unit(200), unit(200), unit(250)]).map((page) => page.length)).toEqual([3, 1]);
   });
 
   it('gives no page for nothing, and names what no page can hold', () => {
