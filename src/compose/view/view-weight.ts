@@ -25,7 +25,7 @@ import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Line, Row } from './shared-shapes.ts';
 import { coveredLine } from './say-covered.ts';
-import { figure } from './words.ts';
+import { bold, figure, joined } from './words.ts';
 
 const scaleShape = group({ unit: text, ticks: list(group({ at: count, label: text })) });
 
@@ -34,7 +34,8 @@ export const weightShape = group({
   /** The same question for the column of the short table. */
   time: text,
   intro: markup,
-  axis: group({ min: count, max: count, today: count, label: text, scales: list(scaleShape) }),
+  /** Absent where no weight is known: then there is nothing to draw, and the rows are words alone. */
+  axis: optional(group({ min: count, max: count, today: count, label: text, scales: list(scaleShape) })),
   rows: list(rowShape),
   marks: list(group({ kind: text, words: text })),
   covered: optional(markup),
@@ -46,19 +47,35 @@ export function viewWeight(scene: Scene): WeightView {
   const { main, mainMonths } = scene.comparison.weight;
   const time = sayLength(scene, { months: mainMonths });
   const cells = scene.options.map((option, index) => ({ option, cell: main.cells[index] }));
+  const question = scene.words.plain('comparison.weight.question', { time });
+  if (main.cells.every(({ state }) => state !== 'known')) {
+    return {
+      question,
+      time,
+      intro: scene.words.say('comparison.weight.intro_unknown'),
+      axis: null,
+      rows: cells.map(({ option, cell }) => wordsRow(scene, option, cell)),
+      marks: [],
+      covered: null,
+    };
+  }
+  const weight = weightInWords(scene, scene.comparison.person.weightKg);
   return {
-    question: scene.words.plain('comparison.weight.question', { time }),
+    question,
     time,
-    intro: main.cells.some(({ state }) => state === 'known')
-      ? scene.words.say('comparison.weight.intro', {
-          weight: weightInWords(scene, scene.comparison.person.weightKg),
-        })
-      : scene.words.say('comparison.weight.intro_unknown'),
+    intro: scene.words.say('comparison.weight.intro', { weight }),
     axis: axisOf(scene, main),
     rows: cells.map(({ option, cell }) => weightRow(scene, option, cell)),
     marks: marksOf(scene, main),
     covered: coveredLine(scene, main.cells),
   };
+}
+
+/** Where no option has a weight, a row of empty pictures would only take room from the reasons. */
+function wordsRow(scene: Scene, option: NamedOption, cell: Cell | undefined): Row {
+  const unknown = bold(scene.words.say('common.not_known'));
+  const why = cell?.state === 'not-known' ? [whyUnknown(scene, cell)] : [];
+  return plainRow(option, [body(joined(unknown, ...why)), ...timesLine(scene, option)]);
 }
 
 function weightRow(scene: Scene, option: NamedOption, cell: Cell | undefined): Row {
@@ -139,7 +156,7 @@ function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
   return parts.length === 0 ? [] : [body({ markup: `${parts.map((part) => part.markup).join('; ')}.` })];
 }
 
-function axisOf(scene: Scene, row: OutcomeRow): WeightView['axis'] {
+function axisOf(scene: Scene, row: OutcomeRow): NonNullable<WeightView['axis']> {
   const { units } = scene.clinic.clinic;
   const shown = units === 'both' ? (['us', 'metric'] as const) : [scene.unit];
   const today = scene.comparison.person.weightKg;

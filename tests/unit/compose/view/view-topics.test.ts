@@ -145,14 +145,19 @@ describe('in short', () => {
 });
 
 describe('the strip of weights', () => {
-  it('draws and explains nothing but today where no weight is known', async () => {
+  it('draws nothing where no weight is known, and gives each option its reason in words', async () => {
     const comparison = withMain({ sleeve: impossibleCell });
-    const { rows, marks, covered, intro } = viewWeight(await sceneFor('en', { comparison }));
-    expect(marks.map(({ kind }) => kind)).toEqual(['today']);
-    expect(covered).toBeNull();
+    const { rows, axis, marks, covered, intro } = viewWeight(await sceneFor('en', { comparison }));
+    expect({ axis, marks, covered }).toEqual({ axis: null, marks: [], covered: null });
     expect(plain(intro)).toBe('No study tells this for people like you.');
-    expect(said(rows[0]?.lines)).toEqual(['Not known']);
-    expect(rows.map(({ range }) => range)).toEqual([null, null, null, null, null]);
+    expect(rows.map(({ lines }) => said(lines)[0])).toEqual([
+      'Not known',
+      ...Array.from(
+        { length: 4 },
+        () => 'Not known for people like you. We found no study that counted this.',
+      ),
+    ]);
+    expect(rows.map(({ range, unknown }) => range ?? unknown)).toEqual([null, null, null, null, null]);
   });
 
   it('explains only the marks that it draws', async () => {
