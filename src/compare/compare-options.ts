@@ -41,7 +41,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
   const parts = {
     options: desks.map((desk) => describeColumn(desk, evidence)),
     weight: tabulateWeight(desks),
-    topics: tabulateTopics(desks, subject),
+    topics: tabulateTopics(desks, subject, evidence.topics),
   };
   const table: ComparisonTable = {
     person: subject.person,

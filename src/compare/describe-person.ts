@@ -34,6 +34,7 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
   const earlier = input.health.earlier_operations;
   const last = earlier.at(-1);
   const kinds = new Map(evidence.options.map((option) => [option.code, option.kind]));
+  const conditions = withMilder(person.conditions);
   return {
     person,
     bmi: Math.round(person.bmi * 10) / 10,
@@ -44,7 +45,12 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
       .length,
     removed: person.asked === 'after-removal' || last?.status === 'removed' || last?.status === 'reversed',
     bandInPlace: earlier.some(({ operation, status }) => operation === 'band' && status === 'in-place'),
-    conditions: withMilder(person.conditions),
+    conditions,
+    alreadyHas: new Map(
+      evidence.outcomes.flatMap(({ code, new_without: condition }) =>
+        condition !== undefined && conditions.has(condition) ? [[code, condition]] : [],
+      ),
+    ),
     gallbladderRemoved: input.health.history.includes('gallbladder-removed'),
   };
 }

@@ -36,17 +36,8 @@ function differInStage(subject: Subject): readonly Difference[] {
   ];
 }
 
-/** Outcomes counted as new trouble: the figure is of people who did not have it, never of those who do. */
-const newTrouble: Readonly<Record<string, string>> = {
-  reflux: 'reflux',
-  oesophagitis: 'oesophagitis',
-  barrett: 'barrett-oesophagus',
-  'new-diabetes': 'type-2-diabetes',
-  'alcohol-problem': 'alcohol-problem',
-};
-
-export function differInOutcome(outcome: string, subject: Subject): Difference | undefined {
-  const condition = newTrouble[outcome];
-  if (condition === undefined || !subject.conditions.has(condition)) return undefined;
-  return { reason: { code: 'already-has', condition }, excludes: true };
+/** New trouble is counted in people who did not have it: never the figure of those who do. */
+export function differInOutcome(outcome: string, { alreadyHas }: Subject): Difference | undefined {
+  const condition = alreadyHas.get(outcome);
+  return condition === undefined ? undefined : { reason: { code: 'already-has', condition }, excludes: true };
 }

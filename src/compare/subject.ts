@@ -16,6 +16,8 @@ export interface Subject {
   readonly bandInPlace: boolean;
   /** Conditions, the milder ones that a severe one includes too. */
   readonly conditions: ReadonlySet<string>;
+  /** Outcomes that studies count as new trouble only, with the condition of this person that makes them not new. */
+  readonly alreadyHas: ReadonlyMap<string, string>;
   readonly gallbladderRemoved: boolean;
 }
 

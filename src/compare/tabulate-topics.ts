@@ -1,4 +1,5 @@
 import type { OutcomeRow, Topic } from '../model/comparison.ts';
+import type { TopicPlans } from '../model/topic-plan.ts';
 import {
   buildBestRow,
   buildRow,
@@ -11,24 +12,27 @@ import {
 import type { OptionDesk } from './describe-option.ts';
 import { findFloor } from './find-contradiction.ts';
 import type { Subject } from './subject.ts';
-import * as plan from './topic-plan.ts';
 import { firstMonth, laterWindows } from './weigh-time.ts';
 
-/** The four topics beside weight, in the order of the page. */
-export function tabulateTopics(desks: readonly OptionDesk[], subject: Subject): readonly Topic[] {
+/** The four topics beside weight, in the order of the page; what each may show is data. */
+export function tabulateTopics(
+  desks: readonly OptionDesk[],
+  subject: Subject,
+  plans: TopicPlans,
+): readonly Topic[] {
   return [
-    tabulateFirstMonth(desks),
-    tabulateLaterYears(desks),
-    tabulateLiving(desks),
-    tabulateBenefits(desks, subject),
+    tabulateFirstMonth(desks, plans['first-month']),
+    tabulateLaterYears(desks, plans['later-years']),
+    tabulateLiving(desks, plans['living-with-it']),
+    tabulateBenefits(desks, subject, plans.benefits),
   ];
 }
 
-function tabulateFirstMonth(desks: readonly OptionDesk[]): Topic {
-  const all = plan.firstMonthRows.map((outcome) => buildRow(desks, outcome, firstMonth));
-  const rows = keepFirstRows(all, plan.firstMonthLimit);
+function tabulateFirstMonth(desks: readonly OptionDesk[], plan: TopicPlans['first-month']): Topic {
+  const all = plan.rows.map((outcome) => buildRow(desks, outcome, firstMonth));
+  const rows = keepFirstRows(all, plan.most);
   const picture = firstKnown(
-    plan.firstMonthPicture.map((outcome) =>
+    plan.picture.map((outcome) =>
       buildWholeRow(desks, { outcome, window: firstMonth }, (option) => findFloor(all, option)),
     ),
   );
@@ -41,12 +45,12 @@ function tabulateFirstMonth(desks: readonly OptionDesk[]): Topic {
   };
 }
 
-function tabulateLaterYears(desks: readonly OptionDesk[]): Topic {
-  const picture = firstKnown(plan.laterPicture.map((outcome) => buildBestRow(desks, outcome, laterWindows)));
-  const outcomes = plan.laterRows.filter((outcome) => outcome !== picture?.outcome);
+function tabulateLaterYears(desks: readonly OptionDesk[], plan: TopicPlans['later-years']): Topic {
+  const picture = firstKnown(plan.picture.map((outcome) => buildBestRow(desks, outcome, laterWindows)));
+  const outcomes = plan.rows.filter((outcome) => outcome !== picture?.outcome);
   const rows = keepBestRows(
     outcomes.map((outcome) => buildBestRow(desks, outcome, laterWindows)),
-    plan.laterLimit,
+    plan.most,
   );
   return {
     id: 'later-years',
@@ -56,17 +60,21 @@ function tabulateLaterYears(desks: readonly OptionDesk[]): Topic {
   };
 }
 
-function tabulateLiving(desks: readonly OptionDesk[]): Topic {
+function tabulateLiving(desks: readonly OptionDesk[], plan: TopicPlans['living-with-it']): Topic {
   const rows = keepBestRows(
-    plan.livingRows.map((outcome) => buildBestRow(desks, outcome, laterWindows)),
-    plan.livingLimit,
+    plan.rows.map((outcome) => buildBestRow(desks, outcome, laterWindows)),
+    plan.most,
   );
   return { id: 'living-with-it', denominator: chooseDenominator(rows), picture: null, rows };
 }
 
 /** Rows stay even without a figure: that nothing is known about an illness the person has is worth saying. */
-function tabulateBenefits(desks: readonly OptionDesk[], subject: Subject): Topic {
-  const rows = plan.benefitRows
+function tabulateBenefits(
+  desks: readonly OptionDesk[],
+  subject: Subject,
+  plan: TopicPlans['benefits'],
+): Topic {
+  const rows = plan
     .filter(({ condition }) => subject.conditions.has(condition))
     .map(({ outcomes }) => {
       const choices = outcomes.map((outcome) => buildBestRow(desks, outcome, laterWindows));

@@ -19,6 +19,7 @@ import {
 } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
 import { StudySchema } from '../model/study.ts';
+import { TopicPlansSchema } from '../model/topic-plan.ts';
 import type { DataPath } from './parse-data-file.ts';
 import { arithmeticCheckNames } from './rules/arithmetic-checks.ts';
 
@@ -37,6 +38,7 @@ export const EvidenceListsSchema = z.strictObject({
   options: z.array(OptionDefinitionSchema),
   outcomes: z.array(OutcomeDefinitionSchema),
   metrics: z.array(MetricDefinitionSchema),
+  topics: TopicPlansSchema,
   studies: z.array(StudySchema),
   records: z.array(EvidenceRecordSchema),
   reversibility: z.array(ReversibilitySchema),
@@ -57,7 +59,7 @@ export interface EvidenceSet extends EvidenceLists {
 
 /** The form in which all other stages see the evidence. */
 export function buildEvidenceBase(lists: EvidenceLists, digest: string): EvidenceBase {
-  const { release, options, outcomes, metrics, records, cautions, cautionCoverage } = lists;
+  const { release, options, outcomes, metrics, topics, records, cautions, cautionCoverage } = lists;
   const { standing, riskFactors, definitions } = lists;
   const recordsByOption = new Map<string, EvidenceRecord[]>();
   for (const record of records) {
@@ -73,6 +75,7 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     options,
     outcomes,
     metrics,
+    topics,
     studies: new Map(lists.studies.map((study) => [study.id, study])),
     records,
     recordsByOption,

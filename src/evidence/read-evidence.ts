@@ -9,7 +9,11 @@ import type { EvidenceLists, EvidenceSet } from './evidence-set.ts';
 import { parseDataFile } from './parse-data-file.ts';
 import type { DataPath, ParsedFile } from './parse-data-file.ts';
 
-type ListName = Exclude<keyof EvidenceLists, 'release'>;
+type SingleName = 'release' | 'topics';
+type ListName = Exclude<keyof EvidenceLists, SingleName>;
+
+/** Files that hold one thing, and not a list. */
+const singleFiles: Readonly<Record<SingleName, string>> = { release: 'release.yaml', topics: 'topics.yaml' };
 
 const listFiles: Readonly<Record<ListName, string>> = {
   options: 'options.yaml',
@@ -25,7 +29,6 @@ const listFiles: Readonly<Record<ListName, string>> = {
   definitions: 'definitions.yaml',
   arithmeticExceptions: 'arithmetic-exceptions.yaml',
 };
-const releaseFile = 'release.yaml';
 const belongsTo = (path: string, place: string): boolean =>
   place.endsWith('/') ? path.startsWith(place) : path === place;
 
@@ -63,6 +66,13 @@ class Reader {
     return checked.data;
   }
 
+  single<T extends object>(schema: z.ZodType<T>, files: readonly DataFile[]): T | undefined {
+    const parsed = files.map((file) => this.open(file))[0];
+    return parsed?.content === undefined
+      ? undefined
+      : this.entry(schema, parsed.content, { parsed, path: [] });
+  }
+
   list<T extends object>(schema: z.ZodType<T>, files: readonly DataFile[]): T[] {
     return files.flatMap((file) => {
       const parsed = this.open(file);
@@ -90,12 +100,10 @@ export function readEvidence(files: readonly DataFile[], folder: string): Result
   const filesOf = (name: ListName): readonly DataFile[] =>
     files.filter((file) => belongsTo(file.path, listFiles[name]));
   checkFileNames(reader, files, folder);
-  const release = files
-    .filter((file) => file.path === releaseFile)
-    .map((file) => {
-      const parsed = reader.open(file);
-      return reader.entry(shape.release, parsed.content, { parsed, path: [] });
-    })[0];
+  const singleOf = (name: SingleName): readonly DataFile[] =>
+    files.filter((file) => file.path === singleFiles[name]);
+  const release = reader.single(shape.release, singleOf('release'));
+  const topics = reader.single(shape.topics, singleOf('topics'));
   const lists = {
     options: reader.list(shape.options.element, filesOf('options')),
     outcomes: reader.list(shape.outcomes.element, filesOf('outcomes')),
@@ -110,16 +118,17 @@ export function readEvidence(files: readonly DataFile[], folder: string): Result
     definitions: reader.list(shape.definitions.element, filesOf('definitions')),
     arithmeticExceptions: reader.list(shape.arithmeticExceptions.element, filesOf('arithmeticExceptions')),
   };
-  if (release === undefined || reader.problems.length > 0) return failure(reader.problems);
+  if (release === undefined || topics === undefined || reader.problems.length > 0)
+    return failure(reader.problems);
   const place: EvidenceSet['place'] = (entry, path = []) => {
     const origin = reader.origins.get(entry);
     return origin?.parsed.spanAt([...origin.path, ...path]);
   };
-  return success({ release, ...lists, place });
+  return success({ release, topics, ...lists, place });
 }
 
 function checkFileNames(reader: Reader, files: readonly DataFile[], folder: string): void {
-  const places = [releaseFile, ...Object.values(listFiles)];
+  const places = [...Object.values(singleFiles), ...Object.values(listFiles)];
   for (const place of places.filter((wanted) => !files.some((file) => belongsTo(file.path, wanted)))) {
     reader.refuse(`${place} is missing`, { file: `${folder}/${place}`, line: 1, column: 1 }, 'Add the file.');
   }

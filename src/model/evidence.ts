@@ -12,6 +12,7 @@ import type { EvidenceRecord, OptionCode } from './evidence-record.ts';
 import { LocalTextSchema } from './scalars.ts';
 import type { LocalText } from './scalars.ts';
 import type { Study, StudyId } from './study.ts';
+import type { TopicPlans } from './topic-plan.ts';
 
 const code = z.string().regex(/^[a-z0-9-]+$/i);
 const isoDate = z.iso.date();
@@ -50,6 +51,16 @@ export const OutcomeDefinitionSchema = z
       .array(OptionKindSchema)
       .min(1)
       .describe('kinds of option that can lead to it in a person never operated on; see isPossible'),
+    plain: z.literal(true).optional().describe('its name says it all, so a table does not explain it'),
+    new_without: z
+      .string()
+      .min(1)
+      .optional()
+      .describe('condition without which people were counted: not the figure of a person who has it'),
+    pressing: z
+      .literal(true)
+      .optional()
+      .describe('as trouble after an earlier operation it may not wait for weeks'),
   })
   .describe('something that may happen or change');
 export type OutcomeDefinition = z.infer<typeof OutcomeDefinitionSchema>;
@@ -101,6 +112,7 @@ export interface EvidenceBase {
   readonly options: readonly OptionDefinition[];
   readonly outcomes: readonly OutcomeDefinition[];
   readonly metrics: readonly MetricDefinition[];
+  readonly topics: TopicPlans;
   readonly studies: ReadonlyMap<StudyId, Study>;
   readonly records: readonly EvidenceRecord[];
   /** By the option written in the record; follow `figures_from` first (see `recordsFor`). */

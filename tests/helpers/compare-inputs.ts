@@ -22,6 +22,7 @@ import {
 } from '../../src/model/evidence-rules.ts';
 import type { Caution, Definition, Standing } from '../../src/model/evidence-rules.ts';
 import { StudySchema } from '../../src/model/study.ts';
+import { TopicPlansSchema } from '../../src/model/topic-plan.ts';
 import type { Study } from '../../src/model/study.ts';
 
 /** A day on which all people of these tests have their age. */
@@ -126,6 +127,7 @@ function readYaml(path: string): unknown {
 
 const options = OptionDefinitionSchema.array().parse(readYaml(join(data, 'options.yaml')));
 const outcomes = OutcomeDefinitionSchema.array().parse(readYaml(join(data, 'outcomes.yaml')));
+const topics = TopicPlansSchema.parse(readYaml(join(data, 'topics.yaml')));
 
 /** Evidence of the given records; studies that are not given are made up. */
 export function makeEvidence(
@@ -150,6 +152,7 @@ export function makeEvidence(
     options,
     outcomes,
     metrics: [],
+    topics,
     studies: new Map([...given, ...studies]),
     records,
     recordsByOption,

@@ -26,17 +26,12 @@ export function viewNext(scene: Scene): Viewed<typeof nextShape> {
   };
 }
 
-/** Trouble after an earlier operation that a surgeon would not leave for weeks (common practice). */
-const pressing = [
-  'slippage',
-  'erosion',
-  'band-erosion',
-  'obstruction',
-  'leak',
-  'bleeding',
-  'internal-hernia',
-];
+/** Trouble after an earlier operation that a surgeon would not leave for weeks: an outcome that says so, or this. */
+const pressingCondition = 'band-erosion';
 
 function mayNotWait(scene: Scene): boolean {
-  return scene.case.health.earlier_operations.some(({ trouble }) => pressing.includes(trouble ?? ''));
+  const pressing = scene.evidence.outcomes.filter((outcome) => outcome.pressing).map(({ code }) => code);
+  return scene.case.health.earlier_operations.some(({ trouble = '' }) =>
+    [pressingCondition, ...pressing].includes(trouble),
+  );
 }

@@ -24,26 +24,6 @@ import { asMarkup, bold, figure, joined } from './words.ts';
 /** Columns that fit beside the names and stay readable. */
 const mostColumns = 4;
 
-/** Outcomes whose name says it all. */
-const plainOutcomes = [
-  'death',
-  'bleeding',
-  'nausea',
-  'vomiting',
-  'constipation',
-  'abdominal-pain',
-  'hair-loss',
-  'fracture',
-  'infection',
-  'reoperation',
-  'readmission',
-  'gallbladder-removal',
-  'deficiency-iron',
-  'alcohol-problem',
-  'diarrhoea',
-  'pancreatitis',
-];
-
 /**
  * Tables of outcomes, options as rows, at most four columns a table. A sentence above says the denominator, and the
  * time where all outcomes share it; else the head of each column says its time.
@@ -144,10 +124,11 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
 }
 
 function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
-  const { words } = scene;
+  const { words, evidence } = scene;
+  const plain = new Set(evidence.outcomes.filter((outcome) => outcome.plain).map(({ code }) => code));
   return joined(
     ...columns
-      .filter(({ outcome }) => !plainOutcomes.includes(outcome))
+      .filter(({ outcome }) => !plain.has(outcome))
       .flatMap(({ outcome }) => [
         bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
         words.say(`outcomes.${outcome}.explained`),

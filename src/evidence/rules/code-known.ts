@@ -30,6 +30,7 @@ export const codeKnown: EvidenceRule = {
     };
     return [
       ...recordReferences(evidence),
+      ...pageReferences(evidence),
       ...ruleReferences(evidence),
       ...evidence.cautions.flatMap(cautionReferences),
     ]
@@ -74,12 +75,33 @@ function recordReferences({ options, records, riskFactors, definitions }: Eviden
   ];
 }
 
+/** Where the pages take outcomes from, and the conditions that decide about them. */
+function pageReferences({ outcomes, topics }: EvidenceSet): readonly Reference[] {
+  const harms = (['first-month', 'later-years', 'living-with-it'] as const).flatMap((id) =>
+    listOf(topics, [id, 'rows'], { what: 'outcome', codes: topics[id].rows }),
+  );
+  const pictures = (['first-month', 'later-years'] as const).flatMap((id) =>
+    listOf(topics, [id, 'picture'], { what: 'outcome', codes: topics[id].picture }),
+  );
+  const benefits = topics.benefits.flatMap(({ condition, outcomes: named }, index): readonly Reference[] => [
+    { entry: topics, at: ['benefits', index, 'condition'], what: 'condition', code: condition },
+    ...listOf(topics, ['benefits', index, 'outcomes'], { what: 'outcome', codes: named }),
+  ]);
+  const newTrouble = outcomes.map((entry): Reference => ({
+    entry,
+    at: ['new_without'],
+    what: 'condition',
+    code: entry.new_without,
+  }));
+  return [...harms, ...pictures, ...benefits, ...newTrouble];
+}
+
 function ruleReferences({ reversibility, standing, cautionCoverage }: EvidenceSet): readonly Reference[] {
   return [
     ...reversibility.flatMap((entry): Reference[] => [
       { entry, at: ['option'], what: 'option', code: entry.option },
       { entry, at: ['undo', 'weight_after', 'study'], what: 'study', code: entry.undo.weight_after.study },
-      ...listOf(entry, ['change_to'], entry.change_to),
+      ...listOf(entry, ['change_to'], { what: 'option', codes: entry.change_to }),
       ...entry.undo.data.map((figure, index): Reference => ({
         entry,
         at: ['undo', 'data', index, 'study'],
@@ -90,8 +112,10 @@ function ruleReferences({ reversibility, standing, cautionCoverage }: EvidenceSe
     ]),
     ...standing.map((entry): Reference => ({ entry, at: ['option'], what: 'option', code: entry.option })),
     ...cautionCoverage.flatMap((entry): Reference[] => [
-      ...listOf(entry, ['by_row'], entry.by_row),
-      ...entry.others.flatMap((other, index) => listOf(entry, ['others', index, 'options'], other.options)),
+      ...listOf(entry, ['by_row'], { what: 'option', codes: entry.by_row }),
+      ...entry.others.flatMap((other, index) =>
+        listOf(entry, ['others', index, 'options'], { what: 'option', codes: other.options }),
+      ),
     ]),
   ];
 }
@@ -100,11 +124,19 @@ function cautionReferences(entry: Caution): readonly Reference[] {
   const coded = (['condition', 'medicine', 'history'] as const).flatMap((what) =>
     [entry.when[what] ?? []].flat().map((code): Reference => ({ entry, at: ['when', what], what, code })),
   );
-  return [...coded, ...listOf(entry, ['options'], entry.options), ...sourcesOf(entry)];
+  return [
+    ...coded,
+    ...listOf(entry, ['options'], { what: 'option', codes: entry.options }),
+    ...sourcesOf(entry),
+  ];
 }
 
-function listOf(entry: object, at: DataPath, codes: readonly string[]): readonly Reference[] {
-  return codes.map((code, index) => ({ entry, at: [...at, index], what: 'option', code }));
+function listOf(
+  entry: object,
+  at: DataPath,
+  { what, codes }: { readonly what: Reference['what']; readonly codes: readonly string[] },
+): readonly Reference[] {
+  return codes.map((code, index) => ({ entry, at: [...at, index], what, code }));
 }
 
 function sourcesOf(entry: {

@@ -16,6 +16,7 @@ import { scopeDefined } from './scope-defined.ts';
 import { shareHasDenominator } from './share-has-denominator.ts';
 import { subgroupStated } from './subgroup-stated.ts';
 import { timeStated } from './time-stated.ts';
+import { topicFits } from './topic-fits.ts';
 import { unitFitsMetric } from './unit-fits-metric.ts';
 import { unreadNeverPrints } from './unread-never-prints.ts';
 
@@ -33,6 +34,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   scopeDefined,
   timeStated,
   outcomePossible,
+  topicFits,
   shareHasDenominator,
   intervalInOrder,
   unitFitsMetric,

@@ -79,6 +79,34 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'choosable: true, figures_from: care',
     ],
     [
+      'an outcome of a topic that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'topics.yaml',
+      'rows: [sore]',
+      'rows: [soar]',
+    ],
+    [
+      'a drawn outcome that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'topics.yaml',
+      'picture: [leak]',
+      'picture: [lake]',
+    ],
+    [
+      'a benefit for a condition that no case can have',
+      'EVIDENCE_UNKNOWN_CODE',
+      'topics.yaml',
+      'condition: reflux',
+      'condition: refluxx',
+    ],
+    [
+      'trouble that is new without a condition that no case can have',
+      'EVIDENCE_UNKNOWN_CODE',
+      'outcomes.yaml',
+      'new_without: reflux',
+      'new_without: refluxx',
+    ],
+    [
       'a source that is no study',
       'EVIDENCE_UNKNOWN_CODE',
       'reversibility.yaml',
@@ -285,6 +313,23 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'outcomes.yaml',
       'meaning: Lost 5%., applies_to: [medicine]',
       'meaning: Lost 5%., applies_to: [operation]',
+    ],
+  ],
+  'topic-fits': [
+    [
+      'an outcome of another group',
+      'EVIDENCE_INVALID',
+      'topics.yaml',
+      'most: 1, rows: [leak]',
+      'most: 1, rows: [taste]',
+    ],
+    ['an outcome twice', 'EVIDENCE_INVALID', 'topics.yaml', 'rows: [sore]', 'rows: [sore, sore]'],
+    [
+      'a benefit that is none',
+      'EVIDENCE_INVALID',
+      'topics.yaml',
+      'outcomes: [wellbeing]',
+      'outcomes: [taste]',
     ],
   ],
   'share-has-denominator': [

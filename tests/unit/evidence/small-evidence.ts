@@ -27,11 +27,19 @@ paid_by: {en: nobody}
 - { code: weight-loss, group: [weight], better: higher, meaning: Weight lost., applies_to: [operation, medicine, none] }
 - { code: responder-5-TWL, group: [weight], better: higher, meaning: Lost 5%., applies_to: [medicine] }
 - { code: wellbeing, group: [benefit], better: higher, meaning: A score., applies_to: [operation] }
+- { code: sore, group: [late-harm], better: lower, meaning: A sore., applies_to: [operation], new_without: reflux }
+- { code: taste, group: [living-with-it], better: lower, meaning: A taste., applies_to: [operation] }
 - { code: stay, group: [stay-and-recovery], better: lower, meaning: Days., applies_to: [operation] }
 `,
   'metrics.yaml': `
 - { code: TWL, unit: '%', meaning: Percent lost. }
 - { code: score, unit: points, meaning: A score. }
+`,
+  'topics.yaml': `
+first-month: { picture: [leak], most: 1, rows: [leak] }
+later-years: { picture: [sore], most: 1, rows: [sore] }
+living-with-it: { most: 1, rows: [taste] }
+benefits: [{ condition: reflux, outcomes: [wellbeing] }]
 `,
   'studies/a.yaml': `
 - id: alpha-2020
