@@ -1,42 +1,22 @@
 import type { Pooled } from '../model/comparison.ts';
 import type { Candidate } from './assess-record.ts';
+import { fitLogitNormal } from './logit-normal.ts';
+import type { CountedShare } from './logit-normal.ts';
 import { standardErrors95 } from './score-interval.ts';
-
-export interface CountedShare {
-  readonly events: number;
-  readonly n: number;
-}
 
 /** Fewer studies say nothing about how much studies differ. */
 const fewestStudies = 4;
 
 /**
- * Under this share the logit of a study is far from normal, and pooling it gives a number that no study found: rare
- * events need exact or generalised-linear methods, so they are not pooled here.
- */
-const lowestShare = 0.01;
-
-/**
- * Random-effects mean of shares on the logit scale (DerSimonian and Laird 1986, inverse-variance weights), with its
- * 95 % interval, the 95 % interval in which the share of a further study is expected, and I² in percent. Undefined for
- * fewer than four studies, and where any share is rare, none or all.
+ * Random-effects mean of shares by the binomial-normal model, which holds for rare events and for studies that saw
+ * none; with its 95 % interval, the 95 % interval in which the share of a further study is expected, and I² in
+ * percent. Undefined for fewer than four studies, and where nobody or everybody had the event.
  */
 export function poolShares(counts: readonly CountedShare[]): Pooled | undefined {
-  const shares = counts.map(({ events, n }) => events / n);
-  if (counts.length < fewestStudies || shares.some((share) => share < lowestShare || share > 1 - lowestShare))
+  const events = sum(counts.map((study) => study.events));
+  if (counts.length < fewestStudies || events === 0 || events === sum(counts.map(({ n }) => n)))
     return undefined;
-  const effects = counts.map(({ events, n }) => Math.log(events / (n - events)));
-  const variances = counts.map(({ events, n }) => 1 / events + 1 / (n - events));
-  const fixed = weighted(effects, variances);
-  const q = sum(effects.map((effect, index) => (effect - fixed.mean) ** 2 / (variances[index] ?? 1)));
-  const spare = counts.length - 1;
-  const weights = variances.map((variance) => 1 / variance);
-  const scale = sum(weights) - sum(weights.map((weight) => weight * weight)) / sum(weights);
-  const between = Math.max(0, (q - spare) / scale);
-  const { mean, error } = weighted(
-    effects,
-    variances.map((variance) => variance + between),
-  );
+  const { mean, between, error } = fitLogitNormal(counts);
   const around = (half: number): { low: number; high: number } => ({
     low: shareOf(mean - half),
     high: shareOf(mean + half),
@@ -45,9 +25,24 @@ export function poolShares(counts: readonly CountedShare[]): Pooled | undefined 
     value: shareOf(mean),
     ...around(standardErrors95 * error),
     studies: counts.length,
-    heterogeneity: q > spare ? (100 * (q - spare)) / q : 0,
-    expected: around(standardErrors95 * Math.sqrt(between + error * error)),
+    heterogeneity: heterogeneityOf(counts, between * between),
+    expected: around(standardErrors95 * Math.hypot(between, error)),
   };
+}
+
+/**
+ * I² in percent: what part of the differences between studies is not chance, against the variance of a typical study
+ * (Higgins and Thompson, Stat Med 2002;21:1539-1558, formula 9). Half a person is added where a cell is empty.
+ */
+function heterogeneityOf(counts: readonly CountedShare[], between: number): number {
+  const weights = counts.map(({ events, n }) => {
+    const empty = events === 0 || events === n ? 0.5 : 0;
+    return 1 / (1 / (events + empty) + 1 / (n - events + empty));
+  });
+  const total = sum(weights);
+  const typical =
+    ((counts.length - 1) * total) / (total * total - sum(weights.map((weight) => weight * weight)));
+  return (100 * between) / (between + typical);
 }
 
 /** Counts of records whose group is stated; a published percent of it is a whole number of people. */
@@ -56,16 +51,6 @@ export function countsOf(candidates: readonly Candidate[]): readonly CountedShar
     if (value.kind !== 'proportion' || value.n === undefined) return [];
     return [{ events: value.events ?? Math.round(value.value * value.n), n: value.n }];
   });
-}
-
-function weighted(
-  effects: readonly number[],
-  variances: readonly number[],
-): { readonly mean: number; readonly error: number } {
-  const weights = variances.map((variance) => 1 / variance);
-  const total = sum(weights);
-  const mean = sum(effects.map((effect, index) => effect * (weights[index] ?? 0))) / total;
-  return { mean, error: Math.sqrt(1 / total) };
 }
 
 function shareOf(logit: number): number {
