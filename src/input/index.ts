@@ -1,5 +1,8 @@
+export { changeCase } from './change-case.ts';
+export type { ChangedCase } from './change-case.ts';
 export { checkTogether } from './check-together.ts';
 export type { Pairing } from './check-together.ts';
+export type { CaseChange, ChangedValue } from './describe-changes.ts';
 export { caseJsonSchema, clinicJsonSchema } from './json-schema.ts';
 export { readCase } from './read-case.ts';
 export { readClinic } from './read-clinic.ts';

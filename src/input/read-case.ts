@@ -10,7 +10,7 @@ import { checkHistory } from './rules/check-history.ts';
 import { checkPerson } from './rules/check-person.ts';
 import { checkWords } from './rules/check-words.ts';
 
-const caseKind: FileKind<Case> = {
+export const caseKind: FileKind<Case> = {
   schema: CaseSchema,
   rules: [checkDuplicates, checkDecision, checkHistory, checkPerson, checkWords],
   mistaken: (value) =>

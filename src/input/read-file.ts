@@ -9,6 +9,7 @@ import type { Finding } from './finding.ts';
 import type { Located } from './locate-findings.ts';
 import { locateFindings } from './locate-findings.ts';
 import { parseYaml } from './parse-yaml.ts';
+import type { Parsed } from './parse-yaml.ts';
 import type { ReadContext } from './read-context.ts';
 import { readFields } from './read-fields.ts';
 import type { Tree } from './read-tree.ts';
@@ -33,7 +34,11 @@ export interface SourceFile {
 
 /** Reads a file of a kind: everything wrong at once, sorted by position. Never throws. */
 export function readFile<T>(source: SourceFile, kind: FileKind<T>, context: ReadContext): Result<T> {
-  const parsed = parseYaml(source.text, source.file);
+  return checkParsed(parseYaml(source.text, source.file), kind, context);
+}
+
+/** The same for a text that is parsed already. */
+export function checkParsed<T>(parsed: Parsed, kind: FileKind<T>, context: ReadContext): Result<T> {
   if (parsed.tree === undefined) return failure(parsed.diagnostics);
   const { tree } = parsed;
   const located: Located = { lines: parsed.lines, tree, vocabulary: wordsOf(context) };

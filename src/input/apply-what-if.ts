@@ -1,0 +1,146 @@
+import { ageOn } from '../model/quantity.ts';
+import { pathKey } from './finding.ts';
+import type { Path } from './finding.ts';
+import type { WhatIfStep } from './parse-what-if.ts';
+import type { Place, Range, Tree } from './read-tree.ts';
+import { isPlainMap } from './walk-schema.ts';
+
+/** A step whose ranges count from the start of the case file and everything joined to it. */
+export interface PlacedStep {
+  readonly step: WhatIfStep;
+  readonly start: number;
+}
+
+interface Draft {
+  readonly value: unknown;
+  readonly places: Map<string, Place>;
+}
+
+type ListStep = Extract<WhatIfStep, { kind: 'list' }>;
+type SetStep = Extract<WhatIfStep, { kind: 'set' }>;
+
+/**
+ * The tree of a case as it would be read with the changes written in, one after the other: a later one wins. What is
+ * changed has its place in the argument that changes it.
+ *
+ * @param today ISO date on which an age is meant
+ */
+export function applyWhatIf(tree: Tree, steps: readonly PlacedStep[], today: string): Tree {
+  const draft: Draft = { value: structuredClone(tree.value), places: new Map(tree.places) };
+  const before = textsAt(draft, optionsPath);
+  for (const { step, start } of steps) {
+    if (step.kind === 'set') setValue(draft, step, { start, today });
+    else changeList(draft, step, start);
+  }
+  const options = textsAt(draft, optionsPath);
+  forgetOptions(
+    draft,
+    before.filter((code) => !options.includes(code)),
+  );
+  return { ...tree, value: draft.value, places: draft.places };
+}
+
+function setValue(draft: Draft, step: SetStep, at: { readonly start: number; readonly today: string }): void {
+  const { field, value, text } = step;
+  const place = placeOf(step, at.start);
+  const isAge = field.kind === 'age' && typeof value === 'number';
+  const written = isAge ? bornAt(value, { present: textAt(draft, field.path), today: at.today }) : value;
+  write(draft, field.path, written);
+  draft.places.set(
+    pathKey(field.path),
+    typeof value === 'number' && !isAge ? { ...place, plain: text } : place,
+  );
+}
+
+/** The present birth date where it gives the age already; else a birthday on the day that is meant. */
+function bornAt(
+  age: number,
+  { present, today }: { readonly present: string; readonly today: string },
+): string {
+  if (ageOn(present, today) === age) return present;
+  const year = String(Number(today.slice(0, 4)) - age).padStart(4, '0');
+  // The year of birth may have no 29 February; a day earlier the age is the same.
+  const day = today.slice(4) === '-02-29' ? '-02-28' : today.slice(4);
+  return `${year}${day}`;
+}
+
+interface Item {
+  readonly code: string;
+  readonly place: Place | undefined;
+}
+
+function changeList(draft: Draft, step: ListStep, start: number): void {
+  const { path } = step.field;
+  const given = step.codes.map(({ code, sign, at }) => ({ code, sign, place: { value: shift(at, start) } }));
+  let items: readonly Item[] = textsAt(draft, path).map((code, index) => ({
+    code,
+    place: draft.places.get(pathKey([...path, index])),
+  }));
+  if (given.every(({ sign }) => sign === undefined)) items = given;
+  for (const one of given) {
+    if (one.sign === '-') items = items.filter(({ code }) => code !== one.code);
+    if (one.sign === '+' && items.every(({ code }) => code !== one.code)) items = [...items, one];
+  }
+  write(draft, path, step.isEmpty ? null : items.map(({ code }) => code));
+  forgetPlaces(draft, path);
+  draft.places.set(pathKey(path), placeOf(step, start));
+  items.forEach(({ place }, index) => {
+    if (place !== undefined) draft.places.set(pathKey([...path, index]), place);
+  });
+}
+
+const optionsPath: Path = ['decision', 'options'];
+
+/**
+ * What the surgeon said of an option goes with the option. Doing nothing more stays one, so what was said of it stays.
+ */
+function forgetOptions(draft: Draft, gone: readonly string[]): void {
+  const isGone = (code: unknown): boolean =>
+    code !== 'no-operation' && gone.some((option) => option === code);
+  const decision = at(draft.value, ['decision']);
+  if (!isPlainMap(decision)) return;
+  const { leaning, advised_against: advised, chosen } = decision;
+  if (isPlainMap(leaning) && isGone(leaning['option'])) forget(draft, ['decision', 'leaning'], null);
+  if (isGone(chosen)) forget(draft, ['decision', 'chosen'], null);
+  if (!Array.isArray(advised)) return;
+  const kept = advised.filter((entry: unknown) => !(isPlainMap(entry) && isGone(entry['option'])));
+  if (kept.length < advised.length) forget(draft, ['decision', 'advised_against'], kept);
+}
+
+function forget(draft: Draft, path: Path, rest: unknown): void {
+  write(draft, path, rest);
+  forgetPlaces(draft, path);
+}
+
+/** The places under a path, whose items may have moved; the path itself keeps its own. */
+function forgetPlaces({ places }: Draft, path: Path): void {
+  const under = `${pathKey(path).slice(0, -1)},`;
+  for (const key of places.keys()) if (key.startsWith(under)) places.delete(key);
+}
+
+function placeOf({ at: range, key }: WhatIfStep, start: number): Place {
+  return { value: shift(range, start), key: shift(key, start) };
+}
+
+function shift([from, to]: Range, start: number): Range {
+  return [from + start, to + start];
+}
+
+function write(draft: Draft, path: Path, value: unknown): void {
+  const parent = at(draft.value, path.slice(0, -1));
+  if (isPlainMap(parent)) parent[String(path.at(-1))] = value;
+}
+
+function at(value: unknown, path: Path): unknown {
+  return path.reduce<unknown>((inner, key) => (isPlainMap(inner) ? inner[String(key)] : undefined), value);
+}
+
+function textAt(draft: Draft, path: Path): string {
+  const found = at(draft.value, path);
+  return typeof found === 'string' ? found : '';
+}
+
+function textsAt(draft: Draft, path: Path): readonly string[] {
+  const found = at(draft.value, path);
+  return Array.isArray(found) ? found.filter((item) => typeof item === 'string') : [];
+}
