@@ -2,6 +2,7 @@ import type { WeightPoint } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { chooseEnds } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
+import { followedInWords } from './say-followed.ts';
 import { sayLength } from './say-time.ts';
 import { drawnWeights, shortWeight, unitsPerKg, weightInWords } from './say-weight.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -30,6 +31,8 @@ export const lineBoardShape = group({
       alt: text,
     }),
   ),
+  /** Who was still measured where each line ends. */
+  followed: list(markup),
 });
 export type LineBoardView = Viewed<typeof lineBoardShape>;
 
@@ -49,6 +52,9 @@ export function viewLines(scene: Scene): LineBoardView | null {
       drawn.flatMap(({ points }) => points),
     ),
     lines: drawn.map(({ option, points }) => lineOfOption(scene, option, { points, ends })),
+    followed: drawn
+      .map(({ option, points }) => followedInWords(scene, option, points.at(-1)))
+      .filter((words) => words !== null),
   };
 }
 
