@@ -29,18 +29,14 @@ interface Counted {
 }
 
 /** The most telling that is stated: those seen of those who began, else a percent of them, else one of both. */
-function countedAt({ format }: Scene, record: EvidenceRecord): Counted | null {
-  const { followed } = record;
-  const number = (value: number): string => format.number(value);
-  if (followed?.of !== undefined && followed.seen !== undefined) {
-    return { key: 'seen_of', counts: { seen: number(followed.seen), of: number(followed.of) } };
+function countedAt({ format }: Scene, { followed, value }: EvidenceRecord): Counted | null {
+  const number = (amount: number): string => format.number(amount);
+  const { of, seen, percent } = followed ?? {};
+  if (of !== undefined && seen !== undefined)
+    return { key: 'seen_of', counts: { seen: number(seen), of: number(of) } };
+  if (of !== undefined && percent !== undefined) {
+    return { key: 'percent_of', counts: { some: number(Math.round(percent)), of: number(of) } };
   }
-  if (followed?.of !== undefined && followed.percent !== undefined) {
-    const counts = { some: number(Math.round(followed.percent)), of: number(followed.of) };
-    return { key: 'percent_of', counts };
-  }
-  const n = 'n' in record.value ? record.value.n : undefined;
-  if (n === undefined) return null;
-  const startOnly = 'n_is' in record.value && record.value.n_is === 'start';
-  return { key: startOnly ? 'began' : 'seen', counts: { n: number(n) } };
+  if (!('n' in value) || value.n === undefined) return null;
+  return { key: value.n_is === 'start' ? 'began' : 'seen', counts: { n: number(value.n) } };
 }
