@@ -5,6 +5,7 @@ import type { DocumentKind } from '../model/codes.ts';
 import type { DocumentTree } from '../model/document.ts';
 import { expectedText } from '../model/tree-text.ts';
 import { guardFigures } from './guard-figures.ts';
+import { guardStatements } from './guard-statements.ts';
 import type { DocumentTemplate, Templates } from './load-templates.ts';
 import { makeFurniture } from './make-furniture.ts';
 import { buildBlocks } from './markup/build-blocks.ts';
@@ -31,6 +32,7 @@ export function composeDocument(input: ComposeInput): Result<DocumentTree> {
     const tree = makeTree(scene, template, input.kind);
     const faults = [
       ...guardFigures(tree, input.comparison, input.evidence),
+      ...guardStatements(tree, input.evidence),
       ...missingStatements(tree, scene, template),
     ];
     return faults.length > 0 ? failure(faults) : success(tree);

@@ -44,7 +44,11 @@ function unique(
   return all.filter((one, index) => all.findIndex((other) => other.record === one.record) === index);
 }
 
-function refusal(message: string, place: { readonly path: string; readonly origin: string }): Diagnostic {
+/** `origin`: template file and line, or empty. */
+export function refusal(
+  message: string,
+  place: { readonly path: string; readonly origin: string },
+): Diagnostic {
   const [file = '', line = ''] = place.origin.split(':');
   return {
     code: 'EVIDENCE_UNVERIFIED',

@@ -15,6 +15,8 @@ export interface TextRun {
   readonly bold?: boolean;
   /** Only where the language differs from the document's. */
   readonly language?: string;
+  /** Rows of the evidence that the words stand on, as a sentence on undoing does (see statement.ts). */
+  readonly statements?: readonly string[];
 }
 
 /** A figure in words, tied to the cell and records it comes from. */

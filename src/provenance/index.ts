@@ -1,7 +1,9 @@
 import type { DocumentTree } from '../model/document.ts';
 import type { PacketTree } from '../model/packet.ts';
-import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName } from '../model/provenance.ts';
-import { recordsOf } from './records-of-document.ts';
+import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName, Relation } from '../model/provenance.ts';
+import { statementKind } from '../model/statement.ts';
+import type { StatementKind } from '../model/statement.ts';
+import { recordsOf, statementsOf } from './records-of-document.ts';
 
 /** Digests are SHA-256 in hexadecimal. */
 export interface ProvenanceInput {
@@ -38,26 +40,21 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
     id: `document:${input.documentIds[index] ?? String(index + 1)}`,
     tree,
   }));
-  const derivations = documents.flatMap(({ id, tree }) =>
-    recordsOf(tree).map(({ record, cells }) => ({
-      'prov:generatedEntity': id,
-      'prov:usedEntity': `record:${record}`,
-      'plainleaf:cell': cells,
-    })),
-  );
+  const derivations = documents.flatMap(({ id, tree }) => derivationsOf(id, tree));
   const members = documents.map(({ id }) => ({ 'prov:collection': packetId, 'prov:entity': id }));
-  const records = new Set(derivations.map((derivation) => derivation['prov:usedEntity']));
+  const rows = new Set(derivations.map((derivation) => derivation['prov:usedEntity']));
   return {
     prefix: {
       plainleaf: 'tag:plainleaf.example,2026:terms/',
       document: 'tag:plainleaf.example,2026:document/',
       record: 'tag:plainleaf.example,2026:record/',
+      undo: 'tag:plainleaf.example,2026:undo/',
+      caution: 'tag:plainleaf.example,2026:caution/',
+      definition: 'tag:plainleaf.example,2026:definition/',
     },
     entity: {
       ...sources,
-      ...Object.fromEntries(
-        [...records].map((id) => [id, { 'prov:type': name('plainleaf:EvidenceRecord') }]),
-      ),
+      ...Object.fromEntries([...rows].map((id) => [id, { 'prov:type': name(rowType(id)) }])),
       ...Object.fromEntries(documents.map(({ id, tree }) => [id, documentAttributes(tree)])),
       [packetId]: packetAttributes(input),
     },
@@ -84,6 +81,35 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
     wasDerivedFrom: numbered('d', derivations),
     hadMember: numbered('m', members),
   };
+}
+
+type Derivation = Relation<'prov:generatedEntity' | 'prov:usedEntity'>;
+
+/** What a document says, back to the rows of the evidence: its figures to records, its sentences to statements. */
+function derivationsOf(document: string, tree: DocumentTree): readonly Derivation[] {
+  return [
+    ...recordsOf(tree).map(({ record, cells }) => ({
+      'prov:generatedEntity': document,
+      'prov:usedEntity': `record:${record}`,
+      'plainleaf:cell': cells,
+    })),
+    ...statementsOf(tree).map(({ statement, figures }) => ({
+      'prov:generatedEntity': document,
+      'prov:usedEntity': statement,
+      'plainleaf:printed': figures ? 'figures' : 'words',
+    })),
+  ];
+}
+
+const statementTypes: { readonly [K in StatementKind]: string } = {
+  undo: 'plainleaf:UndoStatement',
+  caution: 'plainleaf:CautionStatement',
+  definition: 'plainleaf:Definition',
+};
+
+function rowType(id: string): string {
+  const kind = statementKind(id);
+  return kind === undefined ? 'plainleaf:EvidenceRecord' : statementTypes[kind];
 }
 
 function sourcesOf({ packet, digests, evidence }: ProvenanceInput): Record<string, ProvenanceAttributes> {

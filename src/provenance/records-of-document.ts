@@ -1,4 +1,5 @@
-import type { DocumentTree } from '../model/document.ts';
+import type { DocumentTree, FigureRun, TextRun } from '../model/document.ts';
+import { holdsFigure, theCase } from '../model/statement.ts';
 
 export interface RecordOfDocument {
   readonly record: string;
@@ -9,7 +10,7 @@ export interface RecordOfDocument {
 /** The evidence records whose figures a document prints, sorted by id. */
 export function recordsOf(tree: DocumentTree): readonly RecordOfDocument[] {
   const cellsByRecord = new Map<string, Set<string>>();
-  for (const { cell, records } of figuresIn(tree.blocks)) {
+  for (const { cell, records } of nodesIn(tree.blocks, isFigure)) {
     for (const record of records) {
       const cells = cellsByRecord.get(record) ?? new Set();
       cellsByRecord.set(record, cells.add(cell));
@@ -20,20 +21,44 @@ export function recordsOf(tree: DocumentTree): readonly RecordOfDocument[] {
     .sort((a, b) => byText(a.record, b.record));
 }
 
-interface Figure {
-  readonly cell: string;
-  readonly records: readonly string[];
+export interface StatementOfDocument {
+  /** For example `undo:bypass` or `caution:reflux-sleeve` (see model/statement.ts). */
+  readonly statement: string;
+  /** Whether a number stands in what is printed of it: the words for some people leave the figures out. */
+  readonly figures: boolean;
 }
 
-/** Figures stand at every depth and in every kind of block, so the tree is searched as plain data. */
-function figuresIn(node: unknown): Figure[] {
+/**
+ * The rows of the evidence, other than records, that whole sentences of a document stand on, sorted by id. The case is
+ * none of them: every document is made from it.
+ */
+export function statementsOf(tree: DocumentTree): readonly StatementOfDocument[] {
+  const figuresByStatement = new Map<string, boolean>();
+  for (const { value, statements } of nodesIn(tree.blocks, isStanding)) {
+    for (const id of statements.filter((statement) => statement !== theCase)) {
+      figuresByStatement.set(id, (figuresByStatement.get(id) ?? false) || holdsFigure(value));
+    }
+  }
+  return [...figuresByStatement]
+    .map(([statement, figures]) => ({ statement, figures }))
+    .sort((a, b) => byText(a.statement, b.statement));
+}
+
+/** Runs stand at every depth and in every kind of block, so the tree is searched as plain data. */
+function nodesIn<T extends object>(node: unknown, wanted: (node: object) => node is T): readonly T[] {
   if (typeof node !== 'object' || node === null) return [];
-  if (isFigure(node)) return [node];
-  return Object.values(node).flatMap(figuresIn);
+  if (wanted(node)) return [node];
+  return Object.values(node).flatMap((child) => nodesIn(child, wanted));
 }
 
-function isFigure(node: object): node is Figure {
+function isFigure(node: object): node is FigureRun {
   return 'type' in node && node.type === 'figure' && 'cell' in node && 'records' in node;
+}
+
+type StandingRun = TextRun & Required<Pick<TextRun, 'statements'>>;
+
+function isStanding(node: object): node is StandingRun {
+  return 'type' in node && node.type === 'text' && 'statements' in node;
 }
 
 function byText(a: string, b: string): number {

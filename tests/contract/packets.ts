@@ -82,7 +82,7 @@ export interface Packet {
   readonly folder: string;
   readonly pages: readonly Page[];
   readonly record: PacketRecord;
-  /** Record ids behind the pages of patients, with the document and the cells that they stand in. */
+  /** Records behind the pages of patients, each by its id, with the document and the cells that it stands in. */
   readonly derivations: readonly Derivation[];
 }
 
@@ -111,11 +111,13 @@ function readWithPoppler(folder: string): Packet {
     lines: (laidOut[index] ?? '').split('\n'),
     document: /\b[A-Z]{2}-\d+-e[ns]-\d-[0-9a-f]+/.exec(text)?.[0] ?? '',
   }));
-  const derivations = Object.values(record.provenance.wasDerivedFrom ?? {}).map((derived) => ({
-    document: (derived['prov:generatedEntity'] ?? '').replace('document:', ''),
-    record: (derived['prov:usedEntity'] ?? '').replace('record:', ''),
-    cells: [derived['plainleaf:cell'] ?? []].flat(),
-  }));
+  const derivations = Object.values(record.provenance.wasDerivedFrom ?? {})
+    .filter((derived) => derived['prov:usedEntity']?.startsWith('record:'))
+    .map((derived) => ({
+      document: (derived['prov:generatedEntity'] ?? '').replace('document:', ''),
+      record: (derived['prov:usedEntity'] ?? '').replace('record:', ''),
+      cells: [derived['plainleaf:cell'] ?? []].flat(),
+    }));
   return {
     folder,
     record,

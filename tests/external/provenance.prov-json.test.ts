@@ -61,7 +61,12 @@ const record = recordProvenance({
     language: 'en',
     title: 't',
     author: 'a',
-    documents: [smallTree([paragraph('a:1', [figure('6', 'sleeve/leak/30d', ['sleeve.leak.30d.a'])])])],
+    documents: [
+      smallTree([
+        paragraph('a:1', [figure('6', 'sleeve/leak/30d', ['sleeve.leak.30d.a'])]),
+        paragraph('a:2', [{ type: 'text', value: '1 of 48', statements: ['undo:bypass#weight_after'] }]),
+      ]),
+    ],
   },
   documentIds: ['PE-1-en-1'],
   state: 'draft',

@@ -23,7 +23,8 @@ import type { EvidenceBase } from '../../src/model/evidence.ts';
 import type { Block, DocumentTree, Strip, StripRow, Table } from '../../src/model/document.ts';
 import type { Locale } from '../../src/model/locale.ts';
 import { expectedText } from '../../src/model/tree-text.ts';
-import { makeEvidence, makeRecord } from './compare-inputs.ts';
+import type { Reversibility } from '../../src/model/evidence-rules.ts';
+import { makeEvidence, makeRecord, readDefinitions } from './compare-inputs.ts';
 
 /** A comparison written by hand: every kind of cell, invented figures. */
 const root = join(import.meta.dirname, '../..');
@@ -343,6 +344,23 @@ export const practiceHit: CautionHit = {
   triggers: ['bmi'],
 };
 
+/** A row on undoing an option that was read on a page, changed as asked. */
+export function undoingOf(option: string, changes: Partial<Reversibility> = {}): Reversibility {
+  return {
+    option,
+    undo: {
+      possible: 'partly',
+      how: 'A second operation.',
+      what_remains: 'Scars.',
+      weight_after: { statement: 'Some of it returns.', basis: 'page', study: 'study-a' },
+      data: [],
+    },
+    change_to: [],
+    sources: [{ study: 'study-a', seen: 'page' }],
+    ...changes,
+  };
+}
+
 /** Evidence that holds the records of a comparison, all read on a page unless said otherwise. */
 export function evidenceFor(
   comparison: ComparisonTable,
@@ -361,6 +379,10 @@ export function evidenceFor(
   return {
     ...makeEvidence(records),
     nextReview: '2027-11-25',
+    reversibility: new Map(
+      comparison.options.map(({ figuresFrom }) => [figuresFrom, undoingOf(figuresFrom)]),
+    ),
+    definitions: readDefinitions(),
     cautions: [
       {
         ...caution,

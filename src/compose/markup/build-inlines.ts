@@ -5,6 +5,7 @@ import { childrenNamed, choiceOf, present, refuse, requiredText, textOf } from '
 interface Style {
   readonly bold: boolean;
   readonly language?: string;
+  readonly statements?: readonly string[];
 }
 
 const roles: readonly Paragraph['role'][] = ['body', 'lead', 'number', 'strong', 'small'];
@@ -42,6 +43,8 @@ function collect(element: MarkupElement, style: Style): readonly Inline[] {
     if (child.type === 'text') return [textRun(child.value, style)];
     if (child.name === 'fig') return [figureRun(child, style)];
     if (child.name === 'b') return collect(child, { ...style, bold: true });
+    if (child.name === 'stands')
+      return collect(child, { ...style, statements: idsIn(requiredText(child, 'on')) });
     return collect(child, { ...style, language: requiredText(child, 'code') });
   });
 }
@@ -52,7 +55,12 @@ function textRun(value: string, style: Style): TextRun {
     value,
     bold: style.bold ? true : undefined,
     language: style.language,
+    statements: style.statements,
   });
+}
+
+function idsIn(text: string): readonly string[] {
+  return text.split(' ').filter((id) => id !== '');
 }
 
 function figureRun(element: MarkupElement, style: Style): FigureRun {
@@ -62,12 +70,11 @@ function figureRun(element: MarkupElement, style: Style): FigureRun {
     .join('')
     .trim();
   if (value === '') refuse(element, '<fig> says nothing');
-  const records = (textOf(element, 'records') ?? '').split(' ').filter((record) => record !== '');
   return present({
     type: 'figure' as const,
     value,
     cell: requiredText(element, 'cell'),
-    records,
+    records: idsIn(textOf(element, 'records') ?? ''),
     bold: style.bold ? true : undefined,
   });
 }
@@ -87,7 +94,9 @@ function joinTexts(inlines: readonly Inline[]): readonly Inline[] {
 }
 
 function sameStyle(a: TextRun, b: TextRun): boolean {
-  return a.bold === b.bold && a.language === b.language;
+  return (
+    a.bold === b.bold && a.language === b.language && a.statements?.join(' ') === b.statements?.join(' ')
+  );
 }
 
 function trimEnds(inlines: readonly Inline[]): readonly Inline[] {

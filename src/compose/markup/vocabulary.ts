@@ -1,4 +1,4 @@
-/** What one element may carry. `content`: child elements by name, or `inline` for text with <b>, <fig>, <lang>. */
+/** What one element may carry. `content`: child elements by name, or `inline` for text with <b>, <fig>, <lang>, <stands>. */
 export interface ElementRule {
   readonly required: readonly string[];
   readonly optional: readonly string[];
@@ -60,6 +60,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   b: rule('', '', 'inline'),
   fig: rule('cell records', '', 'inline'),
   lang: rule('code', '', 'inline'),
+  stands: rule('on', '', 'inline'),
 };
 
 /** The rule of an element; undefined if there is no such element. */
@@ -68,4 +69,4 @@ export function ruleOf(name: string): ElementRule | undefined {
 }
 
 /** Elements that stand inside a line of text. */
-export const inlineElements: readonly string[] = ['b', 'fig', 'lang'];
+export const inlineElements: readonly string[] = ['b', 'fig', 'lang', 'stands'];

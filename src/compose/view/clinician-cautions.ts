@@ -1,11 +1,12 @@
 import type { CautionHit } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { cautionStatement } from '../../model/statement.ts';
 import { denseTable, labels } from './dense-table.ts';
 import type { Scene } from './scene.ts';
 import { optionsNamed } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
 import { cautionText, mayState } from './view-health.ts';
-import { asMarkup, inLanguage, joined } from './words.ts';
+import { asMarkup, inLanguage, joined, standingOn } from './words.ts';
 
 const columns = [
   { key: 'id', width: 21 },
@@ -56,7 +57,8 @@ function statementOf(scene: Scene, hit: CautionHit): Markup {
 /** What usual practice says, in the words of the evidence (English), since no patient page prints it. */
 function practiceStatement(scene: Scene, hit: CautionHit): Markup {
   const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
-  return inLanguage(caution?.statement ?? '', { language: 'en', document: scene.locale.tag });
+  const words = inLanguage(caution?.statement ?? '', { language: 'en', document: scene.locale.tag });
+  return standingOn([cautionStatement(hit.id)], words);
 }
 
 function sourcesOf(scene: Scene, hit: CautionHit): readonly Markup[] {

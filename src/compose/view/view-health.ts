@@ -1,12 +1,14 @@
 import type { CautionHit, IndicationNote } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { cautionStatement, isCautionRead, theCase } from '../../model/statement.ts';
+import { noteStatements } from './note-statements.ts';
 import type { Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { group, list, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { asMarkup, bold, joined } from './words.ts';
+import { asMarkup, bold, joined, readLength, standingOn } from './words.ts';
 
 /** One or more call-outs, so that none is longer than a page. */
 export const healthShape = list(group({ heading: text, lines: list(lineShape) }));
@@ -34,7 +36,8 @@ function cautionLines(scene: Scene): readonly Line[] {
   return [...causes].flatMap(([cause, hits]) =>
     hits.map((hit, index) => {
       const text = joined(aboutOptions(scene, hit), cautionText(scene, hit));
-      return withDuty('caution', index === 0 ? joined(bold({ markup: cause }), text) : text);
+      const lead = standingOn([theCase], bold({ markup: cause }));
+      return withDuty('caution', index === 0 ? joined(lead, text) : text);
     }),
   );
 }
@@ -45,9 +48,10 @@ export function aboutOptions(scene: Scene, hit: CautionHit): Markup {
 }
 
 function noteInWords(scene: Scene, note: IndicationNote): Markup {
-  return scene.words.say(`comparison.notes.${note}`, {
+  const words = scene.words.say(`comparison.notes.${note}`, {
     bmi: scene.format.number(scene.comparison.person.bmi, 1),
   });
+  return standingOn(noteStatements[note], words);
 }
 
 /** Cautions that the clinic has not struck, in the order of the comparison. */
@@ -57,13 +61,14 @@ export function patientCautions(scene: Scene): readonly CautionHit[] {
 
 /** The statement where a source was read; else only what to ask, which holds no figure. */
 export function cautionText(scene: Scene, hit: CautionHit): Markup {
-  return scene.words.say(`cautions.${hit.id}.${mayState(scene, hit) ? 'statement' : 'ask'}`);
+  const words = scene.words.say(`cautions.${hit.id}.${mayState(scene, hit) ? 'statement' : 'ask'}`);
+  return standingOn([cautionStatement(hit.id)], words);
 }
 
 /** Second guard beside the comparison's: the evidence itself must say that the statement's source was read. */
 export function mayState(scene: Scene, hit: CautionHit): boolean {
   const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
-  return hit.basis === 'page' && caution?.basis === 'page' && caution.seen === 'page';
+  return hit.basis === 'page' && caution !== undefined && isCautionRead(caution);
 }
 
 /** What in the case called the caution up, as sentences: "You have reflux." */
@@ -87,7 +92,7 @@ function shareOut(lines: readonly Line[]): readonly (readonly Line[])[] {
   const groups: Line[][] = [];
   let room = 0;
   for (const line of lines) {
-    const length = line.words.markup.length;
+    const length = readLength(line.words);
     const current = groups.at(-1);
     if (current === undefined || room < length) {
       groups.push([line]);

@@ -1,5 +1,7 @@
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
+import { definitionStatement } from '../../model/statement.ts';
+import { noteStatements } from './note-statements.ts';
 import { shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import type { Scene } from './scene.ts';
@@ -12,16 +14,28 @@ interface OtherSources {
   readonly release: readonly Markup[];
 }
 
-/** What else stands on a source: cautions, undoing, the clinic's own preferences, and the release itself. */
+/** What else stands on a source: notes on thresholds, cautions, undoing, the clinic's own preferences, and the release itself. */
 export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources {
   const { words, clinic } = scene;
   return {
-    points: [...cautionSources(scene, numbers), ...undoSources(scene, numbers)],
+    points: [
+      ...noteSources(scene, numbers),
+      ...cautionSources(scene, numbers),
+      ...undoSources(scene, numbers),
+    ],
     preferred: clinic.prefer.map(({ record, reason }) =>
       words.say('sources.preferred', { record, reason: words.free(reason) }),
     ),
     release: releaseLines(scene),
   };
+}
+
+/** One line for all notes: their thresholds come from one set of indications. */
+function noteSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
+  const ids = scene.comparison.notes.flatMap((note) => noteStatements[note]);
+  const rows = scene.evidence.definitions.filter(({ id }) => ids.includes(definitionStatement(id)));
+  const where = whereSeen(scene, rows, numbers);
+  return where === null ? [] : [joined(scene.words.say('sources.thresholds'), where)];
 }
 
 function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {

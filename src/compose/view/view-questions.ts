@@ -3,7 +3,7 @@ import { healthQuestions } from './health-questions.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { aboutOptions, mayState, patientCautions } from './view-health.ts';
+import { aboutOptions, cautionText, mayState, patientCautions } from './view-health.ts';
 import { joined } from './words.ts';
 
 export const questionsShape = group({
@@ -72,10 +72,7 @@ function ownHealth(scene: Scene): readonly Markup[] {
 function askLines(scene: Scene): readonly Markup[] {
   return patientCautions(scene)
     .filter((hit) => !mayState(scene, hit))
-    .map((hit) => {
-      const about = aboutOptions(scene, hit);
-      return joined(about, scene.words.say(`cautions.${hit.id}.ask`));
-    });
+    .map((hit) => joined(aboutOptions(scene, hit), cautionText(scene, hit)));
 }
 
 /** One question an outcome about what no study says for people like this person. */

@@ -1,11 +1,12 @@
 import type { Markup } from '../../model/locale.ts';
+import { undoStatement, weightAfterStatement } from '../../model/statement.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
-import { bold, joined } from './words.ts';
+import { bold, joined, standingOn } from './words.ts';
 
 export const undoShape = list(rowShape);
 
@@ -24,14 +25,7 @@ function undoRow(scene: Scene, option: NamedOption): Row {
   });
   return {
     ...plainRow(option, [
-      body(
-        joined(
-          answer,
-          forThisPerson(scene, words.say(`options.${option.code}.undo`)),
-          ...weightAfter(scene, option).map((text) => forThisPerson(scene, text)),
-          ...changes(scene, option),
-        ),
-      ),
+      body(joined(answer, undoing(scene, option), weightAfter(scene, option), ...changes(scene, option))),
     ]),
     wayBack: { possible, alt },
   };
@@ -47,11 +41,24 @@ function forThisPerson(scene: Scene, words: Markup): Markup {
 
 const adultAge = 18;
 
+/** What undoing takes. */
+function undoing(scene: Scene, option: NamedOption): Markup {
+  const words = forThisPerson(scene, scene.words.say(`options.${option.code}.undo`));
+  return standingOn(rowOf(scene, option, undoStatement), words);
+}
+
 /** What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. */
-function weightAfter(scene: Scene, option: NamedOption): readonly Markup[] {
+function weightAfter(scene: Scene, option: NamedOption): Markup {
   const { possible, weightAfterKnown } = option.column.reversibility;
-  if (possible === 'no' && !weightAfterKnown) return [];
-  return [scene.words.say(`options.${option.code}.weight_after`)];
+  if (possible === 'no' && !weightAfterKnown) return { markup: '' };
+  const words = forThisPerson(scene, scene.words.say(`options.${option.code}.weight_after`));
+  return standingOn(rowOf(scene, option, weightAfterStatement), words);
+}
+
+/** The row on undoing that stands for an option; none where the evidence has none, and then no figure may be said. */
+function rowOf(scene: Scene, option: NamedOption, id: (code: string) => string): readonly string[] {
+  const { figuresFrom } = option.column;
+  return scene.evidence.reversibility.has(figuresFrom) ? [id(figuresFrom)] : [];
 }
 
 /** What an operation can be turned into; whoever has no operation can choose any, as its own words say. */

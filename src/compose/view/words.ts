@@ -90,3 +90,14 @@ export function figure(
   const records = source.records.map(escapeText).join(' ');
   return { markup: `<fig cell="${escapeText(source.cell)}" records="${records}">${escapeText(value)}</fig>` };
 }
+
+/** Whole sentences tied to the rows of the evidence that they stand on (see model/statement.ts). */
+export function standingOn(statements: readonly string[], words: Markup): Markup {
+  if (words.markup === '' || statements.length === 0) return words;
+  return { markup: `<stands on="${statements.map(escapeText).join(' ')}">${words.markup}</stands>` };
+}
+
+/** Characters that a reader sees. */
+export function readLength(words: Markup): number {
+  return words.markup.replace(/<[^>]*>/g, '').length;
+}

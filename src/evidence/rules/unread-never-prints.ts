@@ -1,10 +1,7 @@
-import { isPrintable } from '../../model/evidence.ts';
-import type { Caution } from '../../model/evidence-rules.ts';
+import type { Caution, Reversibility } from '../../model/evidence-rules.ts';
+import { holdsFigure, isCautionRead, isUndoingRead } from '../../model/statement.ts';
 import { faultIn } from './rule.ts';
 import type { EvidenceRule } from './rule.ts';
-
-/** A number that is not part of a name such as B12. */
-const bareNumber = /(?<![A-Za-z0-9])\d/;
 
 /** Texts that a patient page may print stand on a page that was read, or hold no figure. */
 export const unreadNeverPrints: EvidenceRule = {
@@ -15,23 +12,10 @@ export const unreadNeverPrints: EvidenceRule = {
       const fault = cautionFault(caution);
       return fault === undefined ? [] : [{ entry: caution, ...fault }];
     });
-    const reversals = evidence.reversibility
-      .filter(
-        ({ undo }) => undo.weight_after.basis === 'not-known' && bareNumber.test(undo.weight_after.statement),
-      )
-      .map((entry) => ({
-        entry,
-        at: ['undo', 'weight_after', 'statement'],
-        message: 'weight after undoing is not known, yet has a number',
-      }));
-    const withoutStudy = evidence.reversibility
-      .filter(({ undo }) => undo.weight_after.basis === 'page' && undo.weight_after.study === undefined)
-      .map((entry) => ({
-        entry,
-        at: ['undo', 'weight_after'],
-        message: 'weight after undoing was read on a page, but names no study',
-      }));
-    return [...cautions, ...reversals, ...withoutStudy].map(({ entry, at, message }) =>
+    const reversals = evidence.reversibility.flatMap((entry) =>
+      undoFaults(entry).map((fault) => ({ entry, ...fault })),
+    );
+    return [...cautions, ...reversals].map(({ entry, at, message }) =>
       faultIn(evidence, entry, {
         code: 'EVIDENCE_UNVERIFIED',
         message,
@@ -42,16 +26,36 @@ export const unreadNeverPrints: EvidenceRule = {
   },
 };
 
-function cautionFault(
-  caution: Caution,
-): { readonly at: readonly string[]; readonly message: string } | undefined {
+interface Fault {
+  readonly at: readonly string[];
+  readonly message: string;
+}
+
+function undoFaults(entry: Reversibility): readonly Fault[] {
+  const { how, what_remains: remains, weight_after: weight } = entry.undo;
+  const at = ['undo', 'weight_after'];
+  return [
+    ...(holdsFigure(`${how} ${remains}`) && !isUndoingRead(entry)
+      ? [{ at: ['undo', 'how'], message: 'what undoing takes has a number, but no source was read' }]
+      : []),
+    ...(weight.basis === 'not-known' && holdsFigure(weight.statement)
+      ? [{ at: [...at, 'statement'], message: 'weight after undoing is not known, yet has a number' }]
+      : []),
+    ...(weight.basis === 'page' && weight.study === undefined
+      ? [{ at, message: 'weight after undoing was read on a page, but names no study' }]
+      : []),
+  ];
+}
+
+function cautionFault(caution: Caution): Fault | undefined {
   if (caution.basis === 'page') {
-    const read = isPrintable(caution) && caution.sources.some(isPrintable);
-    return read ? undefined : { at: ['basis'], message: 'the basis is a page, but no source was read' };
+    return isCautionRead(caution)
+      ? undefined
+      : { at: ['basis'], message: 'the basis is a page, but no source was read' };
   }
   if (caution.ask === undefined)
     return { at: ['basis'], message: 'the basis is practice, but there is no line to ask with' };
-  return bareNumber.test(caution.ask)
+  return holdsFigure(caution.ask)
     ? { at: ['ask'], message: 'a line to ask with must hold no number' }
     : undefined;
 }

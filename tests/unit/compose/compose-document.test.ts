@@ -20,6 +20,7 @@ import {
   refluxHit,
   tenOptions,
   textOf,
+  undoingOf,
 } from '../../helpers/compose-inputs.ts';
 
 let templates: Templates;
@@ -206,6 +207,34 @@ describe('the last gate before paper', () => {
     );
   });
 
+  it.each([
+    ['what undoing takes', 'undo:bypass', { sources: [{ study: 'study-a', seen: 'page-2nd' as const }] }],
+    [
+      'weight once it is undone',
+      'undo:bypass#weight_after',
+      {
+        undo: {
+          ...undoingOf('bypass').undo,
+          weight_after: { statement: 'Not known.', basis: 'not-known' as const },
+        },
+      },
+    ],
+  ])('refuses a figure on %s that nobody read at its source', (_, id, changes) => {
+    const comparison = makeComparison(fiveOptions);
+    const { reversibility, ...evidence } = evidenceFor(comparison);
+    const rows = new Map([...reversibility, ['bypass', undoingOf('bypass', changes)] as const]);
+    const result = composeDocument(inputFor(comparison, { evidence: { ...evidence, reversibility: rows } }));
+    expect(result).toMatchObject({ ok: false, diagnostics: [{ code: 'EVIDENCE_UNVERIFIED', path: id }] });
+  });
+
+  it('refuses words on undoing with a figure where the evidence says nothing of undoing', () => {
+    const comparison = makeComparison(['bypass', 'no-operation']);
+    const evidence = evidenceFor(comparison, { reversibility: new Map() });
+    const result = composeDocument(inputFor(comparison, { evidence }));
+    const found = result.ok ? [] : result.diagnostics;
+    expect(found.map(({ code, path }) => [code, path])).toEqual([['EVIDENCE_UNVERIFIED', '']]);
+  });
+
   it('refuses a document that lacks a statement of its kind', () => {
     const comparison = makeComparison(fiveOptions);
     const documents = new Map(templates.documents);
@@ -282,6 +311,52 @@ describe('the last gate before paper', () => {
       ok: false,
       diagnostics: [{ code: 'TEMPLATE_UNKNOWN_BLOCK', span: { file: 'sources/main.hbs', line: 4 } }],
     });
+  });
+});
+
+describe('sentences that stand on a row of the evidence', () => {
+  const standing = (tree: DocumentTree): readonly (readonly [string, string])[] => {
+    const found: (readonly [string, string])[] = [];
+    JSON.stringify(tree.blocks, (_, node: unknown) => {
+      if (node !== null && typeof node === 'object' && 'statements' in node && 'value' in node)
+        found.push([String(node.statements), String(node.value)]);
+      return node;
+    });
+    return found;
+  };
+  const person = makeComparison(fiveOptions, { cautions: [refluxHit, practiceHit], notes: ['asian-25'] });
+
+  it('name it in the comparison: undoing and weight afterwards apart, cautions, notes and their causes', () => {
+    const found = standing(compose(person));
+    const rows = ['sleeve', 'bypass', 'plication', 'semaglutide', 'usual-care'];
+    expect(found.map(([ids]) => ids)).toEqual([
+      'definition:asian-obesity-2022,definition:indication-asian-2022',
+      'plainleaf:case',
+      'caution:reflux-sleeve',
+      'plainleaf:case',
+      'caution:bmi-very-high-others',
+      ...rows.flatMap((row) => [`undo:${row}`, `undo:${row}#weight_after`]),
+    ]);
+    expect(found[2]?.[1]).toMatch(/^After 10 years, /);
+    expect(found[7]?.[1]).toMatch(/^A second large operation .* and 1 died\.$/);
+    expect(found[8]?.[1]).toMatch(/^Part of the weight comes back\. .* 28\.25\.$/);
+  });
+
+  it('name it also where a warning is asked about, and where it is explained to the clinician', () => {
+    expect(standing(compose(person, { kind: 'questions' }))).toEqual([
+      ['caution:bmi-very-high-others', expect.stringMatching(/^Ask /)],
+    ]);
+    expect(standing(compose(person, { kind: 'clinician-sheet' })).map(([ids]) => ids)).toEqual([
+      'caution:reflux-sleeve',
+      'caution:bmi-very-high-others',
+    ]);
+  });
+
+  it('leave out the figures for those in whom undoing was not measured, and still name the row', () => {
+    const young = { ...person, person: { ...person.person, age: 16 } };
+    const bypass = standing(compose(young)).filter(([ids]) => ids.startsWith('undo:bypass'));
+    expect(bypass.map(([ids]) => ids)).toEqual(['undo:bypass', 'undo:bypass#weight_after']);
+    expect(bypass.map(([, words]) => words).join(' ')).not.toMatch(/\d/);
   });
 });
 

@@ -271,14 +271,22 @@ describe('the sources', () => {
       ...makeClinic(),
       prefer: [{ record: 'sleeve.leak.study-a', reason: { en: 'It is our own register.' } }],
     };
-    const comparison = makeComparison(fiveOptions, { cautions: [refluxHit, practiceHit] });
-    const tree = compose('sources', comparison, { clinic });
+    const comparison = makeComparison(fiveOptions, {
+      cautions: [refluxHit, practiceHit],
+      notes: ['asian-25', 'pregnant'],
+    });
+    const evidence = evidenceFor(comparison, { reversibility: new Map() });
+    const tree = compose('sources', comparison, { clinic, evidence });
     expect(textOf(tree)).toContain(
       'Record sleeve.leak.study-a. The reason of the clinic: It is our own register.',
     );
     const { text } = topicNamed(tree, 'Where do the points about health and undoing come from?');
     expect(text).toBe(
-      'Where do the points about health and undoing come from?\nYou have acid that rises into your food pipe (reflux). For a sleeve: Study 1.',
+      [
+        'Where do the points about health and undoing come from?',
+        'On the BMI from which an operation is advised: Study 2.',
+        'You have acid that rises into your food pipe (reflux). For a sleeve: Study 1.',
+      ].join('\n'),
     );
   });
 });
@@ -389,7 +397,12 @@ describe('the clinician sheet', () => {
     const runs = blocksOfType(tree, 'table').flatMap(({ rows }) =>
       rows.flatMap(({ cells }) => cells.flat().flatMap(({ inlines }) => inlines)),
     );
-    expect(runs).toContainEqual({ type: 'text', value: 'A statement for clinicians.', language: 'en' });
+    expect(runs).toContainEqual({
+      type: 'text',
+      value: 'A statement for clinicians.',
+      language: 'en',
+      statements: ['caution:bmi-very-high-others'],
+    });
   });
 
   it('says why records were set aside: ids where nothing is shown, counts where a figure is', () => {

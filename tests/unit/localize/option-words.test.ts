@@ -28,7 +28,6 @@ function publishedFigures(option: string): ReadonlySet<number> {
   const figures = [
     ...texts.flatMap((text) => [...figuresIn(text), ...spelledFiguresIn(text)]),
     ...data.flatMap(({ events, n, percent, estimate, time }) => [events, n, percent, estimate, time?.months]),
-    ...(option === 'band-removal' ? publishedFigures('band') : []),
   ].filter((figure) => figure !== undefined);
   return new Set([...figures, ...figures.flatMap(inTheOtherUnit)]);
 }

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
 import { canonicalJson } from '../../../src/io/digest.ts';
+import type { Inline } from '../../../src/model/document.ts';
 import { recordProvenance } from '../../../src/provenance/index.ts';
 import type { ProvenanceInput } from '../../../src/provenance/index.ts';
+import { theCase } from '../../../src/model/statement.ts';
 import { figure, paragraph, smallTree } from '../../helpers/small-tree.ts';
 
 const namedTitle = 'My choices, for Ilsa Marchetti-Boone';
@@ -57,6 +59,79 @@ describe('the provenance of a packet', () => {
         'plainleaf:cell': ['sleeve/leak/30d'],
       },
     ]);
+  });
+
+  describe('with sentences that stand on rows of the evidence', () => {
+    const standing = (value: string, ...statements: readonly string[]): Inline => ({
+      type: 'text',
+      value,
+      statements,
+    });
+    const documents = [
+      smallTree([
+        {
+          type: 'strip',
+          layout: 'way-back',
+          origin: 'a:1',
+          rows: [
+            {
+              name: 'Bypass',
+              origin: 'a:1',
+              words: [
+                paragraph('a:2', [
+                  standing('Scars stay. ', 'undo:bypass'),
+                  { ...standing('24 of 48 had a problem.', 'undo:bypass'), bold: true },
+                  standing('It is not known.', 'undo:bypass#weight_after'),
+                ]),
+              ],
+            },
+          ],
+        },
+        paragraph('a:3', [standing('You have type 2 diabetes.', theCase)], 'caution'),
+        paragraph('a:4', [
+          standing(
+            'From a BMI of 27.5.',
+            'definition:asian-obesity-2022',
+            'definition:indication-asian-2022',
+          ),
+        ]),
+        paragraph('a:5', [figure('6', 'sleeve/leak/30d', ['sleeve.leak.30d.a'])]),
+      ]),
+      smallTree([paragraph('a:6', [standing('Ask about B12.', 'caution:b12-deficiency-others')])]),
+    ];
+    const record = recordProvenance({ ...input, packet: { ...input.packet, documents } });
+
+    it('says for each document which ones, and whether a figure of them is printed', () => {
+      const found = Object.values(record.wasDerivedFrom).map((relation) => [
+        relation['prov:generatedEntity'].slice('document:PE-0417-en-'.length, -'-3f9a2c'.length),
+        relation['prov:usedEntity'],
+        relation['plainleaf:printed'],
+      ]);
+      expect(found).toEqual([
+        ['1', 'record:sleeve.leak.30d.a', undefined],
+        ['1', 'definition:asian-obesity-2022', 'figures'],
+        ['1', 'definition:indication-asian-2022', 'figures'],
+        ['1', 'undo:bypass', 'figures'],
+        ['1', 'undo:bypass#weight_after', 'words'],
+        ['2', 'caution:b12-deficiency-others', 'words'],
+      ]);
+    });
+
+    it('describes each with a type of its own, and keeps the case as it was', () => {
+      const typeOf = (id: string): unknown => record.entity[id]?.['prov:type'];
+      const qualified = (name: string): unknown => ({ $: name, type: 'prov:QUALIFIED_NAME' });
+      expect(typeOf('record:sleeve.leak.30d.a')).toEqual(qualified('plainleaf:EvidenceRecord'));
+      expect(typeOf('undo:bypass')).toEqual(qualified('plainleaf:UndoStatement'));
+      expect(typeOf('undo:bypass#weight_after')).toEqual(qualified('plainleaf:UndoStatement'));
+      expect(typeOf('caution:b12-deficiency-others')).toEqual(qualified('plainleaf:CautionStatement'));
+      expect(typeOf('definition:asian-obesity-2022')).toEqual(qualified('plainleaf:Definition'));
+      expect(typeOf('plainleaf:case')).toEqual(qualified('plainleaf:Case'));
+      expect(Object.keys(record.prefix)).toEqual(expect.arrayContaining(['undo', 'caution', 'definition']));
+    });
+
+    it('holds none of their words, which may repeat the case', () => {
+      expect(canonicalJson(record)).not.toMatch(/type 2|Scars|27\.5/);
+    });
   });
 
   it('holds a digest of everything the packet was made from', () => {

@@ -35,6 +35,30 @@ describe('building blocks from markup', () => {
     });
   });
 
+  it('ties sentences to the rows they stand on, and joins them only with their like', () => {
+    const words = build(
+      '<p>No. <stands on="undo:a">It is gone. <b>All</b> of it.</stands> <stands on="undo:a undo:b">So <lang code="es">es</lang>.</stands></p>',
+    );
+    const first = { statements: ['undo:a'] };
+    const second = { statements: ['undo:a', 'undo:b'] };
+    expect(words).toMatchObject({
+      inlines: [
+        { type: 'text', value: 'No. ' },
+        { type: 'text', value: 'It is gone. ', ...first },
+        { type: 'text', value: 'All', bold: true, ...first },
+        { type: 'text', value: ' of it.', ...first },
+        { type: 'text', value: ' ' },
+        { type: 'text', value: 'So ', ...second },
+        { type: 'text', value: 'es', language: 'es', ...second },
+        { type: 'text', value: '.', ...second },
+      ],
+    });
+    expect(words).not.toHaveProperty('inlines.0.statements');
+    expect(build('<p><stands on="undo:a">x </stands><stands on="undo:a">y</stands></p>')).toMatchObject({
+      inlines: [{ value: 'x y', statements: ['undo:a'] }],
+    });
+  });
+
   it('builds a strip with its axis and pictures', () => {
     const strip = build(`<strip layout="range">
       <axis min="60" max="130" today="114.5" label="You today"><scale unit="pounds"><tick at="68" label="150"/></scale></axis>
@@ -115,6 +139,8 @@ describe('building blocks from markup', () => {
     ['<p role="huge">x</p>', 'is not one of'],
     ['<p></p>', '<p> says nothing'],
     ['<p><fig cell="a" records="r"></fig></p>', '<fig> says nothing'],
+    ['<p><stands on="">x</stands></p>', 'on of <stands> is empty'],
+    ['<p><stands>x</stands></p>', '<stands> lacks on'],
     ['<p><fig cell="a" records="r"><b>1</b></fig></p>', '<fig> may hold text only'],
     [
       '<strip layout="people"><row name="x"><people of="100" filled="99" may="5" half="false" alt="a"/></row></strip>',
