@@ -58,9 +58,11 @@ function keepGiven([name, value]: [string, unknown]): [string, string | true][] 
 function findFault(command: CommandSpec, { files, options }: Call): string | undefined {
   const [fewest, most] = command.count;
   if (files.length < fewest || files.length > most) return `${command.name} takes ${command.arguments}`;
-  const date = options.get('date');
-  if (typeof date === 'string' && !isRealDate(date))
-    return `--date ${date} is not a day written year-month-day`;
+  for (const name of ['date', 'by']) {
+    const day = options.get(name);
+    if (typeof day === 'string' && !isRealDate(day))
+      return `--${name} ${day} is not a day written year-month-day`;
+  }
   return undefined;
 }
 

@@ -1,4 +1,4 @@
-import type { RecordDetails, RecordRow, ReviewState } from '../evidence/index.ts';
+import type { RecordDetails, RecordRow } from '../evidence/index.ts';
 import type { EvidenceRecord, People } from '../model/evidence-record.ts';
 import type { Study } from '../model/study.ts';
 import { alignColumns, countOf } from './align-columns.ts';
@@ -30,6 +30,7 @@ export function showRecordDetails(details: RecordDetails): string {
     ['study', `${record.study} (${record.design ?? study?.design ?? 'unknown design'})`],
     ...(study === undefined ? [] : showStudy(study)),
     ['read at', (record.seen_at ?? study?.seen_at ?? []).join(' ')],
+    ['read again', showReviewOf(details)],
     ['same people', samePeopleAs.map(({ id }) => id).join(', ')],
     ['also there', siblings.join(', ')],
   ];
@@ -37,6 +38,15 @@ export function showRecordDetails(details: RecordDetails): string {
     value === undefined || value === '' ? [] : [[name, value]],
   );
   return alignColumns(given).join('\n');
+}
+
+/** By when, and where that day comes from. */
+function showReviewOf({ review }: RecordDetails): string | undefined {
+  if (review === undefined) return undefined;
+  const { by, setBy, readOn } = review;
+  return setBy === 'interval'
+    ? `by ${by} (counted from ${readOn})`
+    : `by ${by} (set by the ${setBy}; read by ${readOn})`;
 }
 
 function showStudy({ citation, setting }: Study): readonly (readonly [string, string | undefined])[] {
@@ -48,21 +58,6 @@ function showStudy({ citation, setting }: Study): readonly (readonly [string, st
     ['pubmed', citation.pmid],
     ['setting', setting],
   ];
-}
-
-/** What has to be read again, and what nobody has read at its source. */
-export function showReview(state: ReviewState): string {
-  const unread = state.unread.map(({ record }) => [record.id, record.seen]);
-  const unconfirmed = state.unconfirmed.map((study) => [study.id, (study.citation_unseen ?? []).join(', ')]);
-  return [
-    `The evidence is to be read again by ${state.nextReview}${state.due ? ': that day has come.' : '.'}`,
-    '',
-    `${countOf(unread.length, 'figure')} that nobody has read at the source; no patient page shows them:`,
-    ...alignColumns(unread, '  '),
-    '',
-    `${countOf(unconfirmed.length, 'study', 'studies')} with parts of the citation to confirm:`,
-    ...alignColumns(unconfirmed, '  '),
-  ].join('\n');
 }
 
 /** The value as the data file has it, for example `events 598, n 370369`. */

@@ -15,6 +15,7 @@ import { noteThresholds } from './note-thresholds.ts';
 import { tabulateTopics } from './tabulate-topics.ts';
 import { tabulateWeight } from './tabulate-weight.ts';
 import { triggerCautions } from './trigger-cautions.ts';
+import { warnOfReview } from './warn-of-review.ts';
 import { anyTime } from './weigh-time.ts';
 
 export interface CompareInput {
@@ -57,7 +58,9 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
     recordsUsed: listRecordsUsed(parts),
   };
   const checked = refuseUnverified(table, evidence);
-  return checked.ok ? success(checked.value, warnOfEmpty(table)) : checked;
+  if (!checked.ok) return checked;
+  const review = warnOfReview(evidence, { recordsUsed: table.recordsUsed, date: input.date });
+  return success(checked.value, [...warnOfEmpty(table), ...review]);
 }
 
 function describeColumn(desk: OptionDesk, evidence: EvidenceBase): OptionColumn {

@@ -34,8 +34,8 @@ export const dataCodes = {
   },
   EVIDENCE_OVERLAP: {
     stage: 'evidence',
-    when: 'an overlap is written one way only',
-    todo: 'Write it in both studies.',
+    when: 'an overlap is written one way only, or leaves out a study of the same people',
+    todo: 'Write it in all studies concerned.',
   },
   EVIDENCE_DUPLICATE_ID: { stage: 'evidence', when: 'one id stands twice', todo: 'Rename one.' },
   EVIDENCE_ID_MISMATCH: {
@@ -59,6 +59,16 @@ export const dataCodes = {
     stage: 'evidence',
     when: 'a figure that nobody has read at its source was about to reach a patient',
     todo: 'Read the source, or leave it out.',
+  },
+  EVIDENCE_REVIEW: {
+    stage: 'evidence',
+    when: 'a day of reading or review, or the maturity that sets the interval, cannot be right',
+    todo: 'Correct it.',
+  },
+  EVIDENCE_PAST_REVIEW: {
+    stage: 'evidence',
+    when: 'a figure is shown whose source was to be read again before the day of the packet (a warning)',
+    todo: 'Read the source again and set seen_on; until then the packet stays a draft.',
   },
   COMPARE_EVIDENCE_MISSING: {
     stage: 'evidence',

@@ -1,3 +1,5 @@
+import { failure, success } from '../diagnostics/diagnostic.ts';
+import type { Result } from '../diagnostics/diagnostic.ts';
 import type { canonicalJson, sha256 } from '../io/digest.ts';
 import type { Workspace } from '../io/workspace.ts';
 
@@ -22,6 +24,20 @@ export async function readDataFiles(workspace: Workspace, folder: string): Promi
       return { path, text: text.replace(/\r\n?/g, '\n') };
     }),
   );
+}
+
+/** The same, with FILE_NOT_FOUND in place of a rejection. */
+export async function tryToReadFiles(
+  workspace: Workspace,
+  folder: string,
+): Promise<Result<readonly DataFile[]>> {
+  try {
+    return success(await readDataFiles(workspace, folder));
+  } catch {
+    const message = `the evidence folder ${folder} cannot be read`;
+    const hint = 'Check that plainleaf is installed whole, or the path.';
+    return failure([{ code: 'FILE_NOT_FOUND', severity: 'error', message, hint }]);
+  }
 }
 
 /** The digest of a release: over path and content of every data file, whatever the line ends on this disk. */

@@ -15,9 +15,9 @@ import {
   MetricDefinitionSchema,
   OptionDefinitionSchema,
   OutcomeDefinitionSchema,
-  ReleaseSchema,
 } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
+import { ReleaseSchema } from '../model/release.ts';
 import { StudySchema } from '../model/study.ts';
 import { TopicPlansSchema } from '../model/topic-plan.ts';
 import type { DataPath } from './parse-data-file.ts';
@@ -69,6 +69,9 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     version: release.version,
     date: release.date,
     nextReview: release.next_review,
+    reviewMonths: release.review_months,
+    changes: release.changes,
+    earlier: release.earlier,
     madeBy: release.made_by,
     paidBy: release.paid_by,
     digest,

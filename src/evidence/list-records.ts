@@ -1,6 +1,8 @@
 import { isPrintable, samePeople } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
 import type { EvidenceKind, EvidenceRecord, Indication } from '../model/evidence-record.ts';
+import { reviewOf } from '../model/review.ts';
+import type { Review } from '../model/review.ts';
 import type { Seen, Study } from '../model/study.ts';
 
 /** What to list; every key that is given must hold. */
@@ -28,6 +30,8 @@ export function listRecords(evidence: EvidenceBase, filter: RecordFilter = {}): 
 }
 
 export interface RecordDetails extends RecordRow {
+  /** When its source is to be read again; undefined for a figure that nobody has read there. */
+  readonly review: Review | undefined;
   /** Other studies that count partly the same people: never pooled with this one. */
   readonly samePeopleAs: readonly Study[];
   readonly siblings: readonly string[];
@@ -42,30 +46,11 @@ export function showRecord(evidence: EvidenceBase, id: string): RecordDetails | 
   const others = [...evidence.studies.values()].filter((other) => other.id !== study?.id);
   return {
     ...row,
+    review: row.printable ? reviewOf(evidence, record) : undefined,
     samePeopleAs: study ? others.filter((other) => samePeople(study, other, { a: record.cohort })) : [],
     siblings: evidence.records
       .filter((other) => other.study === record.study && other !== record)
       .map((other) => other.id),
-  };
-}
-
-export interface ReviewState {
-  readonly nextReview: string;
-  /** Whether the evidence is to be read again by the given day. */
-  readonly due: boolean;
-  /** Figures that nobody has read at their source. */
-  readonly unread: readonly RecordRow[];
-  /** Studies whose citation is not wholly confirmed. */
-  readonly unconfirmed: readonly Study[];
-}
-
-/** What is due for review on a day (ISO date). */
-export function reviewState(evidence: EvidenceBase, today: string): ReviewState {
-  return {
-    nextReview: evidence.nextReview,
-    due: today >= evidence.nextReview,
-    unread: listRecords(evidence, { printable: false }),
-    unconfirmed: [...evidence.studies.values()].filter((study) => study.citation_unseen !== undefined),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
 import { recallEvidence, storeEvidence } from './cache.ts';
-import { digestDataFiles, readDataFiles } from './data-files.ts';
+import { digestDataFiles, tryToReadFiles } from './data-files.ts';
 import type { DataFile, Digester } from './data-files.ts';
 import { buildEvidenceBase } from './evidence-set.ts';
 import type { EvidenceLists } from './evidence-set.ts';
@@ -29,7 +29,7 @@ export async function loadEvidence(
   workspace: Workspace,
   source: EvidenceSource,
 ): Promise<Result<EvidenceBase>> {
-  const files = await tryToRead(workspace, source.folder);
+  const files = await tryToReadFiles(workspace, source.folder);
   if (!files.ok) return files;
   const digest = digestDataFiles(files.value, source.digester);
   const known = loaded.get(workspace);
@@ -43,7 +43,7 @@ export async function loadEvidence(
 
 /** Everything that is wrong with the data files, whether or not a prepared copy exists; empty if nothing is. */
 export async function checkEvidence(workspace: Workspace, folder: string): Promise<readonly Diagnostic[]> {
-  const files = await tryToRead(workspace, folder);
+  const files = await tryToReadFiles(workspace, folder);
   if (!files.ok) return files.diagnostics;
   const read = readAndLint(files.value, folder);
   return read.ok ? [] : read.diagnostics;
@@ -73,20 +73,4 @@ function readAndLint(files: readonly DataFile[], folder: string): Result<Evidenc
   if (!read.ok) return failure([...read.diagnostics].sort(byPlace));
   const faults = lintEvidence(read.value);
   return faults.length === 0 ? success(read.value) : failure(faults);
-}
-
-async function tryToRead(workspace: Workspace, folder: string): Promise<Result<readonly DataFile[]>> {
-  try {
-    return success(await readDataFiles(workspace, folder));
-  } catch {
-    const message = `the evidence folder ${folder} cannot be read`;
-    return failure([
-      {
-        code: 'FILE_NOT_FOUND',
-        severity: 'error',
-        message,
-        hint: 'Check that plainleaf is installed whole.',
-      },
-    ]);
-  }
 }

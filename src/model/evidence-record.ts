@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-import { SeenSchema, StudyDesignSchema } from './study.ts';
+import { SeenSchema, StudyDesignSchema, readings } from './study.ts';
 
 /** Codes of options are plain text; options.yaml defines which exist. */
 export type OptionCode = string;
@@ -217,6 +217,7 @@ const common = {
     .min(1)
     .optional()
     .describe("where this figure was read, if not at the study's addresses"),
+  ...readings,
   note: z.string().min(1).optional().describe('caveats that change the meaning'),
 };
 

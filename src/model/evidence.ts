@@ -9,13 +9,13 @@ import type {
   Standing,
 } from './evidence-rules.ts';
 import type { EvidenceRecord, OptionCode } from './evidence-record.ts';
-import { LocalTextSchema } from './scalars.ts';
+import { MaturitySchema } from './release.ts';
+import type { Changes, EarlierRelease, Maturity } from './release.ts';
 import type { LocalText } from './scalars.ts';
 import type { Study, StudyId } from './study.ts';
 import type { TopicPlans } from './topic-plan.ts';
 
 const code = z.string().regex(/^[a-z0-9-]+$/i);
-const isoDate = z.iso.date();
 
 export const OptionKindSchema = z
   .enum(['operation', 'endoscopic', 'medicine', 'programme', 'none'])
@@ -29,6 +29,7 @@ export const OptionDefinitionSchema = z
     kind: OptionKindSchema,
     meaning: z.string().min(1).describe('what is done, in a line'),
     choosable: z.boolean().describe('whether a case may name it'),
+    maturity: MaturitySchema,
     figures_from: code.describe('option whose records, cautions and reversibility it uses; mostly itself'),
   })
   .describe('something a person may choose, or that records measure');
@@ -74,19 +75,6 @@ export const MetricDefinitionSchema = z
   .describe('what a weight, a score or a difference is counted in');
 export type MetricDefinition = z.infer<typeof MetricDefinitionSchema>;
 
-export const ReleaseSchema = z
-  .strictObject({
-    version: z
-      .string()
-      .regex(/^\d{4}\.\d{2}$/)
-      .describe('year and month'),
-    date: isoDate.describe('date of the release'),
-    next_review: isoDate.describe('to be read again by then'),
-    made_by: LocalTextSchema.describe('who made it, and who has reviewed it, per language'),
-    paid_by: LocalTextSchema.describe('who paid, per language'),
-  })
-  .describe('release of the evidence');
-
 /** What a contrast may compare an option with, besides another option. */
 export const comparisonGroups = [
   'control',
@@ -105,6 +93,12 @@ export interface EvidenceBase {
   readonly date: string;
   /** ISO date by which it is to be read again. */
   readonly nextReview: string;
+  /** Months after which the source of a figure is read again. */
+  readonly reviewMonths: Readonly<Record<Maturity, number>>;
+  /** What the release changed; null in the first. */
+  readonly changes: Changes | null;
+  /** Releases before this one, the newest first. */
+  readonly earlier: readonly EarlierRelease[];
   readonly madeBy: LocalText;
   readonly paidBy: LocalText;
   /** SHA-256 over all data files in path order, 64 hex digits. */

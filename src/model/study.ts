@@ -1,5 +1,7 @@
 import { z } from 'zod';
 
+import { IsoDateSchema } from './scalars.ts';
+
 /** Id of a publication: kebab-case, never reused. */
 export type StudyId = string;
 
@@ -47,6 +49,12 @@ export const CitationSchema = z
   })
   .describe('where it was published');
 
+/** When a source was read, and when it is to be read again; see `reviewOf`. */
+export const readings = {
+  seen_on: IsoDateSchema.optional().describe('day on which it was last read'),
+  review_by: IsoDateSchema.optional().describe('day by which to read it again, if not by the interval'),
+};
+
 export const StudySchema = z
   .strictObject({
     id: z
@@ -69,6 +77,7 @@ export const StudySchema = z
       .describe('citation fields that are missing, paraphrased or recalled'),
     setting: z.string().min(1).optional().describe('country, centre or registry'),
     seen_at: z.array(z.url()).min(1).optional().describe('addresses where it was read'),
+    ...readings,
     note: z.string().min(1).optional().describe('caveats'),
   })
   .describe('one publication');

@@ -1,5 +1,6 @@
 import { exitCodes } from '../../diagnostics/codes.ts';
-import { checkEvidence, listRecords, loadEvidence, reviewState, showRecord } from '../../evidence/index.ts';
+import { checkChanges, checkEvidence, diffEvidence } from '../../evidence/index.ts';
+import { listRecords, loadEvidence, reviewState, showRecord } from '../../evidence/index.ts';
 import { placesIn } from '../../installation.ts';
 import { canonicalJson, sha256 } from '../../io/digest.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
@@ -9,37 +10,44 @@ import { textOption } from '../context.ts';
 import { dayOf } from '../day-of.ts';
 import { printDiagnostics } from '../print-diagnostics.ts';
 import { exitCodeOf } from '../report-outcomes.ts';
-import { showRecordDetails, showRecords, showReview } from '../show-record.ts';
+import { showRecordDetails, showRecords } from '../show-record.ts';
+import { showDifference, showRelease } from '../show-release.ts';
+import { showReview } from '../show-review.ts';
 
-type Look = (evidence: EvidenceBase, call: Call, context: Context) => number;
+type Look = (evidence: EvidenceBase, call: Call, context: Context) => number | Promise<number>;
 
-const looks: ReadonlyMap<string, Look> = new Map([
-  ['list', listThem],
-  ['show', showOne],
-  ['due', showDue],
+interface Looking {
+  readonly look: Look;
+  /** How many words follow its name. */
+  readonly takes: number;
+}
+
+const looks: ReadonlyMap<string, Looking> = new Map([
+  ['list', { look: listThem, takes: 0 }],
+  ['show', { look: showOne, takes: 1 }],
+  ['due', { look: showDue, takes: 0 }],
+  ['release', { look: showState, takes: 0 }],
+  ['diff', { look: showDiff, takes: 1 }],
 ]);
 
-/** plainleaf evidence list | show ID | due | lint */
+/** plainleaf evidence list | show ID | due | release | diff FOLDER | lint */
 export async function run(call: Call, context: Context): Promise<number> {
   const { workspace, root } = context;
   const [what = '', ...more] = call.files;
-  const look = looks.get(what);
-  if ((look === undefined && what !== 'lint') || more.length !== (what === 'show' ? 1 : 0)) {
-    return refuse(context, 'evidence takes list, show ID, due or lint');
+  const looking = looks.get(what);
+  if ((looking === undefined && what !== 'lint') || more.length !== (looking?.takes ?? 0)) {
+    return refuse(context, 'evidence takes list, show ID, due, release, diff FOLDER or lint');
   }
   const places = placesIn(root);
-  const folder = places.evidence;
-  if (look === undefined) return lint(folder, call, context);
-  const digester = { sha256, canonicalJson };
-  const loaded = await loadEvidence(workspace, {
-    folder,
-    cache: places.cache,
-    digester,
-  });
-  if (loaded.ok) return look(loaded.value, call, context);
+  if (looking === undefined) return lint(places.evidence, call, context);
+  const source = { folder: places.evidence, cache: places.cache, digester };
+  const loaded = await loadEvidence(workspace, source);
+  if (loaded.ok) return looking.look(loaded.value, call, context);
   await printDiagnostics(context, loaded.diagnostics);
   return exitCodeOf(loaded.diagnostics);
 }
+
+const digester = { sha256, canonicalJson };
 
 function listThem(evidence: EvidenceBase, call: Call, context: Context): number {
   const option = textOption(call, 'option');
@@ -67,9 +75,26 @@ function showOne(evidence: EvidenceBase, call: Call, context: Context): number {
 }
 
 function showDue(evidence: EvidenceBase, call: Call, context: Context): number {
-  const state = reviewState(evidence, dayOf(call, context));
+  const state = reviewState(evidence, textOption(call, 'by') ?? dayOf(call, context));
   print(call, context, { value: state, text: () => showReview(state) });
   return 0;
+}
+
+function showState(evidence: EvidenceBase, call: Call, context: Context): number {
+  const { version, date, nextReview, reviewMonths, digest, changes, earlier } = evidence;
+  const value = { version, date, nextReview, reviewMonths, digest, changes, earlier };
+  print(call, context, { value, text: () => showRelease(evidence) });
+  return 0;
+}
+
+/** From the release in another folder to this one. */
+async function showDiff(evidence: EvidenceBase, call: Call, context: Context): Promise<number> {
+  const folders = { before: call.files[1] ?? '', after: placesIn(context.root).evidence };
+  const found = await diffEvidence(context.workspace, folders, digester);
+  if (found.ok) print(call, context, { value: found.value, text: () => showDifference(found.value) });
+  const faults = found.ok ? checkChanges(evidence, found.value) : found.diagnostics;
+  await printDiagnostics(context, faults);
+  return exitCodeOf(faults);
 }
 
 async function lint(folder: string, call: Call, context: Context): Promise<number> {

@@ -1,5 +1,6 @@
 import type { LocalText } from '../../model/scalars.ts';
 import type { Markup } from '../../model/locale.ts';
+import { isPastReview } from '../../model/review.ts';
 import { knownCells } from './cells-shown.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { list, markup } from './shape.ts';
@@ -21,6 +22,7 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
     ...counted(scene, 'practice', unconfirmed(scene)),
     ...counted(scene, 'citations', incompleteCitations(scene)),
     ...(scene.date > scene.evidence.nextReview ? [scene.words.say('common.open.past_review')] : []),
+    ...counted(scene, 'past_reading', pastReading(scene)),
   ];
 }
 
@@ -71,4 +73,12 @@ function unconfirmed(scene: Scene): number {
 function incompleteCitations(scene: Scene): number {
   const studies = new Set(knownCells(scene.comparison).map(({ cell }) => cell.lead.study));
   return [...studies].filter((id) => scene.evidence.studies.get(id)?.citation_unseen !== undefined).length;
+}
+
+/** Studies behind a figure shown that were to be read again before the day of these pages. */
+function pastReading(scene: Scene): number {
+  const past = scene.comparison.recordsUsed
+    .flatMap((id) => scene.records.get(id) ?? [])
+    .filter((record) => isPastReview(scene.evidence, record, scene.date));
+  return new Set(past.map(({ study }) => study)).size;
 }

@@ -5,12 +5,16 @@ import { coverageComplete } from './coverage-complete.ts';
 import { idMatchesContent } from './id-matches-content.ts';
 import { idUnique } from './id-unique.ts';
 import { intervalInOrder } from './interval-in-order.ts';
+import { maturityAgrees } from './maturity-agrees.ts';
 import { outcomePossible } from './outcome-possible.ts';
 import { overlapBothWays } from './overlap-both-ways.ts';
+import { overlapGroupClosed } from './overlap-group-closed.ts';
 import { peopleStated } from './people-stated.ts';
 import { placeWhereSeen } from './place-where-seen.ts';
 import { referenceWeightStated } from './reference-weight-stated.ts';
 import { releaseDated } from './release-dated.ts';
+import { releaseHistory } from './release-history.ts';
+import { reviewDated } from './review-dated.ts';
 import type { EvidenceRule } from './rule.ts';
 import { scopeDefined } from './scope-defined.ts';
 import { shareHasDenominator } from './share-has-denominator.ts';
@@ -23,12 +27,16 @@ import { unreadNeverPrints } from './unread-never-prints.ts';
 /** Everything the data promise beyond their shape. Add a rule here and it holds for every release. */
 export const evidenceRules: readonly EvidenceRule[] = [
   releaseDated,
+  releaseHistory,
+  reviewDated,
+  maturityAgrees,
   idUnique,
   codeKnown,
   idMatchesContent,
   citationComplete,
   placeWhereSeen,
   overlapBothWays,
+  overlapGroupClosed,
   peopleStated,
   subgroupStated,
   scopeDefined,

@@ -98,11 +98,65 @@ describe('plainleaf evidence', () => {
     expect(out).toMatch(/^read at +https:/m);
   });
 
-  it('says what is due for review on a day', async () => {
-    expect((await call(['evidence', 'due', '--date', '2026-11-25'])).out).toContain(
-      'is to be read again by 2027-11-25.',
+  it('says by when to read a record again', async () => {
+    const { out } = await call(['evidence', 'show', 'plication.leak.4m.andraos-plication-449']);
+    expect(out).toMatch(/^read again +by 2027-05-25 \(counted from 2026-11-25\)$/m);
+    const unread = await call(['evidence', 'show', 'band.death.30d.labs1-2009']);
+    expect(unread.out).not.toContain('read again');
+  });
+
+  it('says what is due for review on a day, and by a later day with the places to read again', async () => {
+    const today = await call(['evidence', 'due', '--date', '2026-11-25']);
+    expect(today.out).toContain('is to be looked over by 2027-11-25.');
+    expect(today.out).toMatch(
+      /^No source is to be read again by 2026-11-25\. The next is due on 2027-05-25 /m,
     );
-    expect((await call(['evidence', 'due', '--date', '2027-11-25'])).out).toContain('that day has come');
+    const later = await call(['evidence', 'due', '--by', '2027-11-25', '--date', '2026-11-25']);
+    expect(later.out).toContain('that day has come');
+    expect(later.out).toMatch(
+      /^ {2}2027-05-25 {2}andraos-plication-449\n {4}read at {2}https:\S+\n( {13}https:\S+\n)* {4}figures {2}plication\./m,
+    );
+  });
+
+  it('says which release it is, and what that holds and changed', async () => {
+    const { code, out } = await call(['evidence', 'release']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^release +2026\.11, 2026-11-25$/m);
+    expect(out).toMatch(/^digest +[0-9a-f]{64}$/m);
+    expect(out).toMatch(/^changed +the first release$/m);
+    expect(JSON.parse((await call(['evidence', 'release', '--json'])).out)).toMatchObject({ earlier: [] });
+  });
+
+  it('says what differs from another release, in the form in which the release file takes it', async () => {
+    const disk = createNodeWorkspace();
+    const [gone, changed] = [
+      'sleeve.leak.30d.mbsaqip-2015-2020',
+      'sleeve.acid-medicine.120m.sleevepass-2022',
+    ];
+    const old = async (path: string): Promise<string> => {
+      const text = await disk.readText(path.replace('old/', 'src/evidence/data/'));
+      return path.startsWith('old/')
+        ? text
+            .replace(`id: ${gone}`, 'id: sleeve.old')
+            .replace(
+              'percent: 64 }\n  followed: { seen: 193, of: 228 }',
+              'percent: 63 }\n  followed: { seen: 193, of: 228 }',
+            )
+        : text;
+    };
+    const workspace = {
+      ...disk,
+      list: async (path: string) => disk.list(path.replace(/^old/, 'src/evidence/data')),
+      readText: old,
+    };
+    const { code, out } = await call(['evidence', 'diff', 'old'], workspace);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^records +1 added, 1 changed, 1 withdrawn$/m);
+    expect(out).toContain(
+      `changes:\n  added:\n    - ${gone}\n  changed:\n    - ${changed}\n  withdrawn:\n    - { record: sleeve.old, why: }\n`,
+    );
+    expect((await call(['evidence', 'diff', 'nowhere'], workspace)).code).toBe(2);
+    expect((await call(['evidence', 'diff', 'src/evidence/data'])).out).toContain('no entry differs');
   });
 
   it.each([
@@ -133,8 +187,18 @@ describe('plainleaf evidence', () => {
     ['an outcome that is not defined', ['list', '--outcome', 'lek'], 'there is no lek'],
     ['another way of reading', ['list', '--seen', 'yes'], '--seen takes page, page-2nd or memory'],
     ['a record that is not there', ['show', 'sleeve.x'], 'there is no record sleeve.x'],
-    ['a word it does not know', ['lst'], 'evidence takes list, show ID, due or lint'],
-    ['a record too many', ['list', 'sleeve.x'], 'evidence takes list, show ID, due or lint'],
+    ['a word it does not know', ['lst'], 'evidence takes list, show ID, due, release, diff FOLDER or lint'],
+    [
+      'a difference from nothing',
+      ['diff'],
+      'evidence takes list, show ID, due, release, diff FOLDER or lint',
+    ],
+    ['a day that is none', ['due', '--by', '2027-02-30'], '--by 2027-02-30 is not a day'],
+    [
+      'a record too many',
+      ['list', 'sleeve.x'],
+      'evidence takes list, show ID, due, release, diff FOLDER or lint',
+    ],
   ])('refuses %s', async (_, args, why) => {
     expect(await call(['evidence', ...args])).toMatchObject({
       code: 2,

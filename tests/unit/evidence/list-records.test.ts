@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { listRecords, reviewState, showRecord } from '../../../src/evidence/index.ts';
+import { listRecords, showRecord } from '../../../src/evidence/index.ts';
 import type { RecordFilter } from '../../../src/evidence/index.ts';
 import { smallBase } from './small-evidence.ts';
 
@@ -41,21 +41,14 @@ describe('showing a record', () => {
     expect(shown?.samePeopleAs.map(({ id }) => id)).toEqual(['beta-2021']);
   });
 
+  it('says by when to read it again, unless nobody has read it at all', async () => {
+    const evidence = await smallBase();
+    const review = { by: '2028-11-25', setBy: 'interval', readOn: '2026-11-25' };
+    expect(showRecord(evidence, 'sleeve.leak.30d.alpha-2020')?.review).toEqual(review);
+    expect(showRecord(evidence, 'sleeve.stay.peri.gamma-2022')?.review).toBeUndefined();
+  });
+
   it('gives nothing for an id that is not there', async () => {
     expect(showRecord(await smallBase(), 'sleeve.leak')).toBeUndefined();
-  });
-});
-
-describe('what is due for review', () => {
-  it('is the release from its next review on', async () => {
-    const evidence = await smallBase();
-    expect(reviewState(evidence, '2027-11-24').due).toBe(false);
-    expect(reviewState(evidence, '2027-11-25').due).toBe(true);
-  });
-
-  it('names the figures nobody has read and the citations nobody has confirmed', async () => {
-    const state = reviewState(await smallBase(), '2026-11-25');
-    expect(state.unread.map(({ record }) => record.seen)).toEqual(['memory', 'page-2nd']);
-    expect(state.unconfirmed.map(({ id }) => id)).toEqual(['beta-2021', 'gamma-2022']);
   });
 });

@@ -6,9 +6,20 @@ import type { SmallFile } from './small-evidence.ts';
 
 type Plant = readonly [what: string, code: string, file: SmallFile, text: string, replacement: string];
 
+const leak = 'sleeve.leak.30d.alpha-2020';
+
 /** One planted error a row; the rule that must find it is the heading. */
 const plants: Readonly<Record<string, readonly Plant[]>> = {
   'release-dated': [
+    [
+      'a next review before the release',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'next_review: 2027-11-25',
+      'next_review: 2026-01-01',
+    ],
+  ],
+  'release-history': [
     [
       'a version that is not the month of its date',
       'EVIDENCE_INVALID',
@@ -17,11 +28,106 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       "version: '2026.10'",
     ],
     [
-      'a next review before the release',
+      'a first release that changed something',
       'EVIDENCE_INVALID',
       'release.yaml',
-      'next_review: 2027-11-25',
-      'next_review: 2026-01-01',
+      'changes: null',
+      'changes: { added: [], changed: [], withdrawn: [] }',
+    ],
+    [
+      'an earlier release that is later',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      told({ earlier: [first('2027.01', '2027-01-25')] }),
+    ],
+    [
+      'a release of which nothing is told',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      `changes: null\nearlier: [${first('2026.05', '2026-05-25')}]`,
+    ],
+    [
+      'one id twice in a release',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      told({ added: [leak], changed: [leak] }),
+    ],
+    [
+      'an added record that is not there, and was not withdrawn',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      told({ added: ['sleeve.gone.30d.alpha-2020'] }),
+    ],
+    [
+      'a withdrawn record that is there',
+      'EVIDENCE_INVALID',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      told({ withdrawn: [leak] }),
+    ],
+  ],
+  'review-dated': [
+    [
+      'a study read after the release',
+      'EVIDENCE_REVIEW',
+      'studies/a.yaml',
+      'cohort: gamma',
+      'seen_on: 2026-11-26\n  cohort: gamma',
+    ],
+    [
+      'a figure read before its study came out',
+      'EVIDENCE_REVIEW',
+      'records/tablet.yaml',
+      'seen: page-2nd',
+      'seen_on: 2020-12-31\n  seen: page-2nd',
+    ],
+    [
+      'a review before the reading',
+      'EVIDENCE_REVIEW',
+      'studies/a.yaml',
+      'cohort: gamma',
+      'review_by: 2026-10-01\n  seen_on: 2026-10-01\n  cohort: gamma',
+    ],
+    [
+      'a review before the first release',
+      'EVIDENCE_REVIEW',
+      'records/tablet.yaml',
+      'seen: page-2nd',
+      'review_by: 2026-11-25\n  seen: page-2nd',
+    ],
+    [
+      'an added record that nobody says when they read',
+      'EVIDENCE_REVIEW',
+      'release.yaml',
+      'changes: null\nearlier: []',
+      told({ added: [leak] }),
+    ],
+  ],
+  'maturity-agrees': [
+    [
+      'an option called settled that a body calls newer',
+      'EVIDENCE_REVIEW',
+      'standing.yaml',
+      'jurisdiction: US',
+      'maturity: newer\n  jurisdiction: US',
+    ],
+    [
+      'an option called settled that is under study',
+      'EVIDENCE_REVIEW',
+      'standing.yaml',
+      'standing: endorsed-by-society',
+      'standing: under-study',
+    ],
+    [
+      'an option called newer that everybody has under study',
+      'EVIDENCE_REVIEW',
+      'standing.yaml',
+      'option: sleeve\n  standing: endorsed-by-society',
+      'option: tablet\n  standing: under-study',
     ],
   ],
   'id-unique': [
@@ -211,6 +317,15 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'studies/a.yaml',
       'overlaps: [alpha-2020]',
       'overlaps: [omega]',
+    ],
+  ],
+  'overlap-group-closed': [
+    [
+      'an overlap with one of two studies of a cohort',
+      'EVIDENCE_OVERLAP',
+      'studies/a.yaml',
+      'cohort: gamma',
+      'cohort: beta',
     ],
   ],
   'people-stated': [
@@ -629,8 +744,31 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
   ],
 };
 
+function first(version: string, date: string): string {
+  return `{ version: '${version}', date: ${date}, digest: '${'0'.repeat(64)}', changes: null }`;
+}
+
+/** The end of a release file whose release is the second. */
+function told(
+  changes: Readonly<Partial<Record<'added' | 'changed' | 'withdrawn' | 'earlier', string[]>>>,
+): string {
+  const { added = [], changed = [], withdrawn = [], earlier = [first('2026.05', '2026-05-25')] } = changes;
+  const gone = withdrawn.map((record) => `{ record: ${record}, why: retracted }`);
+  const lists = `added: [${added.join()}], changed: [${changed.join()}], withdrawn: [${gone.join()}]`;
+  return `changes: { ${lists} }\nearlier: [${earlier.join()}]`;
+}
+
 /** Errors whose place is not the line that was changed. */
 const elsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string]>> = {
+  'an earlier release that is later': ['release.yaml', 'earlier: []'],
+  'an added record that nobody says when they read': [
+    'records/sleeve.yaml',
+    '- id: sleeve.leak.30d.alpha-2020\n',
+  ],
+  'an option called settled that a body calls newer': ['options.yaml', '- { code: sleeve'],
+  'an option called settled that is under study': ['options.yaml', '- { code: sleeve'],
+  'an option called newer that everybody has under study': ['options.yaml', '- { code: tablet'],
+  'an overlap with one of two studies of a cohort': ['studies/a.yaml', 'overlaps: [beta-2021]'],
   'a figure for what is said to be impossible': ['records/tablet.yaml', '  outcome: responder-5-TWL'],
   'a page-read record whose study has no address': ['records/sleeve.yaml', 'study: gamma-2022'],
 };

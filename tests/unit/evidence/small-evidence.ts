@@ -13,14 +13,17 @@ const files = {
 version: '2026.11'
 date: 2026-11-25
 next_review: 2027-11-25
+review_months: { established: 24, newer: 12, under-study: 6 }
 made_by: {en: invented for tests}
 paid_by: {en: nobody}
+changes: null
+earlier: []
 `,
   'options.yaml': `
-- { code: sleeve, name: Sleeve, kind: operation, meaning: An operation., choosable: true, figures_from: sleeve }
-- { code: tablet, name: Tablet, kind: medicine, meaning: A medicine., choosable: true, figures_from: tablet }
-- { code: usual-care, name: Usual care, kind: none, meaning: Nothing., choosable: false, figures_from: usual-care }
-- { code: no-operation, name: Wait, kind: none, meaning: Nothing now., choosable: true, figures_from: usual-care }
+- { code: sleeve, maturity: established, name: Sleeve, kind: operation, meaning: An operation., choosable: true, figures_from: sleeve }
+- { code: tablet, maturity: newer, name: Tablet, kind: medicine, meaning: A medicine., choosable: true, figures_from: tablet }
+- { code: usual-care, maturity: established, name: Usual care, kind: none, meaning: Nothing., choosable: false, figures_from: usual-care }
+- { code: no-operation, maturity: established, name: Wait, kind: none, meaning: Nothing now., choosable: true, figures_from: usual-care }
 `,
   'outcomes.yaml': `
 - { code: leak, group: [early-harm], better: lower, meaning: A leak., applies_to: [operation] }

@@ -275,7 +275,10 @@ describe('open points', () => {
       approved: { by: 'M. Example', on: '2026-10-01' },
       cautions: { [practiceHit.id]: 'confirmed' as const },
     };
-    const evidence = evidenceFor(comparison, { nextReview: '2026-11-24' });
+    const evidence = {
+      ...evidenceFor(comparison, { nextReview: '2026-11-24' }),
+      earlier: [{ version: '2024.01', date: '2024-01-01', digest: '0'.repeat(64), changes: null }],
+    };
     const studies = new Map(
       [...evidence.studies].map(([id, study]) => [id, { ...study, citation_unseen: ['year' as const] }]),
     );
@@ -292,6 +295,7 @@ describe('open points', () => {
       '1 texto de la clínica o de la persona no está en este idioma.',
       'En 1 estudio, una parte de la referencia no se ha confirmado.',
       'Ya pasó la fecha para volver a revisar los estudios.',
+      'Ya pasó el día para volver a leer 1 estudio.',
     ]);
   });
 });

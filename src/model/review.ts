@@ -1,0 +1,51 @@
+import type { EvidenceBase } from './evidence.ts';
+import type { EvidenceRecord } from './evidence-record.ts';
+import { isRealDate } from './scalars.ts';
+
+/** When the source of a figure is to be read again. Dates are ISO days. */
+export interface Review {
+  readonly by: string;
+  /** Who set the day: the record, its study, or the interval of its option. */
+  readonly setBy: 'record' | 'study' | 'interval';
+  /** The day on which the source was read, or that of the first release, before which it was. */
+  readonly readOn: string;
+}
+
+type Reviewed = Pick<EvidenceBase, 'date' | 'earlier' | 'options' | 'reviewMonths' | 'studies'>;
+
+/**
+ * The review of a record. A day that the record or its study names wins; else it is so many months after the reading
+ * as the option's maturity allows. A source without a day of reading counts from the first release and not from the
+ * present one, so that a new release renews nothing that nobody has read again.
+ */
+export function reviewOf(evidence: Reviewed, record: EvidenceRecord): Review {
+  const study = evidence.studies.get(record.study);
+  const readOn = record.seen_on ?? study?.seen_on ?? firstRelease(evidence);
+  if (record.review_by !== undefined) return { by: record.review_by, setBy: 'record', readOn };
+  if (study?.review_by !== undefined) return { by: study.review_by, setBy: 'study', readOn };
+  const option = evidence.options.find(({ code }) => code === record.option);
+  const months = evidence.reviewMonths[option?.maturity ?? 'under-study'];
+  return { by: addMonths(readOn, months), setBy: 'interval', readOn };
+}
+
+/** Whether the review of a record was due before a day (ISO). */
+export function isPastReview(evidence: Reviewed, record: EvidenceRecord, day: string): boolean {
+  return reviewOf(evidence, record).by < day;
+}
+
+function firstRelease({ date, earlier }: Pick<Reviewed, 'date' | 'earlier'>): string {
+  return earlier.at(-1)?.date ?? date;
+}
+
+/** The same day so many months later; the last day of a shorter month. */
+function addMonths(iso: string, months: number): string {
+  const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
+  const index = year * 12 + month - 1 + months;
+  const start = `${String(Math.floor(index / 12))}-${twoDigits((index % 12) + 1)}-`;
+  const last = [0, 1, 2, 3].map((less) => day - less).find((one) => isRealDate(start + twoDigits(one)));
+  return start + twoDigits(last ?? day);
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, '0');
+}
