@@ -8,6 +8,18 @@ type Plant = readonly [what: string, code: string, file: SmallFile, text: string
 
 const leak = 'sleeve.leak.30d.alpha-2020';
 
+/** From what undoing takes to the end of its row. */
+function undoing(how: string, seen: string): string {
+  return `how: ${how}
+    what_remains: A narrow stomach.
+    weight_after: { statement: Not known., basis: not-known }
+    data:
+      - { what: undone anyway, events: 1, n: 4, study: alpha-2020, seen: ${seen} }
+  change_to: []
+  sources:
+    - { point: all of it, study: alpha-2020, seen: ${seen} }`;
+}
+
 /** One planted error a row; the rule that must find it is the heading. */
 const plants: Readonly<Record<string, readonly Plant[]>> = {
   'release-dated': [
@@ -696,6 +708,13 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'cautions.yaml',
       'ask: Ask your surgeon about vitamin B12 and reflux.',
       'ask: Ask your surgeon about the 4% of reflux.',
+    ],
+    [
+      'a number in what undoing takes that nobody read',
+      'EVIDENCE_UNVERIFIED',
+      'reversibility.yaml',
+      undoing('It cannot be undone.', 'page'),
+      undoing('It takes 2 operations.', 'memory'),
     ],
     [
       'a number for what is not known',
