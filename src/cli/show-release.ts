@@ -44,7 +44,7 @@ function countsInWords(lists: Readonly<Record<string, readonly unknown[]>>): str
 }
 
 /** What differs between two releases; the records as release.yaml takes them. */
-export function showDifference({ before, after, lists }: EvidenceDifference): string {
+export function showReleaseDifference({ before, after, lists }: EvidenceDifference): string {
   const head = `From ${before.version} (${before.date}) to ${after.version} (${after.date})`;
   if (lists.length === 0) return `${head}: no entry differs.`;
   const same = before.version === after.version;

@@ -8,6 +8,7 @@ import { makeFormatter } from './formatter.ts';
 import { readLocale } from './read-locale.ts';
 import { makeTranslator } from './translator.ts';
 
+export { lintEvidenceWords } from './lint-evidence-words.ts';
 export { lintLocales } from './lint-locales.ts';
 export { listLanguages } from './read-locale.ts';
 

@@ -4,7 +4,7 @@ import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkEvidence } from '../../evidence/index.ts';
 import { placesIn } from '../../installation.ts';
 import { readClinic } from '../../input/index.ts';
-import { lintLocales } from '../../localize/index.ts';
+import { lintEvidenceWords, lintLocales } from '../../localize/index.ts';
 import type { Prepared } from '../../prepare.ts';
 import { countOf } from '../align-columns.ts';
 import type { Call, Context } from '../context.ts';
@@ -33,7 +33,10 @@ export async function run(call: Call, context: Context): Promise<number> {
     },
     {
       what: `words of ${[...prepared.locales.keys()].join(', ')}`,
-      diagnostics: await lintLocales(workspace, places.locales),
+      diagnostics: [
+        ...(await lintLocales(workspace, places.locales)),
+        ...(await lintEvidenceWords(workspace, places.locales, prepared.evidence)),
+      ],
     },
   ];
   for (const file of call.files) checked.push(await checkFile(file, call, { ...context, prepared }));

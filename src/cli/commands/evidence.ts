@@ -1,8 +1,10 @@
 import { exitCodes } from '../../diagnostics/codes.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkChanges, checkEvidence, diffEvidence } from '../../evidence/index.ts';
 import { listRecords, loadEvidence, reviewState, showRecord } from '../../evidence/index.ts';
 import { placesIn } from '../../installation.ts';
 import { canonicalJson, sha256 } from '../../io/digest.ts';
+import { lintEvidenceWords } from '../../localize/index.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import { SeenSchema } from '../../model/study.ts';
 import type { Call, Context } from '../context.ts';
@@ -11,7 +13,7 @@ import { dayOf } from '../day-of.ts';
 import { printDiagnostics } from '../print-diagnostics.ts';
 import { exitCodeOf } from '../report-outcomes.ts';
 import { showRecordDetails, showRecords } from '../show-record.ts';
-import { showDifference, showRelease } from '../show-release.ts';
+import { showReleaseDifference, showRelease } from '../show-release.ts';
 import { showReview } from '../show-review.ts';
 
 type Look = (evidence: EvidenceBase, call: Call, context: Context) => number | Promise<number>;
@@ -39,7 +41,7 @@ export async function run(call: Call, context: Context): Promise<number> {
     return refuse(context, 'evidence takes list, show ID, due, release, diff FOLDER or lint');
   }
   const places = placesIn(root);
-  if (looking === undefined) return lint(places.evidence, call, context);
+  if (looking === undefined) return lint(call, context);
   const source = { folder: places.evidence, cache: places.cache, digester };
   const loaded = await loadEvidence(workspace, source);
   if (loaded.ok) return looking.look(loaded.value, call, context);
@@ -91,19 +93,29 @@ function showState(evidence: EvidenceBase, call: Call, context: Context): number
 async function showDiff(evidence: EvidenceBase, call: Call, context: Context): Promise<number> {
   const folders = { before: call.files[1] ?? '', after: placesIn(context.root).evidence };
   const found = await diffEvidence(context.workspace, folders, digester);
-  if (found.ok) print(call, context, { value: found.value, text: () => showDifference(found.value) });
+  if (found.ok) print(call, context, { value: found.value, text: () => showReleaseDifference(found.value) });
   const faults = found.ok ? checkChanges(evidence, found.value) : found.diagnostics;
   await printDiagnostics(context, faults);
   return exitCodeOf(faults);
 }
 
-async function lint(folder: string, call: Call, context: Context): Promise<number> {
-  const diagnostics = await checkEvidence(context.workspace, folder);
+async function lint(call: Call, context: Context): Promise<number> {
+  const diagnostics = await lintAll(context);
   if (call.options.has('json')) context.terminal.out(JSON.stringify({ diagnostics }, null, 2));
   else await printDiagnostics(context, diagnostics);
   if (diagnostics.length === 0 && !call.options.has('json'))
     context.terminal.out('The evidence is in order.');
   return exitCodeOf(diagnostics);
+}
+
+/** The data first; what words they call for is known only once they are in order. */
+async function lintAll({ workspace, root }: Context): Promise<readonly Diagnostic[]> {
+  const places = placesIn(root);
+  const faults = await checkEvidence(workspace, places.evidence);
+  if (faults.length > 0) return faults;
+  const source = { folder: places.evidence, cache: places.cache, digester };
+  const loaded = await loadEvidence(workspace, source);
+  return loaded.ok ? lintEvidenceWords(workspace, places.locales, loaded.value) : loaded.diagnostics;
 }
 
 function findUnknown(
