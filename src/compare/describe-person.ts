@@ -35,6 +35,7 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
   const last = earlier.at(-1);
   const kinds = new Map(evidence.options.map((option) => [option.code, option.kind]));
   const conditions = withMilder(person.conditions);
+  const bandInPlace = earlier.some(({ operation, status }) => operation === 'band' && status === 'in-place');
   return {
     person,
     bmi: Math.round(person.bmi * 10) / 10,
@@ -44,7 +45,8 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
     operations: earlier.filter(({ operation }) => (kinds.get(operation) ?? 'operation') === 'operation')
       .length,
     removed: person.asked === 'after-removal' || last?.status === 'removed' || last?.status === 'reversed',
-    bandInPlace: earlier.some(({ operation, status }) => operation === 'band' && status === 'in-place'),
+    bandInPlace,
+    stages: bandInPlace ? input.plan.stages : undefined,
     conditions,
     alreadyHas: new Map(
       evidence.outcomes.flatMap(({ code, new_without: condition }) =>

@@ -14,6 +14,7 @@ export function differInHistory(people: People, subject: Subject, yours: Indicat
   return [
     ...(theirs === yours ? [] : [theirs === 'unknown' ? unknown : mixed]),
     ...(yours.startsWith('after-') ? differInStage(subject) : []),
+    ...differInExchange(people.stages, subject),
   ];
 }
 
@@ -34,6 +35,12 @@ function differInStage(subject: Subject): readonly Difference[] {
       ? [{ reason: { code: 'several-operations', count: subject.operations }, excludes: false } as const]
       : []),
   ];
+}
+
+/** A band out and the new operation at once, or in two operations: the risks are not the same. */
+function differInExchange(theirs: People['stages'], { stages }: Subject): readonly Difference[] {
+  if (theirs === undefined || theirs === 'either' || stages === undefined || theirs === stages) return [];
+  return [{ reason: { code: 'stages', theirs }, excludes: false }];
 }
 
 /** New trouble is counted in people who did not have it: never the figure of those who do. */

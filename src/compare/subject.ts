@@ -14,6 +14,8 @@ export interface Subject {
   readonly removed: boolean;
   /** A band is in place now. */
   readonly bandInPlace: boolean;
+  /** How a band in place is to be exchanged; undefined where that is open or there is none. */
+  readonly stages: 'one' | 'two' | undefined;
   /** Conditions, the milder ones that a severe one includes too. */
   readonly conditions: ReadonlySet<string>;
   /** Outcomes that studies count as new trouble only, with the condition of this person that makes them not new. */

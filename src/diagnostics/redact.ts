@@ -11,7 +11,7 @@ function keySet(...groups: readonly string[]): ReadonlySet<string> {
 export const shownKeys = keySet(
   'plainleaf case example languages documents packet sex height weight ancestry_threshold',
   'conditions medicines history smoking now planned_within_months operation date weight_before',
-  'lowest_weight trouble status asked options option code chosen next_visit operation_date surgeon',
+  'lowest_weight trouble status asked options option code chosen next_visit operation_date stages surgeon',
   'needed language jurisdiction day out_of_hours emergency paper units id pronoun outcome days',
   'events from to approval contact form record phone',
 );

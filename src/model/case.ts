@@ -140,6 +140,12 @@ export const CaseSchema = z
       .strictObject({
         next_visit: IsoDateSchema.optional().describe('Date of the next visit'),
         operation_date: IsoDateSchema.optional().describe('Date of the operation, once known'),
+        stages: z
+          .enum(['one', 'two'])
+          .optional()
+          .describe(
+            'How a band in place is exchanged: out and the new operation at once, or in two operations',
+          ),
         surgeon: ReferenceSchema.describe("A surgeon's id from the clinic profile"),
       })
       .describe('Who and when'),

@@ -25,6 +25,7 @@ export type MatchReason =
   | { readonly code: 'indication-mixed' }
   | { readonly code: 'indication-unknown' }
   | { readonly code: 'removed-before' }
+  | { readonly code: 'stages'; readonly theirs: 'one' | 'two' }
   | { readonly code: 'several-operations'; readonly count: number }
   | { readonly code: 'already-has'; readonly condition: string }
   | { readonly code: 'diabetes-only' }

@@ -58,6 +58,10 @@ export type Spread = z.infer<typeof SpreadSchema>;
 export const PeopleSchema = z
   .strictObject({
     indication: IndicationSchema,
+    stages: z
+      .enum(['one', 'two', 'either'])
+      .optional()
+      .describe('exchange of a band: out and the new operation at once, in two operations, or some of each'),
     bmi: SpreadSchema.optional().describe('body mass index, kg/m2'),
     age: SpreadSchema.optional().describe('age, years'),
     female_percent: z.number().min(0).max(100).optional().describe('women, percent'),

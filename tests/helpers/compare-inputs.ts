@@ -32,6 +32,7 @@ export interface CaseChanges {
   readonly patient?: Readonly<Record<string, unknown>>;
   readonly health?: Readonly<Record<string, unknown>>;
   readonly decision?: Readonly<Record<string, unknown>>;
+  readonly plan?: Readonly<Record<string, unknown>>;
 }
 
 /** An invented woman of 45, 163 cm, 114.5 kg (BMI 43.1), who asks about a first operation. */
@@ -54,7 +55,7 @@ export function makeCase(changes: CaseChanges = {}): Case {
       options: ['sleeve', 'bypass', 'no-operation'],
       ...changes.decision,
     },
-    plan: { surgeon: 'surgeon-1' },
+    plan: { surgeon: 'surgeon-1', ...changes.plan },
   });
 }
 

@@ -34,11 +34,20 @@ function isShorter({ reason, asked }: UnknownCell): boolean {
   );
 }
 
-/** The one difference of a `near` match, in a sentence; null where the people are like this person. */
+/**
+ * The one difference of a `near` match, in a sentence. Null where the people are like this person, unless it is open
+ * whether a band is exchanged as theirs was.
+ */
 export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
   const [reason] = cell.lead.reasons;
-  if (cell.lead.match !== 'near' || reason === undefined) return null;
+  if (cell.lead.match !== 'near' || reason === undefined) return sayExchange(scene, cell);
   return scene.words.say(`missing.near.${formOf(reason)}`, variablesOf(scene, reason));
+}
+
+function sayExchange({ words, records, ...scene }: Scene, { lead }: KnownCell): Markup | null {
+  const theirs = records.get(lead.record)?.people.stages;
+  if (theirs === undefined || scene.case.plan.stages !== undefined) return null;
+  return words.say(`missing.exchange.${theirs}`);
 }
 
 /** Why a record was set aside, in a phrase for the clinician sheet. */
@@ -82,6 +91,8 @@ function namesOf({ words }: Scene, reason: MissingReason | SetAsideReason): Vari
         : {};
     case 'already-has':
       return { condition: words.plain(`codes.conditions.${reason.condition}`) };
+    case 'stages':
+      return { theirs: words.plain(`codes.stages.${reason.theirs}`) };
     case 'group':
       return { group: words.plain(`codes.groups.${reason.group}`) };
     case 'indication':

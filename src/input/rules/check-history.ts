@@ -11,6 +11,7 @@ const earlierPath: Path = ['health', 'earlier_operations'];
 export const checkHistory: Rule = (read, { today }) => [
   ...checkAsked(read),
   ...checkBandRemoval(read),
+  ...checkExchange(read),
   ...read
     .items(earlierPath)
     .flatMap((path) => [...checkWeights(read, path), ...checkWhen(read, path, today)]),
@@ -56,14 +57,30 @@ function checkAsked(read: FieldReader): Finding[] {
   ];
 }
 
-function checkBandRemoval(read: FieldReader): Finding[] {
-  const option = read.texts(['decision', 'options']).find(({ value }) => value === 'band-removal');
-  const hasBand = read
+function hasBand(read: FieldReader): boolean {
+  return read
     .items(earlierPath)
     .some(
       (path) => read.text([...path, 'operation']) === 'band' && read.text([...path, 'status']) === 'in-place',
     );
-  if (option === undefined || hasBand) return [];
+}
+
+function checkExchange(read: FieldReader): Finding[] {
+  const path = ['plan', 'stages'];
+  if (read.text(path) === undefined || hasBand(read)) return [];
+  const message = 'this says how a band is exchanged, but no band is in place';
+  return [
+    conflict(
+      path,
+      message,
+      'Add the band under health.earlier_operations with status: in-place, or remove it.',
+    ),
+  ];
+}
+
+function checkBandRemoval(read: FieldReader): Finding[] {
+  const option = read.texts(['decision', 'options']).find(({ value }) => value === 'band-removal');
+  if (option === undefined || hasBand(read)) return [];
   const message = 'taking a band out is an option, but no band is in place';
   return [
     conflict(

@@ -270,6 +270,35 @@ describe('what was done before', () => {
   });
 });
 
+describe('the exchange of a band', () => {
+  const withBand = (plan: Readonly<Record<string, unknown>>): CaseChanges => ({
+    health: { earlier_operations: [{ operation: 'band', status: 'in-place' }] },
+    decision: { asked: 'second-operation' },
+    plan,
+  });
+  const people = { indication: 'after-band', bmi: { low: 30, high: 60 } };
+  const levels = (stages: string | undefined, plan: Readonly<Record<string, unknown>>): string =>
+    level({
+      people: stages === undefined ? people : { ...people, stages },
+      option: afterBand,
+      person: withBand(plan),
+    });
+
+  it('in another number of operations than planned is a named difference', () => {
+    expect(
+      match({ people: { ...people, stages: 'one' }, option: afterBand, person: withBand({ stages: 'two' }) }),
+    ).toMatchObject({ level: 'near', reasons: [{ code: 'stages', theirs: 'one' }] });
+    expect(levels('two', { stages: 'one' })).toBe('near');
+  });
+
+  it('as planned, in some of each, or not stated on either side, is none', () => {
+    expect(levels('one', { stages: 'one' })).toBe('like-you');
+    expect(levels('either', { stages: 'two' })).toBe('like-you');
+    expect(levels(undefined, { stages: 'two' })).toBe('like-you');
+    expect(levels('two', {})).toBe('like-you');
+  });
+});
+
 describe('illness, groups and sex', () => {
   const diabetes: CaseChanges = { health: { conditions: ['type-2-diabetes'] } };
 

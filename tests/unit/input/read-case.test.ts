@@ -227,7 +227,7 @@ describe('reading a case', () => {
       'plan: {surgeon: tamsin}',
       'plan:',
       'plan',
-      'Add plan: and under it next_visit, operation_date, surgeon.',
+      'Add plan: and under it next_visit, operation_date, stages, surgeon.',
     ],
     ['  smoking', '  pregnancy: {now: }\n  smoking', 'health.pregnancy.now', 'Add now: true or now: false.'],
   ])('says what to add where something is missing: %j written as %j', (...[part, by, path, hint]) => {

@@ -87,6 +87,14 @@ describe('what is asked and what went before', () => {
     ]);
   });
 
+  it('a band can only be exchanged where one is in place', () => {
+    const plan: Change = ['plan: {', 'plan: {stages: one, '];
+    expect(messages(second, plan, earlier('{operation: band, status: in-place}'))).toEqual([]);
+    expect(messages(second, plan, earlier('{operation: sleeve, status: in-place}'))).toEqual([
+      expect.stringContaining('plan.stages: this says how a band is exchanged'),
+    ]);
+  });
+
   it('the trouble is a condition or an outcome', () => {
     const body = (trouble: string): Change =>
       earlier(`{operation: band, trouble: ${trouble}, status: in-place}`);

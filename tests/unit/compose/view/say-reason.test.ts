@@ -21,6 +21,7 @@ const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code:
   'indication-mixed': { code: 'indication-mixed' },
   'indication-unknown': { code: 'indication-unknown' },
   'removed-before': { code: 'removed-before' },
+  stages: { code: 'stages', theirs: 'one' },
   'several-operations': { code: 'several-operations', count: 2 },
   'already-has': { code: 'already-has', condition: 'reflux' },
   'diabetes-only': { code: 'diabetes-only' },
