@@ -14,9 +14,14 @@ export function coverRange(spread: Spread | undefined): Range {
   const { mean, sd } = spread ?? {};
   const known = mean !== undefined && sd !== undefined;
   return makeRange(
-    spread?.low ?? (known ? mean - 2 * sd : undefined),
-    spread?.high ?? (known ? mean + 2 * sd : undefined),
+    spread?.low ?? (known ? toHundredths(mean - 2 * sd) : undefined),
+    spread?.high ?? (known ? toHundredths(mean + 2 * sd) : undefined),
   );
+}
+
+/** 47.6 - 2 × 5.6 is 36.400000000000006 to a computer, which would leave out who has exactly 36.4. */
+function toHundredths(value: number): number {
+  return Math.round(value * 100) / 100;
 }
 
 export function makeRange(low: number | undefined, high: number | undefined): Range {

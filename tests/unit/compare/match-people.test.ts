@@ -66,6 +66,35 @@ describe('BMI of the people', () => {
     expect(level({ people, person: bmi(34.8) })).toBe('other-people');
   });
 
+  it('does not believe a tail under the indication of the day where nearly all of a study is above it', () => {
+    const people = { bmi: { mean: 43.9, sd: 6.4 } };
+    expect(match({ people, person: bmi(35) })).toMatchObject({ level: 'like-you', covered: { bmiLow: 35 } });
+    expect(match({ people, person: bmi(34.6) })).toMatchObject({
+      level: 'other-people',
+      reasons: [{ code: 'bmi-outside', low: 35, high: 56.7, yours: 34.6 }],
+    });
+  });
+
+  it('believes it where a sixth of the people or more would lie there', () => {
+    expect(match({ people: { bmi: { mean: 38, sd: 4 } }, person: bmi(31) })).toMatchObject({
+      level: 'like-you',
+      covered: { bmiLow: 30 },
+    });
+  });
+
+  it('believes it after another operation, where nothing is known of the indication', () => {
+    const people = { indication: 'after-band', bmi: { mean: 42, sd: 6 } };
+    expect(match({ people, person: second('band', bmi(31)), option: afterBand })).toMatchObject({
+      level: 'like-you',
+      covered: { bmiLow: 30 },
+    });
+  });
+
+  it('covers the very end of mean ± 2 SD, whatever a computer makes of it', () => {
+    expect(47.6 - 2 * 5.6).not.toBe(36.4);
+    expect(level({ people: { bmi: { mean: 47.6, sd: 5.6 } }, person: bmi(36.4) })).toBe('like-you');
+  });
+
   it('takes a mean alone for near within 5 kg/m²', () => {
     const people = { bmi: { mean: 45 } };
     expect(match({ people })).toMatchObject({
