@@ -82,7 +82,8 @@ export function finishCell(assessed: Assessed, common?: string): Cell {
   };
   if (others === undefined) return cell;
   const beside = ranking.filter(({ record }) => others.records.includes(record.id));
-  const pooled = poolShares(countsOf([lead, ...beside]));
+  // A mean of the others alone would stand beside a figure that is no part of it.
+  const pooled = countsOf([lead]).length > 0 ? poolShares(countsOf([lead, ...beside])) : undefined;
   return { ...cell, others, ...(pooled === undefined ? {} : { pooled }) };
 }
 

@@ -50,7 +50,9 @@ export function collectOthers(ranking: readonly Candidate[]): Beside {
 
 /** Why a record of other people does not stand beside the lead. */
 function unfit(candidate: Candidate, lead: Candidate): SetAsideReason | undefined {
-  if (candidate.match.level !== lead.match.level) return { code: 'weaker-match' };
+  // Beside a figure of people over 65 those of all ages would not be other findings, but other people.
+  if (candidate.match.level !== lead.match.level || candidate.match.apart !== lead.match.apart)
+    return { code: 'weaker-match' };
   if (!inSameUnit(candidate.value, lead.value)) return { code: 'other-measure', kind: candidate.record.kind };
   const enough = enoughBeside[lead.value.kind];
   const n = peopleOf(candidate);

@@ -87,6 +87,47 @@ describe('other studies beside the lead', () => {
   });
 });
 
+describe('beside a figure of people over 65', () => {
+  const old: CaseChanges = { patient: { born: '1959-01-02' } };
+  const over65 = { ...people, group: 'over-65', age: { low: 65, high: 90 } };
+  const anyAge = { ...people, age: { low: 18, high: 90 } };
+  const general = ['a', 'b', 'c', 'd'].map((id, index) =>
+    leak(id, { people: anyAge, value: { events: 10 + index, n: 9000 } }),
+  );
+
+  it('those of all ages are no other findings, but other people', () => {
+    const lead = leak('lead', { people: over65, value: { events: 9, n: 900 } });
+    const cell = cellOf(compareWell([lead, ...general], old));
+    expect(cell).toMatchObject({ state: 'known', lead: { record: 'lead' } });
+    expect(cell).not.toHaveProperty('others');
+    expect(cell.setAside.map(({ reason }) => reason.code)).toEqual(general.map(() => 'weaker-match'));
+  });
+
+  it('another study of people over 65 stands', () => {
+    const lead = leak('lead', { people: over65, value: { events: 9, n: 900 } });
+    const other = leak('other', { people: over65, value: { events: 8, n: 400 } });
+    expect(cellOf(compareWell([lead, other, ...general], old))).toMatchObject({
+      others: { low: 0.02, high: 0.02, records: ['other'] },
+    });
+  });
+});
+
+describe('the mean of four studies or more', () => {
+  const others = ['b', 'c', 'd', 'e'].map((id, index) => leak(id, { value: { events: 10 + index, n: 900 } }));
+
+  it('takes in the figure that leads', () => {
+    const cell = cellOf(compareWell([leak('a'), ...others]));
+    expect(cell).toMatchObject({ lead: { record: 'a' }, pooled: { studies: 5 } });
+  });
+
+  it('is not made where the figure that leads has no counts and could be no part of it', () => {
+    const later = others.map((record) => makeRecord({ ...record, time: { days: 60, basis: 'by' } }));
+    const cell = cellOf(compareWell([leak('a', { value: { percent: 3 } }), ...later]));
+    expect(cell).toMatchObject({ lead: { record: 'a' }, others: { records: ['b', 'c', 'd', 'e'] } });
+    expect(cell).not.toHaveProperty('pooled');
+  });
+});
+
 describe('records set aside', () => {
   it.each([
     ['not-verified', { seen: 'memory' }],
