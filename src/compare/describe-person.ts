@@ -13,6 +13,14 @@ const includes: Readonly<Record<string, string>> = {
   'uncontrolled-diabetes': 'type-2-diabetes',
 };
 
+/** Trouble that a case may write as an outcome, and the condition that whoever has it has. */
+const isCondition: Readonly<Record<string, string>> = {
+  erosion: 'band-erosion',
+  'deficiency-iron': 'iron-or-calcium-lack',
+  'deficiency-vitamin-b12': 'b12-deficiency',
+  clot: 'previous-clot',
+};
+
 /** Age in whole years on `date` (ISO), weight in kg, height in m, BMI in kg/m². */
 export function describePerson(input: Case, date: string): Person {
   const { patient, health, decision } = input;
@@ -34,8 +42,8 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
   const earlier = input.health.earlier_operations;
   const last = earlier.at(-1);
   const kinds = new Map(evidence.options.map((option) => [option.code, option.kind]));
-  const conditions = withMilder(person.conditions);
   const bandInPlace = earlier.some(({ operation, status }) => operation === 'band' && status === 'in-place');
+  const conditions = withMilder([...person.conditions, ...troublesOf(input, evidence)]);
   return {
     person,
     bmi: Math.round(person.bmi * 10) / 10,
@@ -55,6 +63,14 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
     ),
     gallbladderRemoved: input.health.history.includes('gallbladder-removed'),
   };
+}
+
+/** What an earlier operation gives trouble with is a condition of today, whether or not it is listed as one too. */
+function troublesOf({ health }: Case, { outcomes }: EvidenceBase): readonly string[] {
+  const newWithout = new Map(outcomes.map((outcome) => [outcome.code, outcome.new_without]));
+  return health.earlier_operations.flatMap(({ trouble }) =>
+    trouble === undefined ? [] : [isCondition[trouble] ?? newWithout.get(trouble) ?? trouble],
+  );
 }
 
 /** The conditions and the milder ones that they include. */

@@ -80,9 +80,17 @@ function describeHit({ caution, triggers, options }: Fired, clinic: CautionHit['
     strength: caution.strength,
     // A statement that nobody read at its source is never printed as if somebody had.
     basis: caution.basis === 'page' && isPrintable(caution) ? 'page' : 'practice',
-    triggers,
+    triggers: withoutMilder(triggers),
     ...(clinic === undefined ? {} : { clinic }),
   };
+}
+
+/** Who has severe reflux is not told of reflux as well. */
+function withoutMilder(triggers: readonly string[]): readonly string[] {
+  const said = severeForms
+    .filter(({ severe }) => triggers.includes(`condition:${severe}`))
+    .map(({ mild }) => `condition:${mild}`);
+  return triggers.filter((trigger) => !said.includes(trigger));
 }
 
 function byGravity(a: CautionHit, b: CautionHit): number {

@@ -31,6 +31,10 @@ export const CautionWhenSchema = z
     pregnancy: z.enum(['now', 'planned']).optional().describe('pregnant or planning to be'),
     bmi: half.optional().describe('body mass index, kg/m2'),
     age: half.optional().describe('age, years'),
+    threshold: z
+      .enum(['standard', 'asian'])
+      .optional()
+      .describe('only for people to whom these BMI cut-offs apply'),
     asked: z.literal('first-operation').optional().describe('only for people never operated on'),
   })
   .describe('what the case must say; every key must hold, a list means any of them');
@@ -208,6 +212,6 @@ function habitCodes({ smoking, pregnancy }: CautionWhen): readonly string[] {
 function limitCodes({ bmi, age }: CautionWhen): readonly string[] {
   return [
     ...(bmi ? [(bmi.low ?? 0) >= 40 ? 'bmi-high' : 'bmi-low'] : []),
-    ...(age ? [age.low === undefined ? 'age-under-18' : 'age-over-65'] : []),
+    ...(age ? [age.below === undefined ? 'age-over-65' : 'age-under-18'] : []),
   ];
 }

@@ -50,14 +50,36 @@ describe('when a caution fires', () => {
     expect(fires({ age: { low: 65 } }, { patient: { born: '1961-11-26' } })).toBe(false);
   });
 
-  it('knows pregnancy now from pregnancy planned within two years', () => {
+  it('knows pregnancy now from pregnancy planned, which may come in any month of the plan', () => {
     const planned = (months: number | null, now = false): CaseChanges => ({
       health: { pregnancy: { now, planned_within_months: months } },
     });
-    expect(fires({ pregnancy: 'planned' }, planned(24))).toBe(true);
-    expect(fires({ pregnancy: 'planned' }, planned(25))).toBe(false);
+    expect(fires({ pregnancy: 'planned' }, planned(0))).toBe(true);
+    expect(fires({ pregnancy: 'planned' }, planned(36))).toBe(true);
+    expect(fires({ pregnancy: 'planned' }, planned(null))).toBe(false);
     expect(fires({ pregnancy: 'planned' }, planned(null, true))).toBe(false);
     expect(fires({ pregnancy: 'now' }, planned(null, true))).toBe(true);
+  });
+
+  it('keeps what is for other BMI cut-offs from people to whom they do not apply', () => {
+    const asian: CaseChanges = { patient: { ancestry_threshold: 'asian' } };
+    expect(fires({ bmi: { low: 30 }, threshold: 'standard' })).toBe(true);
+    expect(fires({ bmi: { low: 30 }, threshold: 'standard' }, asian)).toBe(false);
+    expect(fires({ bmi: { low: 30 }, threshold: 'asian' }, asian)).toBe(true);
+    expect(fires({ bmi: { low: 30 }, threshold: 'asian' })).toBe(false);
+  });
+
+  it('counts what an earlier operation gives trouble with, listed or not', () => {
+    const trouble = (code: string): CaseChanges => ({
+      health: { earlier_operations: [{ operation: 'band', status: 'in-place', trouble: code }] },
+      decision: { asked: 'second-operation', options: ['sleeve'] },
+    });
+    expect(fires({ condition: 'reflux' }, trouble('reflux'))).toBe(true);
+    expect(fires({ condition: 'reflux' }, trouble('severe-reflux'))).toBe(true);
+    expect(fires({ condition: 'barrett-oesophagus' }, trouble('barrett'))).toBe(true);
+    expect(fires({ condition: 'band-erosion' }, trouble('erosion'))).toBe(true);
+    expect(fires({ history: 'pancreatitis' }, trouble('pancreatitis'))).toBe(true);
+    expect(fires({ condition: 'reflux' }, trouble('slippage'))).toBe(false);
   });
 
   it('keeps what is for first operations from people operated before', () => {
@@ -131,9 +153,11 @@ describe('a severe and a milder form', () => {
     expect(hits.find(({ id }) => id === 'mild')?.options).toEqual(['sleeve', 'bypass']);
   });
 
-  it('keeps rows that name both forms', () => {
+  it('keeps rows that name both forms, called up by the severe one', () => {
     const both = makeCaution({ id: 'both', when: { condition: ['reflux', 'severe-reflux'] } });
-    expect(fire([both, severe], ill).map(({ id }) => id)).toEqual(['severe', 'both']);
+    const hits = fire([both, severe], ill);
+    expect(hits.map(({ id }) => id)).toEqual(['severe', 'both']);
+    expect(hits[1]?.triggers).toEqual(['condition:severe-reflux']);
   });
 
   it('keeps another worry about the same option', () => {

@@ -69,7 +69,7 @@ describe('the shipped evidence', () => {
       metrics: 27,
       studies: 422,
       reversibility: 14,
-      cautions: 189,
+      cautions: 191,
       coverage: 53,
       standing: 36,
       riskFactors: 68,
