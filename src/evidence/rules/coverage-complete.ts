@@ -4,6 +4,9 @@ import type { EvidenceSet } from '../evidence-set.ts';
 import { faultIn } from './rule.ts';
 import type { EvidenceRule } from './rule.ts';
 
+/** The entry whose reasons stand for every code that does not name the option itself; for an option new to the data. */
+const everyCode = 'every-code';
+
 /** Silence about an option would read as "safe", so every caution code accounts for every option. */
 export const coverageComplete: EvidenceRule = {
   name: 'coverage-complete',
@@ -13,14 +16,19 @@ export const coverageComplete: EvidenceRule = {
     const accountable = evidence.options
       .filter((option) => option.figures_from === option.code && !option.code.startsWith('any-'))
       .map(({ code }) => code);
+    const general = evidence.cautionCoverage.find(({ code }) => code === everyCode);
+    const asked = accountable.filter(
+      (option) => general?.others.every(({ options }) => !options.includes(option)) ?? true,
+    );
     const faults = evidence.cautionCoverage.flatMap((coverage) =>
-      faultsOf(coverage, rows.get(coverage.code) ?? new Set(), accountable).map(({ message, at }) =>
-        faultIn(evidence, coverage, {
-          code: 'EVIDENCE_INVALID',
-          message,
-          hint: 'Make the rows and the coverage agree.',
-          at,
-        }),
+      faultsOf(coverage, rows.get(coverage.code) ?? new Set(), coverage === general ? [] : asked).map(
+        ({ message, at }) =>
+          faultIn(evidence, coverage, {
+            code: 'EVIDENCE_INVALID',
+            message,
+            hint: 'Make the rows and the coverage agree.',
+            at,
+          }),
       ),
     );
     return [...faults, ...uncoveredCautions(evidence)];

@@ -814,6 +814,25 @@ describe.each(Object.entries(plants))('the rule %s', (rule, rows) => {
   });
 });
 
+describe('an option that is new to the data', () => {
+  const others = 'others: [{ options: [usual-care], why: nothing is done }]';
+  const general = (rows: string): string =>
+    `others: []\n- { code: every-code, by_row: [${rows}], others: [{ options: [usual-care], why: not known }] }`;
+
+  it('may give one reason for every caution code that does not name it', () => {
+    expect(
+      findingsOf('coverage-complete', plant('caution-coverage.yaml', others, general('')).files),
+    ).toEqual([]);
+  });
+
+  it('may not call a caution row its own there', () => {
+    const planted = plant('caution-coverage.yaml', others, general('sleeve'));
+    expect(findingsOf('coverage-complete', planted.files)).toMatchObject([
+      { code: 'EVIDENCE_INVALID', message: 'no caution row names sleeve' },
+    ]);
+  });
+});
+
 describe('the list of rules', () => {
   it('has a planted error for every rule', () => {
     expect(evidenceRules.map(({ name }) => name).sort((a, b) => a.localeCompare(b))).toEqual(
