@@ -96,10 +96,17 @@ describe('the shipped evidence', () => {
     expect(scopeOf('sleeve.clot.30d.nsqip-2010-2014')).toBe('narrower');
     expect(scopeOf('plication.reoperation.60m.talebpour-2012')).toBe('narrower');
     expect(scopeOf('sleeve.reoperation.60m.pcornet-2018-abstract')).toBe('wider');
+    expect(scopeOf('balloon.ulcer.12m.brazil-igb-experts')).toBe('narrower');
     expect(scopeOf('duodenal-switch.leak.peri.biertho-2013')).toBe('wider');
     expect(scopeOf('sleeve.leak.30d.mbsaqip-2015-2020')).toBeUndefined();
     const printable = listRecords(evidence, { printable: true });
-    expect(printable.filter(({ record }) => record.scope !== undefined)).toHaveLength(134);
+    expect(printable.filter(({ record }) => record.scope !== undefined)).toHaveLength(135);
+  });
+
+  it('calls nobody mixed where second operations were few, so that no second operation is promised their luck', () => {
+    const few = evidence.records.filter(({ note }) => note?.startsWith('a few second operations') === true);
+    expect(few.length).toBeGreaterThan(0);
+    expect(new Set(few.map(({ people }) => people.indication))).toEqual(new Set(['first-operation']));
   });
 
   it('takes no side effect of a dummy injection for one of a programme', () => {
