@@ -4,6 +4,8 @@ export interface OptionSpec {
   readonly name: string;
   /** What stands after it; a switch has none. */
   readonly value?: string;
+  /** It may be given more than once. */
+  readonly repeats?: true;
   readonly about: string;
 }
 
@@ -32,6 +34,12 @@ const date: OptionSpec = {
 };
 const language: OptionSpec = { name: 'language', value: 'TAG', about: 'only this language, for example en' };
 const out: OptionSpec = { name: 'out', value: 'DIR', about: 'folder for the packets; else out' };
+const whatIf: OptionSpec = {
+  name: 'what-if',
+  value: 'CHANGE',
+  repeats: true,
+  about: 'show what this would change, for example "weight=140 kg"; may be given again',
+};
 const json: OptionSpec = { name: 'json', about: 'print JSON for machines' };
 const many = Number.POSITIVE_INFINITY;
 
@@ -75,8 +83,11 @@ export const commands: readonly CommandSpec[] = [
     summary: 'show the comparison of a case, with its records',
     about: [
       'A table for the clinician: every figure with its people, its certainty and the record it stands on.',
+      'With --what-if only what would change: weight, height, age or born, sex, ancestry_threshold and smoking',
+      'as weight="140 kg"; conditions, medicines, history and options as conditions=+reflux or options=-sleeve,',
+      'or their codes alone: +reflux. The case file stays as it is.',
     ],
-    options: [clinic, date, json],
+    options: [clinic, date, whatIf, json],
     load: async () => import('./commands/compare.ts'),
   },
   {

@@ -4,7 +4,7 @@ import type { ParseArgsConfig } from 'node:util';
 import { isRealDate } from '../model/scalars.ts';
 import { commands } from './commands.ts';
 import type { CommandSpec } from './commands.ts';
-import type { Call } from './context.ts';
+import type { Call, OptionValue } from './context.ts';
 
 /** What the words after `plainleaf` ask for. */
 export type Request =
@@ -30,11 +30,11 @@ export function parseCall(args: readonly string[]): Request {
 
 function parseCommand(command: CommandSpec, args: readonly string[]): Request {
   const options: NonNullable<ParseArgsConfig['options']> = { help: { type: 'boolean', short: 'h' } };
-  for (const { name, value } of command.options)
-    options[name] = { type: value === undefined ? 'boolean' : 'string' };
+  for (const { name, value, repeats } of command.options)
+    options[name] = { type: value === undefined ? 'boolean' : 'string', multiple: repeats === true };
   try {
     const { positionals, values } = parseArgs({
-      args: [...args],
+      args: joinSigned(command, args),
       options,
       allowPositionals: true,
       strict: true,
@@ -51,8 +51,23 @@ function parseCommand(command: CommandSpec, args: readonly string[]): Request {
   }
 }
 
-function keepGiven([name, value]: [string, unknown]): [string, string | true][] {
-  return typeof value === 'string' || value === true ? [[name, value]] : [];
+/** A value may start with a minus (--what-if -sleeve); joined by an equals sign it is not taken for an option. */
+function joinSigned({ options }: CommandSpec, args: readonly string[]): string[] {
+  const repeating = options.flatMap(({ name, repeats }) => (repeats === true ? [`--${name}`] : []));
+  return args.flatMap((word, index) => {
+    const before = args[index - 1] ?? '';
+    if (repeating.includes(before) && isSigned(word)) return [`${before}=${word}`];
+    return repeating.includes(word) && isSigned(args[index + 1] ?? '') ? [] : [word];
+  });
+}
+
+function isSigned(word: string): boolean {
+  return /^-[^-]/.test(word);
+}
+
+function keepGiven([name, value]: [string, unknown]): [string, OptionValue][] {
+  if (typeof value === 'string' || value === true) return [[name, value]];
+  return Array.isArray(value) ? [[name, value.filter((text) => typeof text === 'string')]] : [];
 }
 
 function findFault(command: CommandSpec, { files, options }: Call): string | undefined {

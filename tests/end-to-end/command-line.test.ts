@@ -170,6 +170,47 @@ describe('plainleaf make with a case that has a mistake', () => {
   });
 });
 
+describe('plainleaf compare with a what-if', () => {
+  it('says what would change, in words and as JSON alike, and leaves the case file as it was', async () => {
+    const what = [
+      'compare',
+      'example.yaml',
+      '--date',
+      date,
+      '--what-if',
+      'weight=200 lb',
+      '--what-if',
+      '-sleeve',
+    ];
+    const [said, json] = [await plainleaf(folder, ...what), await plainleaf(folder, ...what, '--json')];
+    expect([said.code, json.code]).toEqual([0, 0]);
+    const { difference } = JSON.parse(json.out) as {
+      difference: { cellCount: number; cells: readonly { what: readonly string[] }[] };
+    };
+    const shown = difference.cells.filter(({ what: parts }) => parts.join() !== 'setAside').length;
+    expect(said.out).toContain(`CELLS: ${String(shown)} of ${String(difference.cellCount)} change`);
+    expect(said.out).toContain('→ 200 lb');
+    expect(readFileSync(join(folder, 'example.yaml'), 'utf8')).toBe(example);
+    expect(identifying.filter((part) => (said.out + json.out).includes(part))).toEqual([]);
+  });
+
+  it('refuses a weight without its unit, and says in which argument', async () => {
+    const { code, out, err } = await plainleaf(
+      folder,
+      'compare',
+      'example.yaml',
+      '--date',
+      date,
+      '--what-if',
+      '+reflux',
+      '--what-if',
+      'weight=140',
+    );
+    expect([code, out]).toEqual([3, '']);
+    expect(err).toContain('--what-if 2:1:8  error CASE_BAD_UNIT  patient.weight');
+  });
+});
+
 describe('plainleaf batch', () => {
   it('makes what can be made, says what cannot, and gives the same bytes for the same inputs', async () => {
     const first = await plainleaf(folder, 'batch', 'week', '--date', date, '--out', 'first', '--json');

@@ -58,6 +58,64 @@ describe('plainleaf compare', () => {
     });
   });
 
+  it('says what a what-if changes, cell by cell, without the name', async () => {
+    const { code, out } = await call(
+      ['compare', 'week/a.yaml', '--what-if', 'weight=140 kg', '--what-if', '-sleeve'],
+      { 'week/a.yaml': example },
+    );
+    expect(code).toBe(0);
+    expect(out).toMatch(/^QB-0755 {2}what if\n {2}weight +[\d.]+ kg → 140 kg\n {2}options +-sleeve$/m);
+    expect(out).toMatch(/^ {2}BMI +[\d.]+ → [\d.]+$/m);
+    expect(out).toMatch(/^ {2}vanishes {2}sleeve$/m);
+    expect(out).toMatch(/^CELLS: \d+ of \d+ change$/m);
+    expect(out).toMatch(/^ {2}weight-loss, 5 years\b/m);
+    expect(out).toMatch(/^ {4}sleeve +.* → not in the table$/m);
+    for (const part of ['CAUTIONS', 'THRESHOLDS', 'RECORDS ON PATIENT PAGES'])
+      expect(out).toContain(`\n${part}\n`);
+  });
+
+  it('gives machines the changes and both cells of each', async () => {
+    const { code, out } = await call(['compare', 'week/a.yaml', '--what-if', 'weight=140 kg', '--json'], {
+      'week/a.yaml': example,
+    });
+    const { changes, difference } = JSON.parse(out) as {
+      changes: unknown;
+      difference: {
+        isSame: boolean;
+        cells: readonly { id: string; before: object; after: object; hidden?: string }[];
+      };
+    };
+    expect(code).toBe(0);
+    expect(changes).toMatchObject([{ field: 'weight', after: '140 kg' }]);
+    expect(difference.isSame).toBe(false);
+    expect(difference.cells.length).toBeGreaterThan(5);
+    for (const { id, before, after, hidden } of difference.cells) {
+      expect([before, after]).toMatchObject([{ id }, { id }]);
+      expect({ ...before, hidden }).not.toEqual(after);
+    }
+  });
+
+  it.each(['weight=73.5 kg', '-sleeve-x', 'conditions=+reflux'])(
+    'says so when %s changes nothing, or what is wrong with it',
+    async (whatIf) => {
+      const { code, out, err } = await call(['compare', 'week/a.yaml', '--what-if', whatIf], {
+        'week/a.yaml': example,
+      });
+      const isWrong = whatIf === '-sleeve-x';
+      expect([code, out]).toEqual(
+        isWrong ? [3, ''] : [0, 'QB-0755  Nothing changes: the case says this already.\n'],
+      );
+      expect(err).toContain(isWrong ? '--what-if 1:1:1  error CASE_UNKNOWN_CODE' : '');
+    },
+  );
+
+  it('says so when the case changes and the comparison does not', async () => {
+    const { out } = await call(['compare', 'week/a.yaml', '--what-if', 'medicines=+metformin'], {
+      'week/a.yaml': example,
+    });
+    expect(out).toBe('QB-0755  what if\n  medicines  +metformin\n\nNothing changes in the comparison.\n');
+  });
+
   it('says what is wrong with a case', async () => {
     const { code, err } = await call(['compare', 'week/a.yaml'], {
       'week/a.yaml': example.replace('surgeon: ', 'surgeon: no'),

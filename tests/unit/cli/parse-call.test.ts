@@ -37,6 +37,23 @@ describe('the command line', () => {
     ]);
   });
 
+  it('keeps every text of an option that may be given again, also one that starts with a minus', () => {
+    const request = parseCall([
+      'compare',
+      'a',
+      '--what-if',
+      'weight=140 kg',
+      '--what-if',
+      '-sleeve',
+      '--what-if=+reflux',
+      '--json',
+    ]);
+    expect(request.ask === 'run' ? [...request.call.options] : []).toEqual([
+      ['what-if', ['weight=140 kg', '-sleeve', '+reflux']],
+      ['json', true],
+    ]);
+  });
+
   it.each([
     [
       'a word that is no command',
@@ -46,6 +63,11 @@ describe('the command line', () => {
     ['no file', ['make'], 'make takes CASE…'],
     ['too many files', ['compare', 'a', 'b'], 'compare takes CASE'],
     ['an option of another command', ['check', 'a', '--out', 'x'], "Unknown option '--out'"],
+    [
+      'an option that may be given again without its value',
+      ['compare', 'a', '--what-if'],
+      "Option '--what-if <value>' argument missing",
+    ],
     ['an option without its value', ['make', 'a', '--date'], "Option '--date <value>' argument missing"],
     [
       'a day that does not exist',

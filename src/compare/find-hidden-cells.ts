@@ -1,0 +1,73 @@
+import type { Cell, ComparisonTable, Horizon } from '../model/comparison.ts';
+import type { CellChange, TableDifference } from '../model/difference.ts';
+import { buildRow, buildWholeRow } from './choose-rows.ts';
+import type { CompareInput } from './compare-options.ts';
+import { compareTables } from './compare-tables.ts';
+import { describeOption } from './describe-option.ts';
+import type { OptionDesk } from './describe-option.ts';
+import { describeSubject } from './describe-person.ts';
+import { findFloor } from './find-contradiction.ts';
+import { anyTime, firstMonth, laterWindows, weightWindows } from './weigh-time.ts';
+import type { TimeWindow } from './weigh-time.ts';
+
+/** A comparison and what it was made from. */
+export interface Compared {
+  readonly input: CompareInput;
+  readonly table: ComparisonTable;
+}
+
+/**
+ * In what two comparisons differ. A topic shows only some rows, so that a cell may be in one table alone although both
+ * cases have the option: such a cell is worked out for the other case too, and marked as not shown there, so that its
+ * reason can be told.
+ */
+export function compareCases(before: Compared, after: Compared): TableDifference {
+  const difference = compareTables(before.table, after.table);
+  const [was, is] = [describeDesks(before.input), describeDesks(after.input)];
+  const cells = difference.cells.map((change): CellChange => {
+    const shown = change.before ?? change.after;
+    if (shown === null || (change.before !== null && change.after !== null)) return change;
+    return change.before === null
+      ? fill(change, 'before', buildHidden(was, before.input, shown))
+      : fill(change, 'after', buildHidden(is, after.input, shown));
+  });
+  return { ...difference, cells };
+}
+
+function fill(change: CellChange, hidden: 'before' | 'after', cell: Cell | undefined): CellChange {
+  return cell === undefined ? change : { ...change, [hidden]: cell, hidden };
+}
+
+function describeDesks({ case: given, clinic, evidence, date }: CompareInput): readonly OptionDesk[] {
+  const subject = describeSubject(given, evidence, date);
+  const setting = { subject, evidence, clinic, surgeon: given.plan.surgeon };
+  return given.decision.options
+    .map((code) => describeOption(code, setting))
+    .filter((desk) => desk !== undefined);
+}
+
+/** The cell as its row would have it; undefined where the case does not have the option. */
+function buildHidden(
+  desks: readonly OptionDesk[],
+  { evidence }: CompareInput,
+  { option, outcome, asked }: Cell,
+): Cell | undefined {
+  if (desks.every(({ code }) => code !== option)) return undefined;
+  const window = findWindow(outcome, asked);
+  const plan = evidence.topics['first-month'];
+  const isWhole = window === firstMonth && plan.picture.some((whole) => whole === outcome);
+  const row = isWhole
+    ? buildWholeRow(desks, { outcome, window }, (code) => findFloor(partsOf(desks, plan.rows), code))
+    : buildRow(desks, outcome, window);
+  return row.cells.find((cell) => cell.option === option);
+}
+
+function partsOf(desks: readonly OptionDesk[], outcomes: readonly string[]): ReturnType<typeof buildRow>[] {
+  return outcomes.map((outcome) => buildRow(desks, outcome, firstMonth));
+}
+
+function findWindow(outcome: string, asked: Horizon): TimeWindow {
+  if (asked.days !== undefined) return firstMonth;
+  const windows = outcome === 'weight-loss' ? weightWindows : laterWindows;
+  return windows.find((window) => window.asked.months === asked.months) ?? anyTime;
+}
