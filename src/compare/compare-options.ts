@@ -8,6 +8,7 @@ import { buildCell } from './build-cell.ts';
 import { describeOption } from './describe-option.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { describeSubject } from './describe-person.ts';
+import { findConflicts } from './find-conflicts.ts';
 import { judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
@@ -44,6 +45,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
     weight: tabulateWeight(desks),
     topics: tabulateTopics(desks, subject, evidence.topics),
   };
+  const cautions = triggerCautions(evidence.cautions, { health: given.health, subject, desks, clinic });
   const table: ComparisonTable = {
     person: subject.person,
     evidence: {
@@ -53,7 +55,8 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
       digest: evidence.digest,
     },
     ...parts,
-    cautions: triggerCautions(evidence.cautions, { health: given.health, subject, desks, clinic }),
+    cautions,
+    conflicts: findConflicts(cautions),
     notes: noteThresholds(subject),
     recordsUsed: listRecordsUsed(parts),
   };

@@ -45,7 +45,7 @@ export function triggerCautions(cautions: readonly Caution[], input: CautionInpu
       options: hit.options.filter((option) => !hasSeverer(standing, hit.caution, option)),
     }))
     .filter(({ options }) => options.length > 0)
-    .map((hit) => describeHit(hit, input.clinic.cautions[hit.caution.id]))
+    .map((hit) => describeHit(hit, { clinic: input.clinic, favours: favouredBy(hit, standing, input.desks) }))
     .sort(byGravity);
 }
 
@@ -55,13 +55,24 @@ function touchedOptions(caution: Caution, desks: readonly OptionDesk[]): readonl
 
 /** Beside a row about the severe form, the row about the plain form of the same option would say it twice. */
 function hasSeverer(fired: readonly Fired[], caution: Caution, option: string): boolean {
+  return fired.some((other) => hides(other, caution, option));
+}
+
+function hides(other: Fired, caution: Caution, option: string): boolean {
   const own = conditionsOf(caution);
-  return severeForms.some(
-    ({ mild, severe }) =>
-      own.includes(mild) &&
-      !own.includes(severe) &&
-      fired.some((other) => other.options.includes(option) && isOnlySevere(other, mild, severe)),
+  return (
+    other.options.includes(option) &&
+    severeForms.some(
+      ({ mild, severe }) => own.includes(mild) && !own.includes(severe) && isOnlySevere(other, mild, severe),
+    )
   );
+}
+
+/** Options of the case that a row holds up as better; who has the severe form has what the plain row says of them too. */
+function favouredBy(hit: Fired, fired: readonly Fired[], desks: readonly OptionDesk[]): readonly string[] {
+  const milder = fired.filter((other) => other.options.some((option) => hides(hit, other.caution, option)));
+  const favours = [hit, ...milder].flatMap(({ caution }) => caution.favours ?? []);
+  return desks.filter((desk) => favours.includes(desk.figuresFrom)).map(({ code }) => code);
 }
 
 function isOnlySevere({ caution, triggers }: Fired, mild: string, severe: string): boolean {
@@ -72,7 +83,13 @@ function conditionsOf({ when }: Caution): readonly string[] {
   return when.condition === undefined ? [] : [when.condition].flat();
 }
 
-function describeHit({ caution, triggers, options }: Fired, clinic: CautionHit['clinic']): CautionHit {
+interface HitContext {
+  readonly clinic: ClinicProfile;
+  readonly favours: readonly string[];
+}
+
+function describeHit({ caution, triggers, options }: Fired, { clinic, favours }: HitContext): CautionHit {
+  const verdict = clinic.cautions[caution.id];
   return {
     id: caution.id,
     options,
@@ -80,8 +97,9 @@ function describeHit({ caution, triggers, options }: Fired, clinic: CautionHit['
     strength: caution.strength,
     // A statement that nobody read at its source is never printed as if somebody had.
     basis: caution.basis === 'page' && isPrintable(caution) ? 'page' : 'practice',
+    ...(favours.length === 0 ? {} : { favours }),
     triggers: withoutMilder(triggers),
-    ...(clinic === undefined ? {} : { clinic }),
+    ...(verdict === undefined ? {} : { clinic: verdict }),
   };
 }
 

@@ -194,10 +194,23 @@ export interface CautionHit {
   readonly strength: 'strong' | 'moderate' | 'weak';
   /** `practice`: only the ask line prints, and the clinician sheet says it needs confirming. */
   readonly basis: 'page' | 'practice';
+  /** Options of the case that its statement holds up as better than those it touches. */
+  readonly favours?: readonly OptionCode[];
   /** Codes of the case that triggered it, for example `condition:reflux`, `bmi`, `smoking:current`. */
   readonly triggers: readonly string[];
   /** What this clinic said of it. A struck one stays in the table, but never on a patient page. */
   readonly clinic?: 'confirmed' | 'struck';
+}
+
+/** Cautions of one case that pull in different directions: one points to an option that others warn of. */
+export interface CautionConflict {
+  /** The caution that points there. */
+  readonly caution: string;
+  /** The option it points to, and the options of the case that it points away from. */
+  readonly to: OptionCode;
+  readonly from: readonly OptionCode[];
+  /** The cautions that warn of `to` and not of `from`, gravest first. */
+  readonly against: readonly string[];
 }
 
 export type IndicationNote =
@@ -222,6 +235,7 @@ export interface ComparisonTable {
   readonly weight: WeightTopic;
   readonly topics: readonly Topic[];
   readonly cautions: readonly CautionHit[];
+  readonly conflicts: readonly CautionConflict[];
   readonly notes: readonly IndicationNote[];
   /** Every record id printed on a patient page, sorted. */
   readonly recordsUsed: readonly string[];

@@ -57,6 +57,11 @@ export const CautionSchema = z
       .min(1)
       .optional()
       .describe('the line a patient page prints when basis is practice; no number'),
+    favours: z
+      .array(z.string())
+      .min(1)
+      .optional()
+      .describe('options that the statement itself holds up as better than those it touches'),
     strength: z.enum(['strong', 'moderate', 'weak']).describe('how well founded'),
     basis: z.enum(['page', 'practice']).describe('a source was read, or usual practice only'),
     sources: z.array(PointSourceSchema).min(1).describe('what it stands on'),

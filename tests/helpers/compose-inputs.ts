@@ -306,6 +306,7 @@ export function makeComparison(
     weight: { mainMonths: 60, main, over: [oneYear, main], courses: [course] },
     topics,
     cautions: [],
+    conflicts: [],
     notes: [],
     recordsUsed: [],
     ...changes,

@@ -127,6 +127,7 @@ function cautionReferences(entry: Caution): readonly Reference[] {
   return [
     ...coded,
     ...listOf(entry, ['options'], { what: 'option', codes: entry.options }),
+    ...listOf(entry, ['favours'], { what: 'option', codes: entry.favours ?? [] }),
     ...sourcesOf(entry),
   ];
 }

@@ -2,6 +2,7 @@ import { arithmeticAgrees } from './arithmetic-agrees.ts';
 import { citationComplete } from './citation-complete.ts';
 import { codeKnown } from './code-known.ts';
 import { coverageComplete } from './coverage-complete.ts';
+import { favouredWasRead } from './favoured-was-read.ts';
 import { idMatchesContent } from './id-matches-content.ts';
 import { idUnique } from './id-unique.ts';
 import { intervalInOrder } from './interval-in-order.ts';
@@ -49,5 +50,6 @@ export const evidenceRules: readonly EvidenceRule[] = [
   referenceWeightStated,
   arithmeticAgrees,
   unreadNeverPrints,
+  favouredWasRead,
   coverageComplete,
 ];

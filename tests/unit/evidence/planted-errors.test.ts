@@ -242,6 +242,16 @@ const plants: readonly Plant[] = [
     found: 'statement: There is no undoing in 9 of 10.',
   },
   {
+    what: 'an option held up as better by what nobody read',
+    rule: 'favoured-was-read',
+    code: 'EVIDENCE_INVALID',
+    file: 'cautions.yaml',
+    entry: 'hiatal-hernia-others',
+    text: 'effect: needs-check',
+    by: 'effect: needs-check\n  favours: [bypass]',
+    found: 'favours: [bypass]',
+  },
+  {
     what: 'a review of the whole before the release',
     rule: 'release-dated',
     code: 'EVIDENCE_INVALID',

@@ -176,6 +176,13 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'options: [tablett]',
     ],
     [
+      'an option held up as better that is not there',
+      'EVIDENCE_UNKNOWN_CODE',
+      'cautions.yaml',
+      'effect: extra-risk',
+      'favours: [tablett]\n  effect: extra-risk',
+    ],
+    [
       'a condition that no case can have',
       'EVIDENCE_UNKNOWN_CODE',
       'cautions.yaml',
@@ -685,6 +692,22 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'arithmetic-exceptions.yaml',
       '[]',
       '- { record: sleeve.leak.30d.alpha-2020, check: count, reason: none }',
+    ],
+  ],
+  'favoured-was-read': [
+    [
+      'an option held up as better by usual practice',
+      'EVIDENCE_INVALID',
+      'cautions.yaml',
+      'effect: needs-check',
+      'favours: [sleeve]\n  effect: needs-check',
+    ],
+    [
+      'a caution that holds up all that it warns of',
+      'EVIDENCE_INVALID',
+      'cautions.yaml',
+      'effect: extra-risk',
+      'favours: [sleeve]\n  effect: extra-risk',
     ],
   ],
   'unread-never-prints': [
