@@ -4,11 +4,11 @@ import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
 import { InternalError } from '../../../src/diagnostics/diagnostic.ts';
 import { documentKinds } from '../../../src/model/codes.ts';
-import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { CautionHit, ComparisonTable } from '../../../src/model/comparison.ts';
 import type { DocumentTree } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { expectedText, furnitureTexts } from '../../../src/model/tree-text.ts';
-import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
+import { makeCase, makeClinic, readShippedEvidence } from '../../helpers/compare-inputs.ts';
 import {
   blocksOfType,
   evidenceFor,
@@ -357,6 +357,35 @@ describe('sentences that stand on a row of the evidence', () => {
     const bypass = standing(compose(young)).filter(([ids]) => ids.startsWith('undo:bypass'));
     expect(bypass.map(([ids]) => ids)).toEqual(['undo:bypass', 'undo:bypass#weight_after']);
     expect(bypass.map(([, words]) => words).join(' ')).not.toMatch(/\d/);
+  });
+});
+
+describe('the sentences that are shipped', () => {
+  const { reversibility, cautions } = readShippedEvidence();
+  const hits = cautions.map(({ id, basis, effect, strength }): CautionHit => ({
+    ...{ id, basis, effect, strength, options: ['sleeve'] },
+    triggers: ['condition:type-2-diabetes', 'condition:b12-deficiency'],
+  }));
+  const notes = ['under-35', 'under-30', 'asian-27-5', 'asian-25', 'under-18-5', 'adolescent'] as const;
+
+  const codes = [...reversibility.keys()].filter((code) => code !== 'usual-care');
+
+  it.each(['en', 'es'])('hold in %s no figure without a row that was read on a page', (tag) => {
+    // A case takes ten options at most.
+    for (const some of [codes.slice(0, 7), codes.slice(7)]) {
+      const options = [...some, 'no-operation'];
+      const comparison = makeComparison(options, { cautions: hits, notes });
+      const evidence = evidenceFor(comparison, { reversibility, cautions });
+      const [comparing] = documentKinds.map((kind) =>
+        compose(comparison, { kind, evidence, locale: localeOf(tag) }),
+      );
+      if (comparing === undefined) throw new Error('no document');
+      const callouts = blocksOfType(comparing, 'callout').flatMap(({ body }) => body);
+      expect(callouts.length).toBeGreaterThan(hits.length);
+      const [wayBack] = blocksOfType(comparing, 'strip').filter(({ layout }) => layout === 'way-back');
+      expect(wayBack?.rows).toHaveLength(options.length);
+    }
+    expect(codes.length).toBeGreaterThan(10);
   });
 });
 
