@@ -126,6 +126,10 @@ describe('an invented option of which a part is missing', () => {
     { left: ['src/evidence/data/options.yaml'], said: ['the option "clasp" is not defined'] },
     { left: ['src/evidence/data/outcomes.yaml'], said: ['the outcome "hiccups" is not defined'] },
     { left: ['src/evidence/data/studies/invented.yaml'], said: ['the study "clasp-trial" is not defined'] },
+    {
+      left: ['src/evidence/data/reversibility.yaml'],
+      said: ['nothing says whether clasp can be undone'],
+    },
     { left: ['src/evidence/data/caution-coverage.yaml'], said: ['nothing is said about clasp'] },
     {
       left: ['locales/en/options.yaml', 'locales/es/options.yaml', 'locales/es/outcomes.yaml'],

@@ -15,6 +15,7 @@ import { placeWhereSeen } from './place-where-seen.ts';
 import { referenceWeightStated } from './reference-weight-stated.ts';
 import { releaseDated } from './release-dated.ts';
 import { releaseHistory } from './release-history.ts';
+import { reversalStated } from './reversal-stated.ts';
 import { reviewDated } from './review-dated.ts';
 import type { EvidenceRule } from './rule.ts';
 import { scopeDefined } from './scope-defined.ts';
@@ -31,6 +32,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   releaseHistory,
   reviewDated,
   maturityAgrees,
+  reversalStated,
   idUnique,
   codeKnown,
   idMatchesContent,

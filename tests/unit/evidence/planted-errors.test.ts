@@ -252,6 +252,16 @@ const plants: readonly Plant[] = [
     found: 'favours: [bypass]',
   },
   {
+    what: 'an option of which nothing says whether it can be undone',
+    rule: 'reversal-stated',
+    code: 'EVIDENCE_INVALID',
+    file: 'options.yaml',
+    entry: 'no-operation',
+    text: 'figures_from: usual-care',
+    by: 'figures_from: any-medicine',
+    found: 'code: no-operation',
+  },
+  {
     what: 'a review of the whole before the release',
     rule: 'release-dated',
     code: 'EVIDENCE_INVALID',

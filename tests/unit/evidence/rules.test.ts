@@ -142,6 +142,15 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'option: tablet\n  standing: under-study',
     ],
   ],
+  'reversal-stated': [
+    [
+      'an option of which nothing says whether it can be undone',
+      'EVIDENCE_INVALID',
+      'reversibility.yaml',
+      '- option: usual-care',
+      '- option: leak',
+    ],
+  ],
   'id-unique': [
     ['one study id twice', 'EVIDENCE_DUPLICATE_ID', 'studies/a.yaml', '- id: gamma-2022', '- id: beta-2021'],
     ['one metric code twice', 'EVIDENCE_DUPLICATE_ID', 'metrics.yaml', '- { code: score', '- { code: TWL'],
@@ -750,8 +759,8 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'weight after undoing from no study',
       'EVIDENCE_UNVERIFIED',
       'reversibility.yaml',
-      'basis: not-known',
-      'basis: page',
+      'Not known., basis: not-known',
+      'Not known., basis: page',
     ],
   ],
   'coverage-complete': [
@@ -802,6 +811,7 @@ function told(
 
 /** Errors whose place is not the line that was changed. */
 const elsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string]>> = {
+  'an option of which nothing says whether it can be undone': ['options.yaml', '- { code: no-operation'],
   'an earlier release that is later': ['release.yaml', 'earlier: []'],
   'an added record that nobody says when they read': [
     'records/sleeve.yaml',

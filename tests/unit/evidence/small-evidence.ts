@@ -152,6 +152,24 @@ benefits: [{ condition: reflux, outcomes: [wellbeing] }]
   change_to: []
   sources:
     - { point: all of it, study: alpha-2020, seen: page }
+- option: tablet
+  undo:
+    possible: 'yes'
+    how: It can be stopped.
+    what_remains: Nothing.
+    weight_after: { statement: Unknown., basis: not-known }
+    data: []
+  change_to: []
+  sources: []
+- option: usual-care
+  undo:
+    possible: 'yes'
+    how: There is nothing to undo.
+    what_remains: Nothing.
+    weight_after: { statement: Unknown., basis: not-known }
+    data: []
+  change_to: []
+  sources: []
 `,
   'cautions.yaml': `
 - id: reflux-sleeve
