@@ -13,6 +13,7 @@ import { judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
 import { noteThresholds } from './note-thresholds.ts';
+import { scoreMortality } from './score-mortality.ts';
 import { tabulateTopics } from './tabulate-topics.ts';
 import { tabulateWeight } from './tabulate-weight.ts';
 import { triggerCautions } from './trigger-cautions.ts';
@@ -57,6 +58,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
     ...parts,
     cautions,
     conflicts: findConflicts(cautions),
+    mortalityScore: scoreMortality({ health: given.health, subject, desks, evidence }),
     notes: noteThresholds(subject),
     recordsUsed: listRecordsUsed(parts),
   };

@@ -1,6 +1,6 @@
 import type { CautionConflict, CautionHit } from '../model/comparison.ts';
 
-/** Where one caution points: to an option, away from others. */
+/** Where one caution points: to an option, away from others (by code). */
 interface Pull {
   readonly hit: CautionHit;
   readonly to: string;
@@ -28,7 +28,7 @@ export function findConflicts(hits: readonly CautionHit[]): readonly CautionConf
 
 function pullsOf(hit: CautionHit): readonly Pull[] {
   const { favours = [], options } = hit;
-  const from = options.filter((option) => !favours.includes(option));
+  const from = options.filter((option) => !favours.includes(option)).sort((a, b) => (a < b ? -1 : 1));
   return from.length === 0 ? [] : favours.map((to) => ({ hit, to, from }));
 }
 

@@ -68,11 +68,14 @@ function hides(other: Fired, caution: Caution, option: string): boolean {
   );
 }
 
-/** Options of the case that a row holds up as better; who has the severe form has what the plain row says of them too. */
+/** Options of the case that a row holds up as better, by code; who has the severe form has what the plain row says of them too. */
 function favouredBy(hit: Fired, fired: readonly Fired[], desks: readonly OptionDesk[]): readonly string[] {
   const milder = fired.filter((other) => other.options.some((option) => hides(hit, other.caution, option)));
   const favours = [hit, ...milder].flatMap(({ caution }) => caution.favours ?? []);
-  return desks.filter((desk) => favours.includes(desk.figuresFrom)).map(({ code }) => code);
+  return desks
+    .filter((desk) => favours.includes(desk.figuresFrom))
+    .map(({ code }) => code)
+    .sort(byText);
 }
 
 function isOnlySevere({ caution, triggers }: Fired, mild: string, severe: string): boolean {
@@ -111,10 +114,14 @@ function withoutMilder(triggers: readonly string[]): readonly string[] {
   return triggers.filter((trigger) => !said.includes(trigger));
 }
 
+function byText(a: string, b: string): number {
+  return a < b ? -1 : 1;
+}
+
 function byGravity(a: CautionHit, b: CautionHit): number {
   return (
     effects.indexOf(a.effect) - effects.indexOf(b.effect) ||
     strengths.indexOf(a.strength) - strengths.indexOf(b.strength) ||
-    (a.id < b.id ? -1 : 1)
+    byText(a.id, b.id)
   );
 }

@@ -1,5 +1,6 @@
 import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 import type { Bounds, CellValue, Pooled, WeightAt } from './comparison-value.ts';
+import type { MortalityScore } from './mortality-score.ts';
 
 export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 export type { Amount, Bounds, CellValue, Pooled, Proportion, WeightAt } from './comparison-value.ts';
@@ -194,7 +195,7 @@ export interface CautionHit {
   readonly strength: 'strong' | 'moderate' | 'weak';
   /** `practice`: only the ask line prints, and the clinician sheet says it needs confirming. */
   readonly basis: 'page' | 'practice';
-  /** Options of the case that its statement holds up as better than those it touches. */
+  /** Options of the case that its statement holds up as better than those it touches, by code. */
   readonly favours?: readonly OptionCode[];
   /** Codes of the case that triggered it, for example `condition:reflux`, `bmi`, `smoking:current`. */
   readonly triggers: readonly string[];
@@ -206,7 +207,7 @@ export interface CautionHit {
 export interface CautionConflict {
   /** The caution that points there. */
   readonly caution: string;
-  /** The option it points to, and the options of the case that it points away from. */
+  /** The option it points to, and the options of the case that it points away from, by code. */
   readonly to: OptionCode;
   readonly from: readonly OptionCode[];
   /** The cautions that warn of `to` and not of `from`, gravest first. */
@@ -236,6 +237,8 @@ export interface ComparisonTable {
   readonly topics: readonly Topic[];
   readonly cautions: readonly CautionHit[];
   readonly conflicts: readonly CautionConflict[];
+  /** For clinicians only; null where it was not made for this person and these options. */
+  readonly mortalityScore: MortalityScore | null;
   readonly notes: readonly IndicationNote[];
   /** Every record id printed on a patient page, sorted. */
   readonly recordsUsed: readonly string[];

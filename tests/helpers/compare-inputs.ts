@@ -18,6 +18,7 @@ import {
   CautionSchema,
   DefinitionSchema,
   ReversibilitySchema,
+  RiskFactorSchema,
   StandingSchema,
 } from '../../src/model/evidence-rules.ts';
 import type { Caution, Definition, Standing } from '../../src/model/evidence-rules.ts';
@@ -133,7 +134,7 @@ const topics = TopicPlansSchema.parse(readYaml(join(data, 'topics.yaml')));
 /** Evidence of the given records; studies that are not given are made up. */
 export function makeEvidence(
   records: readonly EvidenceRecord[],
-  parts: Partial<Pick<EvidenceBase, 'cautions' | 'standing' | 'reversibility'>> & {
+  parts: Partial<Pick<EvidenceBase, 'cautions' | 'standing' | 'reversibility' | 'riskFactors'>> & {
     readonly studies?: readonly Study[];
   } = {},
 ): EvidenceBase {
@@ -164,7 +165,7 @@ export function makeEvidence(
     cautions: parts.cautions ?? [],
     cautionCoverage: [],
     standing: parts.standing ?? [],
-    riskFactors: [],
+    riskFactors: parts.riskFactors ?? [],
     definitions: [],
   };
 }
@@ -183,6 +184,7 @@ export function readShippedEvidence(): EvidenceBase {
     studies: StudySchema.array().parse(readFolder('studies')),
     cautions: CautionSchema.array().parse(readYaml(join(data, 'cautions.yaml'))),
     standing: StandingSchema.array().parse(readYaml(join(data, 'standing.yaml'))),
+    riskFactors: RiskFactorSchema.array().parse(readYaml(join(data, 'risk-factors.yaml'))),
     reversibility: new Map(
       ReversibilitySchema.array()
         .parse(readYaml(join(data, 'reversibility.yaml')))

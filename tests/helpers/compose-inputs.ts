@@ -307,6 +307,7 @@ export function makeComparison(
     topics,
     cautions: [],
     conflicts: [],
+    mortalityScore: null,
     notes: [],
     recordsUsed: [],
     ...changes,
