@@ -88,21 +88,33 @@ function MixedLine({ runs, of }: { readonly runs: readonly Run[]; readonly of: L
         flexDirection: 'row',
         width: of.width,
         height: of.lineHeight,
+        // The pieces are higher by the slack: in a box of the line's very height, a rounding error leaves no line at all.
+        alignItems: 'flex-start',
         justifyContent: justify[of.align ?? 'left'],
       }}
     >
-      {runs.map((run, index) => {
+      {spacesLast(runs).map((run, index) => {
         const width = runsWidth([run], of.size);
         const sem =
           run.language === undefined ? {} : { sem: { tag: 'Span', language: run.language } as const };
         return (
-          <View key={index} style={{ width, flexShrink: 0 }} {...sem}>
+          <View key={index} style={{ width, height: of.lineHeight + slack, flexShrink: 0 }} {...sem}>
             <Piece runs={[run]} width={width + slack} of={{ ...of, align: 'left' }} />
           </View>
         );
       })}
     </View>
   );
+}
+
+/** The typesetter drops a space at the head of a text node, so it goes to the end of the node before. */
+function spacesLast(runs: readonly Run[]): readonly Run[] {
+  return runs
+    .map((run, index) => {
+      const head = index === 0 ? run.text : run.text.replace(/^ /, '');
+      return { ...run, text: runs[index + 1]?.text.startsWith(' ') === true ? `${head} ` : head };
+    })
+    .filter(({ text }) => text !== '');
 }
 
 function Piece({

@@ -84,7 +84,8 @@ describe('Lines', () => {
     ] as const;
     const [row] = childNodes(await setLines({ runs, width: 400 }));
     const pieces = row === undefined ? [] : childNodes(row);
-    expect(pieces.map(textOf)).toEqual(['Say ', 'más despacio', ' please']);
+    // The typesetter drops a space at the head of a node.
+    expect(pieces.map(textOf)).toEqual(['Say ', 'más despacio ', 'please']);
     expect(pieces.map(({ props }) => props.sem)).toEqual([
       undefined,
       { tag: 'Span', language: 'es' },

@@ -1,0 +1,51 @@
+import { beforeAll, expect, it } from 'vitest';
+import { loadFonts } from '../../../../src/render/fonts.ts';
+import { tableUnits } from '../../../../src/render/blocks/table.tsx';
+import { isText, textOf } from '../../../../src/render/layout-node.ts';
+import type { SetNode } from '../../../../src/render/layout-node.ts';
+import { setGalleys } from '../../../../src/render/set-galley.ts';
+import { themeOf } from '../../../../src/render/theme.ts';
+import type { Inline, Paragraph, Table } from '../../../../src/model/document.ts';
+
+beforeAll(() => loadFonts());
+
+const origin = 'here:1';
+const paragraph = (...inlines: readonly Inline[]): Paragraph => ({
+  type: 'paragraph',
+  role: 'body',
+  inlines,
+  origin,
+});
+const plain = (value: string): Inline => ({ type: 'text', value });
+const english = 'For this option no source was read. For this option no source was read. For this option.';
+
+/** Lines that were set of each text node below a node. */
+function linesSet(node: SetNode): readonly (readonly [text: string, lines: number])[] {
+  if (node.type === 'TEXT') return [[textOf(node), node.lines?.length ?? 0]];
+  return node.children.flatMap((child) => (isText(child) ? [] : linesSet(child)));
+}
+
+it('a line of two languages in a table is set, all of it: a rounding error of its height leaves none out', async () => {
+  const words = paragraph(plain('Falta. '), { type: 'text', value: english, language: 'en' }, plain(' Fin.'));
+  const table: Table = {
+    type: 'table',
+    layout: 'dense',
+    origin,
+    columns: [
+      { label: 'a', width: 27 },
+      { label: 'b', width: 9 },
+      { label: 'c', width: 64 },
+    ],
+    rows: [{ origin, cells: [[paragraph(plain('a'))], [paragraph(plain('b'))], [words]] }],
+  };
+  const theme = themeOf({ audience: 'clinician', direction: 'ltr', language: 'es' } as Parameters<
+    typeof themeOf
+  >[0]);
+  const [, row] = tableUnits(table, { theme, key: 't', continued: '', headingTag: () => 'H2' });
+  const [[block] = []] = await setGalleys([
+    { width: theme.width, elements: row === undefined ? [] : [row.element] },
+  ]);
+  const set = block === undefined ? [] : linesSet(block.node);
+  expect(set.map(([text]) => text).join('')).toBe(`abFalta. ${english} Fin.`);
+  expect(set.map(([, lines]) => lines)).toEqual(set.map(() => 1));
+});
