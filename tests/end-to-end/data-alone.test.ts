@@ -145,4 +145,13 @@ describe('an invented option of which a part is missing', () => {
     expect([4, 5]).toContain(code);
     expect(said.filter((one) => !err.includes(one))).toEqual([]);
   });
+
+  it('is told by check too, each missing word once', async () => {
+    const { ['locales/es/outcomes.yaml']: spanish, ...others } = inventedFiles();
+    expect(spanish).toContain('hiccups');
+    const { code, out, err } = await call(['check', 'week/clinic.yaml'], others);
+    expect(code).toBe(5);
+    expect(out).toMatch(/^words of en, es +2 errors$/m);
+    expect(err.match(/LOCALE_KEY_MISSING {2}outcomes\.hiccups\.name$/gm)).toHaveLength(1);
+  });
 });

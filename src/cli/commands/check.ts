@@ -33,10 +33,10 @@ export async function run(call: Call, context: Context): Promise<number> {
     },
     {
       what: `words of ${[...prepared.locales.keys()].join(', ')}`,
-      diagnostics: [
+      diagnostics: withoutRepeats([
         ...(await lintLocales(workspace, places.locales)),
         ...(await lintEvidenceWords(workspace, places.locales, prepared.evidence)),
-      ],
+      ]),
     },
   ];
   for (const file of call.files) checked.push(await checkFile(file, call, { ...context, prepared }));
@@ -67,6 +67,14 @@ async function checkFile(
   const input = { workspace, prepared, files: [file], clinic: textOption(call, 'clinic'), date };
   const { outcomes } = await makeEach(input, context.terminal, () => undefined);
   return { what: file, diagnostics: outcomes.flatMap(saidOf) };
+}
+
+/** A text that only one language lacks is found by both lints of the words. */
+function withoutRepeats(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+  const names = diagnostics.map(({ code, path, span }) => [code, path, span?.file].join(' '));
+  return diagnostics.filter(
+    ({ code }, index) => code !== 'LOCALE_KEY_MISSING' || names.indexOf(names[index] ?? '') === index,
+  );
 }
 
 function saidOf(outcome: Outcome): readonly Diagnostic[] {
