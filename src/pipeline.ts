@@ -1,12 +1,11 @@
 import { compareOptions } from './compare/index.ts';
-import { composeDocument } from './compose/index.ts';
+import { composePacket } from './compose-packet.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
 import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
 import { attachRecord, identifyPacket } from './identify-packet.ts';
-import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
-import type { CaseRequest, FinishedPacket, OpenCase, PacketTree } from './model/packet.ts';
+import type { CaseRequest, FinishedPacket, OpenCase } from './model/packet.ts';
 import type { Prepared } from './prepare.ts';
 import { recordProvenance } from './provenance/index.ts';
 import { renderPdf } from './render/index.ts';
@@ -50,30 +49,4 @@ export async function makePacket(
   const { caseReference } = packet;
   const warnings = [...composed.warnings, ...rendered.warnings];
   return success({ caseReference, language, pdf, provenance, verification }, warnings);
-}
-
-function composePacket(
-  { evidence, templates }: Prepared,
-  open: OpenCase,
-  { kinds, documentIds, ...identity }: PacketIdentity,
-): Result<PacketTree> {
-  const composed = kinds.map((kind, index) =>
-    composeDocument({
-      ...identity,
-      ...open,
-      evidence,
-      templates,
-      kind,
-      documentId: documentIds[index] ?? '',
-    }),
-  );
-  const documents = composed.flatMap((result) => (result.ok ? [result.value] : []));
-  if (documents.length < composed.length) return failAll(composed);
-  const title = documents[0]?.title ?? '';
-  const author = open.clinic.clinic.name;
-  const names = { caseReference: open.case.case, language: identity.locale.tag, title, author };
-  return success(
-    { ...names, documents },
-    composed.flatMap((result) => (result.ok ? result.warnings : [])),
-  );
 }

@@ -106,6 +106,11 @@ export const dataCodes = {
     when: 'a patient text says a chance in a way that misleads (1 in x, rare), or a sentence is very long',
     todo: 'Say how many out of how many; write two short sentences.',
   },
+  READING_LEVEL: {
+    stage: 'words',
+    when: 'a document for a patient is harder to read than it should be',
+    todo: 'Use shorter words and sentences.',
+  },
   LOCALE_UNKNOWN: {
     stage: 'words',
     when: 'a language has no locale folder',

@@ -1,4 +1,4 @@
-const stages = '(input|evidence|compare|localize|compose|render|verify|provenance)';
+const stages = '(input|evidence|compare|localize|compose|render|readability|verify|provenance)';
 
 /** Third-party package → folders that may use it. */
 const places = {
@@ -10,6 +10,7 @@ const places = {
   '@react-pdf': 'src/render/',
   pdfkit: 'src/render/',
   'pdf-parse': 'src/verify/',
+  syllable: 'src/readability/',
   tsx: 'src/cli/',
 };
 

@@ -4,6 +4,7 @@ import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
+import type { DocumentReading } from '../../model/reading-level.ts';
 import { makeWords } from './words.ts';
 import type { Words } from './words.ts';
 
@@ -18,6 +19,8 @@ export interface SceneInput {
   /** ISO date that the pages carry. */
   readonly date: string;
   readonly documentId: string;
+  /** How hard the documents made before this one are to read. */
+  readonly readings?: readonly DocumentReading[];
 }
 
 /** An option with the words that stand for it everywhere. */
