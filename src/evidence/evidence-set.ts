@@ -17,6 +17,7 @@ import {
   OutcomeDefinitionSchema,
 } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
+import { ReasonRuleSchema } from '../model/reason-rules.ts';
 import { ReleaseSchema } from '../model/release.ts';
 import { StudySchema } from '../model/study.ts';
 import { TopicPlansSchema } from '../model/topic-plan.ts';
@@ -47,6 +48,7 @@ export const EvidenceListsSchema = z.strictObject({
   standing: z.array(StandingSchema),
   riskFactors: z.array(RiskFactorSchema),
   definitions: z.array(DefinitionSchema),
+  reasons: z.array(ReasonRuleSchema),
   arithmeticExceptions: z.array(ArithmeticExceptionSchema),
 });
 export type EvidenceLists = z.infer<typeof EvidenceListsSchema>;
@@ -60,7 +62,7 @@ export interface EvidenceSet extends EvidenceLists {
 /** The form in which all other stages see the evidence. */
 export function buildEvidenceBase(lists: EvidenceLists, digest: string): EvidenceBase {
   const { release, options, outcomes, metrics, topics, records, cautions, cautionCoverage } = lists;
-  const { standing, riskFactors, definitions } = lists;
+  const { standing, riskFactors, definitions, reasons } = lists;
   const recordsByOption = new Map<string, EvidenceRecord[]>();
   for (const record of records) {
     recordsByOption.set(record.option, [...(recordsByOption.get(record.option) ?? []), record]);
@@ -88,5 +90,6 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     standing,
     riskFactors,
     definitions,
+    reasons,
   };
 }

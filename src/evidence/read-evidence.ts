@@ -27,6 +27,7 @@ const listFiles: Readonly<Record<ListName, string>> = {
   standing: 'standing.yaml',
   riskFactors: 'risk-factors.yaml',
   definitions: 'definitions.yaml',
+  reasons: 'reasons.yaml',
   arithmeticExceptions: 'arithmetic-exceptions.yaml',
 };
 const belongsTo = (path: string, place: string): boolean =>
@@ -116,6 +117,7 @@ export function readEvidence(files: readonly DataFile[], folder: string): Result
     standing: reader.list(shape.standing.element, filesOf('standing')),
     riskFactors: reader.list(shape.riskFactors.element, filesOf('riskFactors')),
     definitions: reader.list(shape.definitions.element, filesOf('definitions')),
+    reasons: reader.list(shape.reasons.element, filesOf('reasons')),
     arithmeticExceptions: reader.list(shape.arithmeticExceptions.element, filesOf('arithmeticExceptions')),
   };
   if (release === undefined || topics === undefined || reader.problems.length > 0)

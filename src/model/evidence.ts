@@ -11,6 +11,7 @@ import type {
 import type { EvidenceRecord, OptionCode } from './evidence-record.ts';
 import { MaturitySchema } from './release.ts';
 import type { Changes, EarlierRelease, Maturity } from './release.ts';
+import type { ReasonRule } from './reason-rules.ts';
 import type { LocalText } from './scalars.ts';
 import type { Study, StudyId } from './study.ts';
 import type { TopicPlans } from './topic-plan.ts';
@@ -117,6 +118,8 @@ export interface EvidenceBase {
   readonly standing: readonly Standing[];
   readonly riskFactors: readonly RiskFactor[];
   readonly definitions: readonly Definition[];
+  /** What the coded reasons of a surgeon claim. */
+  readonly reasons: readonly ReasonRule[];
 }
 
 /** The option whose records, cautions and reversibility stand for this one; itself if it is not defined. */

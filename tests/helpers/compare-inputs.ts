@@ -23,6 +23,7 @@ import {
 } from '../../src/model/evidence-rules.ts';
 import type { Caution, Definition, Standing } from '../../src/model/evidence-rules.ts';
 import { StudySchema } from '../../src/model/study.ts';
+import { ReasonRuleSchema } from '../../src/model/reason-rules.ts';
 import { TopicPlansSchema } from '../../src/model/topic-plan.ts';
 import type { Study } from '../../src/model/study.ts';
 
@@ -129,6 +130,7 @@ function readYaml(path: string): unknown {
 
 const options = OptionDefinitionSchema.array().parse(readYaml(join(data, 'options.yaml')));
 const outcomes = OutcomeDefinitionSchema.array().parse(readYaml(join(data, 'outcomes.yaml')));
+const reasons = ReasonRuleSchema.array().parse(readYaml(join(data, 'reasons.yaml')));
 const topics = TopicPlansSchema.parse(readYaml(join(data, 'topics.yaml')));
 
 /** Evidence of the given records; studies that are not given are made up. */
@@ -167,6 +169,7 @@ export function makeEvidence(
     standing: parts.standing ?? [],
     riskFactors: parts.riskFactors ?? [],
     definitions: [],
+    reasons,
   };
 }
 

@@ -96,8 +96,20 @@ function pageReferences({ outcomes, topics }: EvidenceSet): readonly Reference[]
   return [...harms, ...pictures, ...benefits, ...newTrouble];
 }
 
-function ruleReferences({ reversibility, standing, cautionCoverage }: EvidenceSet): readonly Reference[] {
+function ruleReferences({
+  reversibility,
+  standing,
+  cautionCoverage,
+  reasons,
+}: EvidenceSet): readonly Reference[] {
   return [
+    ...reasons.flatMap((entry) =>
+      entry.looks.flatMap((look, index) =>
+        'outcomes' in look
+          ? listOf(entry, ['looks', index, 'outcomes'], { what: 'outcome', codes: look.outcomes })
+          : [],
+      ),
+    ),
     ...reversibility.flatMap((entry): Reference[] => [
       { entry, at: ['option'], what: 'option', code: entry.option },
       { entry, at: ['undo', 'weight_after', 'study'], what: 'study', code: entry.undo.weight_after.study },

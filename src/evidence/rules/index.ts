@@ -12,6 +12,7 @@ import { overlapBothWays } from './overlap-both-ways.ts';
 import { overlapGroupClosed } from './overlap-group-closed.ts';
 import { peopleStated } from './people-stated.ts';
 import { placeWhereSeen } from './place-where-seen.ts';
+import { reasonsChecked } from './reasons-checked.ts';
 import { referenceWeightStated } from './reference-weight-stated.ts';
 import { releaseDated } from './release-dated.ts';
 import { releaseHistory } from './release-history.ts';
@@ -54,4 +55,5 @@ export const evidenceRules: readonly EvidenceRule[] = [
   unreadNeverPrints,
   favouredWasRead,
   coverageComplete,
+  reasonsChecked,
 ];

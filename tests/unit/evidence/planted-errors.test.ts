@@ -222,6 +222,16 @@ const plants: readonly Plant[] = [
     found: { file: 'topics.yaml', entry: '', text: '    - slippage\n    - acid-medicine' },
   },
   {
+    what: 'a reason judged by an outcome that has no figures of that sort',
+    rule: 'reasons-checked',
+    code: 'EVIDENCE_INVALID',
+    file: 'reasons.yaml',
+    entry: 'fewer-early-problems',
+    text: 'outcomes: [major-complication, any-complication]',
+    by: 'outcomes: [major-complication, barrett]',
+    found: 'outcomes:',
+  },
+  {
     what: 'an option about which a caution code is silent',
     rule: 'coverage-complete',
     code: 'EVIDENCE_INVALID',

@@ -475,6 +475,36 @@ const plants: Readonly<Record<string, readonly Plant[]>> = {
       'outcomes: [taste]',
     ],
   ],
+  'reasons-checked': [
+    [
+      'a reason that nothing checks',
+      'EVIDENCE_INVALID',
+      'reasons.yaml',
+      '- { code: reflux-better, looks: [] }',
+      '# nothing',
+    ],
+    [
+      'a reason twice',
+      'EVIDENCE_INVALID',
+      'reasons.yaml',
+      '- { code: reflux-worse, looks: [] }\n',
+      '- { code: reflux-worse, looks: [] }\n- { code: reflux-worse, looks: [] }\n',
+    ],
+    [
+      'a reason judged by an outcome of another sort',
+      'EVIDENCE_INVALID',
+      'reasons.yaml',
+      'outcomes: [weight-loss]',
+      'outcomes: [leak]',
+    ],
+    [
+      'a wish judged by a reason that is judged by wishes',
+      'EVIDENCE_INVALID',
+      'reasons.yaml',
+      'reasons: { most-weight-loss: more-weight-loss }',
+      'reasons: { most-weight-loss: fits-what-matters }',
+    ],
+  ],
   'share-has-denominator': [
     [
       'events without people',
@@ -821,6 +851,8 @@ const elsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string
   'an option called settled that is under study': ['options.yaml', '- { code: sleeve'],
   'an option called newer that everybody has under study': ['options.yaml', '- { code: tablet'],
   'an overlap with one of two studies of a cohort': ['studies/a.yaml', 'overlaps: [beta-2021]'],
+  'a reason that nothing checks': ['reasons.yaml', '- code: more-weight-loss'],
+  'a reason twice': ['reasons.yaml', '- { code: diabetes-better, looks: [] }'],
   'a figure for what is said to be impossible': ['records/tablet.yaml', '  outcome: responder-5-TWL'],
   'a page-read record whose study has no address': ['records/sleeve.yaml', 'study: gamma-2022'],
 };

@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import { checkEvidence, evidenceRules, loadEvidence } from '../../../src/evidence/index.ts';
 import { readEvidence } from '../../../src/evidence/read-evidence.ts';
 import { canonicalJson, sha256 } from '../../../src/io/digest.ts';
+import { reasonCodes } from '../../../src/model/codes.ts';
 import type { EvidenceBase } from '../../../src/model/evidence.ts';
 import type { Diagnostic } from '../../../src/diagnostics/diagnostic.ts';
 import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
@@ -213,6 +214,15 @@ benefits: [{ condition: reflux, outcomes: [wellbeing] }]
 `,
   'definitions.yaml': `
 - { id: bmi, term: BMI, value: 30, unit: kg/m2, study: alpha-2020, seen: page }
+`,
+  'reasons.yaml': `
+${reasonCodes
+  .filter((code) => code !== 'more-weight-loss' && code !== 'fits-what-matters')
+  .map((code) => `- { code: ${code}, looks: [] }\n`)
+  .join('')}- code: fits-what-matters
+  looks: [{ look: wishes, reasons: { most-weight-loss: more-weight-loss }, kinds: {}, yes: supports }]
+- code: more-weight-loss
+  looks: [{ look: compare, outcomes: [weight-loss], times: weight, than: all, has: more, yes: supports }]
 `,
   'arithmetic-exceptions.yaml': `
 []
