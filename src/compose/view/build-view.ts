@@ -20,6 +20,7 @@ import { viewSources } from './view-sources.ts';
 import { viewStudies } from './view-study.ts';
 import { viewTables } from './view-table.ts';
 import { viewUndo } from './view-undo.ts';
+import { viewWeighing } from './view-weighing.ts';
 import { viewWeight } from './view-weight.ts';
 
 /**
@@ -54,6 +55,7 @@ export function buildView(scene: Scene): ViewModel {
     questions: () => viewQuestions(scene),
     sources: () => viewSources(scene),
     clinician: () => viewClinician(scene),
+    weighing: () => viewWeighing(scene),
     open: () => viewOpen(scene),
     isDraft: () => scene.state === 'draft',
   });

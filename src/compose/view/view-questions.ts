@@ -1,10 +1,12 @@
 import type { Markup } from '../../model/locale.ts';
+import { cautionStatement } from '../../model/statement.ts';
 import { healthQuestions } from './health-questions.ts';
 import type { NamedOption, Scene } from './scene.ts';
+import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { aboutOptions, cautionText, mayState, patientCautions } from './view-health.ts';
-import { joined } from './words.ts';
+import { joined, standingOn } from './words.ts';
 
 export const questionsShape = group({
   groups: list(group({ heading: text, items: list(group({ words: markup, lines: count })) })),
@@ -24,7 +26,7 @@ export function viewQuestions(scene: Scene): QuestionsView {
   const groups: readonly (readonly [string, readonly Markup[]])[] = [
     ['general', generalQuestions.map((key) => words.say(`questions.general.${key}`))],
     ['options', optionQuestions(scene)],
-    ['health', [...ownHealth(scene), ...askLines(scene)]],
+    ['health', [...ownHealth(scene), ...conflictQuestion(scene), ...askLines(scene)]],
     ['unknown', unknownQuestions(scene)],
     ['life', lifeQuestions.map((key) => words.say(`questions.life.${key}`))],
   ];
@@ -66,6 +68,16 @@ function ownHealth(scene: Scene): readonly Markup[] {
   return healthQuestions
     .filter(({ applies }) => applies(file, comparison.person))
     .map(({ key }) => scene.words.say(`questions.health.${key}`));
+}
+
+/** One question, however many cautions pull in different directions: the page says them side by side. */
+function conflictQuestion(scene: Scene): readonly Markup[] {
+  const { conflicts } = scene.comparison;
+  if (conflicts.length === 0) return [];
+  const options = conflicts.flatMap(({ to, from }) => [to, ...from]);
+  const cautions = conflicts.flatMap(({ caution, against }) => [caution, ...against]);
+  const words = scene.words.say('questions.conflict', { options: optionList(scene, options, 'and') });
+  return [standingOn([...new Set(cautions)].map(cautionStatement), words)];
 }
 
 /** Warnings that stand on usual practice are printed as what to ask; here with room for the answer. */

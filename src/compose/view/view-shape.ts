@@ -17,6 +17,7 @@ import { sourcesShape } from './view-sources.ts';
 import { studyShape } from './view-study.ts';
 import { undoShape } from './view-undo.ts';
 import { weightShape } from './view-weight.ts';
+import { weighingShape } from './view-weighing.ts';
 import { rowShape } from './shared-shapes.ts';
 
 /** Everything that templates may name. The lint of templates walks it; the view model has its type. */
@@ -45,6 +46,7 @@ export const viewShape = group({
   questions: questionsShape,
   sources: sourcesShape,
   clinician: clinicianShape,
+  weighing: weighingShape,
   open: openShape,
   isDraft: flag,
 });
