@@ -52,4 +52,3 @@ export const ReleaseSchema = z
     earlier: z.array(EarlierReleaseSchema).describe('releases before this one, the newest first'),
   })
   .describe('release of the evidence');
-export type Release = z.infer<typeof ReleaseSchema>;
