@@ -13,9 +13,13 @@ const includes: Readonly<Record<string, string>> = {
   'uncontrolled-diabetes': 'type-2-diabetes',
 };
 
-/** Trouble that a case may write as an outcome, and the condition that whoever has it has. */
+/** Trouble with one kind of operation that a case may write as an outcome, and the condition that it is. */
+const isConditionOf: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  band: { erosion: 'band-erosion', slippage: 'band-slip' },
+};
+
+/** The same for trouble with any operation. */
 const isCondition: Readonly<Record<string, string>> = {
-  erosion: 'band-erosion',
   'deficiency-iron': 'iron-or-calcium-lack',
   'deficiency-vitamin-b12': 'b12-deficiency',
   clot: 'previous-clot',
@@ -68,9 +72,11 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
 /** What an earlier operation gives trouble with is a condition of today, whether or not it is listed as one too. */
 function troublesOf({ health }: Case, { outcomes }: EvidenceBase): readonly string[] {
   const newWithout = new Map(outcomes.map((outcome) => [outcome.code, outcome.new_without]));
-  return health.earlier_operations.flatMap(({ trouble }) =>
-    trouble === undefined ? [] : [isCondition[trouble] ?? newWithout.get(trouble) ?? trouble],
-  );
+  return health.earlier_operations.flatMap(({ operation, trouble }) => {
+    if (trouble === undefined) return [];
+    const own = isConditionOf[operation]?.[trouble] ?? isCondition[trouble];
+    return [own ?? newWithout.get(trouble) ?? trouble];
+  });
 }
 
 /** The conditions and the milder ones that they include. */

@@ -55,6 +55,7 @@ export const conditionCodes = [
   'latex-allergy',
   'metal-allergy',
   'band-erosion',
+  'band-slip',
 ] as const;
 export const medicineCodes = [
   'metformin',
