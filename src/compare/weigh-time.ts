@@ -26,9 +26,13 @@ const stayDays = 15;
 export const weightWindows: readonly TimeWindow[] = [
   months(12, 10, 18),
   months(24, 21, 30),
+  months(36, 31, 48),
   months(60, 54, 72),
   months(120, 108, 144),
 ];
+
+/** Shown only where it is known and five years are not, for any option: as long as some people were followed. */
+export const standInMonths = 36;
 
 /**
  * Later harms, side effects and benefits, longest first. They add up over time, so a window is a fifth either

@@ -157,7 +157,7 @@ export interface WeightTopic {
   /** Main horizon in months: 60, else the longest with a figure; 60 if none has. */
   readonly mainMonths: number;
   readonly main: OutcomeRow;
-  /** All horizons asked (12, 24, 60, 120), each a row. */
+  /** All horizons asked (12, 24, 60, 120; 36 where 60 is not known at all), each a row. */
   readonly over: readonly OutcomeRow[];
   /** Per option with two times or more from one study: its people's course, earliest first. */
   readonly courses: readonly WeightCourse[];

@@ -225,5 +225,15 @@ function studyLine(scene: Scene, cell: KnownCell, numbers: StudyNumbers): Markup
     unique.map((id) => String(numbers.of(id))),
     'and',
   );
-  return joined(study, scene.words.say('sources.other_studies', { list, count: unique.length }));
+  const converted = (cell.others?.records ?? []).some((id) => isConverted(scene.records.get(id)));
+  return joined(
+    study,
+    scene.words.say('sources.other_studies', { list, count: unique.length }),
+    ...(converted ? [scene.words.say('sources.others_converted')] : []),
+  );
+}
+
+/** Weights that were not published in percent of total weight are worked out for the person. */
+function isConverted(record: EvidenceRecord | undefined): boolean {
+  return record?.kind === 'weight' && record.value.metric !== 'TWL';
 }

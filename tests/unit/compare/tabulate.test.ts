@@ -167,6 +167,14 @@ describe('weight', () => {
     expect(compareWell([]).weight.over.map(({ asked }) => asked.months)).toEqual([12, 24, 60, 120]);
   });
 
+  it('has one for 3 years where that is known and 5 years are not', () => {
+    const times = (...months: readonly number[]): readonly (number | undefined)[] =>
+      compareWell(months.map(at)).weight.over.map(({ asked }) => asked.months);
+    expect(times(12, 36)).toEqual([12, 24, 36, 60, 120]);
+    expect(compareWell([at(12), at(36)]).weight.mainMonths).toBe(36);
+    expect(times(36, 60)).toEqual([12, 24, 60, 120]);
+  });
+
   it('is mainly shown at five years, else at the longest time that is known', () => {
     expect(compareWell([at(12), at(60), at(120)]).weight).toMatchObject({
       mainMonths: 60,
