@@ -9,12 +9,12 @@ export const dataCodes = {
   },
   EVIDENCE_NO_CITATION: {
     stage: 'evidence',
-    when: 'a record has no study, or the study no citation',
+    when: 'a record has no study, a fact on aftercare no source, or either of these no citation',
     todo: 'Add the source.',
   },
   EVIDENCE_NO_LOCATOR: {
     stage: 'evidence',
-    when: 'a page-read record whose study has no place where it was seen',
+    when: 'something read on a page, and nothing says on which',
     todo: 'Add seen_at.',
   },
   EVIDENCE_INTERVAL_REVERSED: {
@@ -37,10 +37,15 @@ export const dataCodes = {
     when: 'an overlap is written one way only, or leaves out a study of the same people',
     todo: 'Write it in all studies concerned.',
   },
+  EVIDENCE_CONFLICT: {
+    stage: 'evidence',
+    when: 'two facts on aftercare say otherwise, and only one of them says so',
+    todo: 'Write it in both.',
+  },
   EVIDENCE_DUPLICATE_ID: { stage: 'evidence', when: 'one id stands twice', todo: 'Rename one.' },
   EVIDENCE_ID_MISMATCH: {
     stage: 'evidence',
-    when: 'an id does not start with its option and outcome',
+    when: 'an id does not start with its option and outcome, or its topic',
     todo: 'Rename the record.',
   },
   EVIDENCE_UNKNOWN_CODE: {
@@ -53,8 +58,16 @@ export const dataCodes = {
     when: 'a record does not say who was measured',
     todo: 'Add people.',
   },
-  EVIDENCE_NO_TIME: { stage: 'evidence', when: 'a record does not say when', todo: 'Add time.' },
-  EVIDENCE_UNIT: { stage: 'evidence', when: 'the unit does not fit the metric', todo: 'Correct the unit.' },
+  EVIDENCE_NO_TIME: {
+    stage: 'evidence',
+    when: 'a record or a fact on aftercare does not say when, or says what cannot be',
+    todo: 'Add time.',
+  },
+  EVIDENCE_UNIT: {
+    stage: 'evidence',
+    when: 'the unit does not fit what is measured',
+    todo: 'Correct the unit.',
+  },
   EVIDENCE_UNVERIFIED: {
     stage: 'evidence',
     when: 'a figure that nobody has read at its source was about to reach a patient',

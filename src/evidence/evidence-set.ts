@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
+import { AftercareFactSchema, AftercareSourceSchema } from '../model/aftercare.ts';
 import { EvidenceRecordSchema } from '../model/evidence-record.ts';
 import type { EvidenceRecord } from '../model/evidence-record.ts';
 import {
@@ -49,6 +50,8 @@ export const EvidenceListsSchema = z.strictObject({
   riskFactors: z.array(RiskFactorSchema),
   definitions: z.array(DefinitionSchema),
   reasons: z.array(ReasonRuleSchema),
+  aftercare: z.array(AftercareFactSchema),
+  aftercareSources: z.array(AftercareSourceSchema),
   arithmeticExceptions: z.array(ArithmeticExceptionSchema),
 });
 export type EvidenceLists = z.infer<typeof EvidenceListsSchema>;
@@ -62,7 +65,7 @@ export interface EvidenceSet extends EvidenceLists {
 /** The form in which all other stages see the evidence. */
 export function buildEvidenceBase(lists: EvidenceLists, digest: string): EvidenceBase {
   const { release, options, outcomes, metrics, topics, records, cautions, cautionCoverage } = lists;
-  const { standing, riskFactors, definitions, reasons } = lists;
+  const { standing, riskFactors, definitions, reasons, aftercare } = lists;
   const recordsByOption = new Map<string, EvidenceRecord[]>();
   for (const record of records) {
     recordsByOption.set(record.option, [...(recordsByOption.get(record.option) ?? []), record]);
@@ -91,5 +94,7 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     riskFactors,
     definitions,
     reasons,
+    aftercare,
+    aftercareSources: new Map(lists.aftercareSources.map((source) => [source.id, source])),
   };
 }

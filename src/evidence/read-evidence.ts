@@ -28,6 +28,8 @@ const listFiles: Readonly<Record<ListName, string>> = {
   riskFactors: 'risk-factors.yaml',
   definitions: 'definitions.yaml',
   reasons: 'reasons.yaml',
+  aftercare: 'aftercare/',
+  aftercareSources: 'aftercare-sources.yaml',
   arithmeticExceptions: 'arithmetic-exceptions.yaml',
 };
 const belongsTo = (path: string, place: string): boolean =>
@@ -118,6 +120,8 @@ export function readEvidence(files: readonly DataFile[], folder: string): Result
     riskFactors: reader.list(shape.riskFactors.element, filesOf('riskFactors')),
     definitions: reader.list(shape.definitions.element, filesOf('definitions')),
     reasons: reader.list(shape.reasons.element, filesOf('reasons')),
+    aftercare: reader.list(shape.aftercare.element, filesOf('aftercare')),
+    aftercareSources: reader.list(shape.aftercareSources.element, filesOf('aftercareSources')),
     arithmeticExceptions: reader.list(shape.arithmeticExceptions.element, filesOf('arithmeticExceptions')),
   };
   if (release === undefined || topics === undefined || reader.problems.length > 0)

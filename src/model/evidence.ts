@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import type { AftercareFact, AftercareSource } from './aftercare.ts';
 import type {
   Caution,
   CautionCoverage,
@@ -120,6 +121,9 @@ export interface EvidenceBase {
   readonly definitions: readonly Definition[];
   /** What the coded reasons of a surgeon claim. */
   readonly reasons: readonly ReasonRule[];
+  /** What sources say of the time before and after a treatment; see `whyWithheld` for what may print. */
+  readonly aftercare: readonly AftercareFact[];
+  readonly aftercareSources: ReadonlyMap<string, AftercareSource>;
 }
 
 /** The option whose records, cautions and reversibility stand for this one; itself if it is not defined. */

@@ -51,6 +51,7 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
       undo: 'tag:plainleaf.example,2026:undo/',
       caution: 'tag:plainleaf.example,2026:caution/',
       definition: 'tag:plainleaf.example,2026:definition/',
+      aftercare: 'tag:plainleaf.example,2026:aftercare/',
     },
     entity: {
       ...sources,
@@ -105,6 +106,7 @@ const statementTypes: { readonly [K in StatementKind]: string } = {
   undo: 'plainleaf:UndoStatement',
   caution: 'plainleaf:CautionStatement',
   definition: 'plainleaf:Definition',
+  aftercare: 'plainleaf:AftercareFact',
 };
 
 function rowType(id: string): string {

@@ -170,6 +170,8 @@ export function makeEvidence(
     riskFactors: parts.riskFactors ?? [],
     definitions: [],
     reasons,
+    aftercare: [],
+    aftercareSources: new Map(),
   };
 }
 

@@ -19,6 +19,8 @@ export const idUnique: EvidenceRule = {
       named(evidence.standing, ({ id }) => id),
       named(evidence.riskFactors, ({ id }) => id),
       named(evidence.definitions, ({ id }) => id),
+      named(evidence.aftercare, ({ id }) => id),
+      named(evidence.aftercareSources, ({ id }) => id),
       named(evidence.arithmeticExceptions, ({ record, check }) => `${record} ${check}`),
     ];
     return lists.flatMap((list) => {

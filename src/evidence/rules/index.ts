@@ -1,3 +1,12 @@
+import { aftercareCitedKnown } from './aftercare-cited-known.ts';
+import { aftercareCodeFits } from './aftercare-code-fits.ts';
+import { aftercareConflictBothWays } from './aftercare-conflict-both-ways.ts';
+import { aftercareIronApart } from './aftercare-iron-apart.ts';
+import { aftercareOptionKnown } from './aftercare-option-known.ts';
+import { aftercarePlaceSeen } from './aftercare-place-seen.ts';
+import { aftercareSourcePresent } from './aftercare-source-present.ts';
+import { aftercareTimingStated } from './aftercare-timing-stated.ts';
+import { aftercareUnitFits } from './aftercare-unit-fits.ts';
 import { arithmeticAgrees } from './arithmetic-agrees.ts';
 import { citationComplete } from './citation-complete.ts';
 import { codeKnown } from './code-known.ts';
@@ -56,4 +65,13 @@ export const evidenceRules: readonly EvidenceRule[] = [
   favouredWasRead,
   coverageComplete,
   reasonsChecked,
+  aftercareSourcePresent,
+  aftercarePlaceSeen,
+  aftercareCodeFits,
+  aftercareOptionKnown,
+  aftercareTimingStated,
+  aftercareUnitFits,
+  aftercareIronApart,
+  aftercareConflictBothWays,
+  aftercareCitedKnown,
 ];

@@ -5,6 +5,7 @@ import { canonicalJson, sha256 } from '../../../src/io/digest.ts';
 import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 import { copyOf, placeOf, shippedData, spoil } from '../../helpers/shipped-files.ts';
 import type { Spot } from '../../helpers/shipped-files.ts';
+import { shippedAftercarePlants } from './aftercare-plants.ts';
 
 interface Plant extends Spot {
   readonly what: string;
@@ -19,6 +20,7 @@ interface Plant extends Spot {
 
 /** One error a rule, each in an entry of its own, so that all can be planted in one copy of the shipped data. */
 const plants: readonly Plant[] = [
+  ...shippedAftercarePlants,
   {
     what: 'a citation without its title',
     rule: 'citation-complete',

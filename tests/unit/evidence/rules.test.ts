@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { evidenceRules } from '../../../src/evidence/index.ts';
+import { aftercareElsewhere, smallAftercarePlants } from './aftercare-plants.ts';
 import { diagnose, findingsOf, foundAt, plant, smallEvidence } from './small-evidence.ts';
 import type { SmallFile } from './small-evidence.ts';
 
@@ -22,6 +23,7 @@ function undoing(how: string, seen: string): string {
 
 /** One planted error a row; the rule that must find it is the heading. */
 const plants: Readonly<Record<string, readonly Plant[]>> = {
+  ...smallAftercarePlants,
   'release-dated': [
     [
       'a next review before the release',
@@ -841,6 +843,7 @@ function told(
 
 /** Errors whose place is not the line that was changed. */
 const elsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string]>> = {
+  ...aftercareElsewhere,
   'an option of which nothing says whether it can be undone': ['options.yaml', '- { code: no-operation'],
   'an earlier release that is later': ['release.yaml', 'earlier: []'],
   'an added record that nobody says when they read': [

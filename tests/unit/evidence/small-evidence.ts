@@ -224,6 +224,128 @@ ${reasonCodes
 - code: more-weight-loss
   looks: [{ look: compare, outcomes: [weight-loss], times: weight, than: all, has: more, yes: supports }]
 `,
+  'aftercare/facts.yaml': `
+- id: fluid.rho
+  options: [tablet]
+  topic: fluid
+  subject: fluid
+  use: rule
+  value: { low: 2, high: 3, unit: L/day }
+  who: adults
+  timing: { phase: after-operation, from_day: 0, to_day: 30 }
+  source: rho-2019
+  seen: page
+  seen_at: https://example.org/rho-2
+  conflict_with: [fluid.sigma]
+- id: fluid.sigma
+  options: [sleeve]
+  extrapolated_to: [tablet]
+  topic: fluid
+  subject: fluid
+  use: rule
+  value: { low: 1.5, high: null, unit: L/day }
+  who: adults
+  timing: { phase: after-operation }
+  source: sigma
+  seen: memory
+  conflict_with: [fluid.rho]
+- id: smoking.upsilon
+  options: [sleeve]
+  topic: smoking
+  subject: smoking-before
+  use: rule
+  value: { low: 4, high: null, unit: weeks }
+  who: smokes
+  timing: { phase: before-operation, from_week: -4, to_week: 0 }
+  source: upsilon-2021
+  seen: page
+- id: supplement.vitamin-b12.upsilon
+  options: [sleeve]
+  topic: supplement
+  subject: vitamin-b12
+  use: rule
+  value: { low: 350, high: 500, unit: microgram/day }
+  who: adults
+  timing: { phase: after-operation, every: day, to: lifelong }
+  source: upsilon-2021
+  seen: page
+- id: supplement.iron.ferrous-sulfate.rho
+  options: [sleeve]
+  topic: supplement
+  subject: iron-as-ferrous-sulfate
+  use: prescriber
+  value: { low: 200, high: 200, unit: mg/day }
+  who: menstruates
+  timing: { phase: each-dose }
+  one_of: iron-salt
+  source: upsilon-2021
+  seen: page-2nd
+- id: supplement.iron.upsilon
+  options: [tablet]
+  topic: supplement
+  subject: iron
+  use: rule
+  value: iron in food
+  who: adults
+  timing: { phase: hospital-stay }
+  source: upsilon-2021
+  seen: page
+- id: blood-test.core.upsilon
+  options: [sleeve]
+  topic: blood-test
+  subject: core-tests
+  use: rule
+  value: { tests: [kidney, liver] }
+  who: adults
+  timing: { phase: after-operation, at_months: [3, 6], to: lifelong }
+  source: upsilon-2021
+  seen: page
+- id: blood-test.fats.upsilon
+  options: [sleeve]
+  topic: blood-test
+  subject: blood-fats-test
+  use: rule
+  value: { tests: [blood-fats] }
+  who: adults
+  timing: { phase: after-operation, every_months: [6, 12] }
+  source: upsilon-2021
+  seen: page
+- id: warning-emergency.belly-pain.rho
+  options: [sleeve]
+  topic: warning-emergency
+  subject: belly-pain
+  urgency: now
+  use: rule
+  value: belly pain
+  who: adults
+  timing: { phase: after-operation }
+  source: upsilon-2021
+  seen: page
+- id: driving.upsilon
+  options: []
+  topic: driving
+  subject: brake-reaction-time
+  use: context
+  value: braking was slower
+  who: measured-group
+  timing: { phase: after-operation }
+  source: upsilon-2021
+  seen: page
+`,
+  'aftercare-sources.yaml': `
+- id: rho-2019
+  kind: guideline
+  citation: { authors: R S, year: 2019, title: First, journal: J }
+  seen_at: ['https://example.org/rho-1', 'https://example.org/rho-2']
+- id: sigma
+  kind: practice
+  citation: { journal: K, title: Third }
+  citation_unseen: [authors, year]
+- id: upsilon-2021
+  kind: review
+  citation: { authors: U V, year: 2021, title: Second, journal: J }
+  seen_at: ['https://example.org/upsilon']
+`,
   'arithmetic-exceptions.yaml': `
 []
 `,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import {
+  aftercareStatement,
   cautionStatement,
   definitionStatement,
   holdsFigure,
@@ -10,6 +11,7 @@ import {
   undoStatement,
   weightAfterStatement,
 } from '../../../src/model/statement.ts';
+import { makeAftercareSource, makeFact } from '../../helpers/aftercare-inputs.ts';
 import { makeCaution, readDefinitions } from '../../helpers/compare-inputs.ts';
 import { undoingOf } from '../../helpers/compose-inputs.ts';
 
@@ -20,14 +22,16 @@ describe('the id of a statement', () => {
       weightAfterStatement('bypass'),
       cautionStatement('reflux-sleeve'),
       definitionStatement('asian-obesity-2022'),
+      aftercareStatement('fluid.band.textbook'),
     ];
     expect(ids).toEqual([
       'undo:bypass',
       'undo:bypass#weight_after',
       'caution:reflux-sleeve',
       'definition:asian-obesity-2022',
+      'aftercare:fluid.band.textbook',
     ]);
-    expect(ids.map(statementKind)).toEqual(['undo', 'undo', 'caution', 'definition']);
+    expect(ids.map(statementKind)).toEqual(['undo', 'undo', 'caution', 'definition', 'aftercare']);
   });
 
   it('is never that of a record or of the case', () => {
@@ -39,6 +43,14 @@ describe('the id of a statement', () => {
     ]);
   });
 });
+
+const nothing = {
+  reversibility: new Map(),
+  cautions: [],
+  definitions: [],
+  aftercare: [],
+  aftercareSources: new Map(),
+};
 
 describe('the statements of the evidence', () => {
   const unread = [{ study: 'study-a', seen: 'page-2nd' as const }];
@@ -54,7 +66,7 @@ describe('the statements of the evidence', () => {
       undoingOf('balloon', { undo: { ...read.undo, weight_after: notKnown } }),
     ];
     const reversibility = new Map(rows.map((row) => [row.option, row]));
-    expect([...listStatements({ reversibility, cautions: [], definitions: [] })]).toEqual([
+    expect([...listStatements({ ...nothing, reversibility })]).toEqual([
       ['undo:sleeve', true],
       ['undo:sleeve#weight_after', true],
       ['undo:bypass', false],
@@ -73,7 +85,7 @@ describe('the statements of the evidence', () => {
       makeCaution({ id: 'no-source', sources: unread }),
       makeCaution({ id: 'practice', basis: 'practice', ask: 'Ask.' }),
     ];
-    expect([...listStatements({ reversibility: new Map(), cautions, definitions: [] })]).toEqual([
+    expect([...listStatements({ ...nothing, cautions })]).toEqual([
       ['caution:read', true],
       ['caution:second-hand', false],
       ['caution:no-source', false],
@@ -83,10 +95,28 @@ describe('the statements of the evidence', () => {
 
   it('hold the definitions, also those that were copied from a second account', () => {
     const definitions = readDefinitions();
-    const statements = listStatements({ reversibility: new Map(), cautions: [], definitions });
+    const statements = listStatements({ ...nothing, definitions });
     expect(statements.size).toBe(definitions.length);
     expect(statements.get('definition:indication-recommended-2022')).toBe(true);
     expect(statements.get('definition:bmi-class-1-who')).toBe(false);
+  });
+
+  it('hold the facts on aftercare, printable only where they were read and nobody else has to decide', () => {
+    const aftercare = [
+      makeFact({ id: 'read' }),
+      makeFact({ id: 'recalled', seen: 'memory' }),
+      makeFact({ id: 'disputed', conflict_with: ['read'] }),
+      makeFact({ id: 'prescribed', use: 'prescriber' }),
+      makeFact({ id: 'old', source: 'old' }),
+    ];
+    const aftercareSources = new Map([['old', makeAftercareSource('old', { replaced: true })]]);
+    expect([...listStatements({ ...nothing, aftercare, aftercareSources })]).toEqual([
+      ['aftercare:read', true],
+      ['aftercare:recalled', false],
+      ['aftercare:disputed', false],
+      ['aftercare:prescribed', false],
+      ['aftercare:old', false],
+    ]);
   });
 });
 

@@ -1,0 +1,97 @@
+import type { AftercareSubject } from './aftercare-codes.ts';
+
+/** Units in which a fact on aftercare may state an amount. */
+export const aftercareUnits = [
+  'kcal/day',
+  'L/day',
+  'g/day',
+  'g/kg/day',
+  'mg/day',
+  'mg',
+  'microgram/day',
+  'microgram/month',
+  'microgram',
+  'IU/day',
+  'tablet/day',
+  'minutes/week',
+  'hours',
+  'days',
+  'weeks',
+  'months',
+  'celsius',
+  'beats/minute',
+  'mg-zinc/mg-copper',
+] as const;
+export type AftercareUnit = (typeof aftercareUnits)[number];
+
+const spans: readonly AftercareUnit[] = ['days', 'weeks', 'months'];
+const milligrams: readonly AftercareUnit[] = ['mg/day'];
+const micrograms: readonly AftercareUnit[] = ['microgram/day'];
+const kilogramOfProtein: readonly AftercareUnit[] = ['g/kg/day'];
+
+/**
+ * The units of each subject that has amounts. B12 and vitamin K are counted in micrograms only: a page that was read
+ * prints milligrams for them, a thousand times too much.
+ */
+export const unitsOfSubject: Readonly<Partial<Record<AftercareSubject, readonly AftercareUnit[]>>> = {
+  'low-calorie-diet': ['kcal/day'],
+  'low-calorie-diet-length': spans,
+  'smoking-before': spans,
+  'alcohol-before': spans,
+  'alcohol-after': spans,
+  'clear-liquid-start': ['hours'],
+  'clear-liquid-stage': spans,
+  'full-liquid-stage': spans,
+  'liquid-stage': spans,
+  'puree-stage': spans,
+  'minced-stage': spans,
+  'soft-stage': spans,
+  'regular-stage': spans,
+  'after-band-fill': spans,
+  'no-solid-food': spans,
+  'drinks-with-meals': ['hours'],
+  protein: ['g/day'],
+  'protein-per-kg': kilogramOfProtein,
+  'protein-per-kg-ideal-weight': kilogramOfProtein,
+  fluid: ['L/day'],
+  'multivitamin-mineral': ['tablet/day'],
+  thiamine: milligrams,
+  'vitamin-b12': ['microgram/day', 'microgram/month', 'microgram', 'months'],
+  'folic-acid': ['microgram/day', 'mg/day'],
+  iron: milligrams,
+  'iron-as-ferrous-sulfate': milligrams,
+  'iron-as-ferrous-fumarate': milligrams,
+  'iron-as-ferrous-gluconate': milligrams,
+  'iron-calcium-gap': ['hours'],
+  calcium: milligrams,
+  'calcium-single-dose': ['mg'],
+  'vitamin-d3': ['IU/day'],
+  'vitamin-a': ['IU/day'],
+  'vitamin-e': milligrams,
+  'vitamin-k': micrograms,
+  zinc: milligrams,
+  copper: milligrams,
+  'zinc-copper-balance': ['mg-zinc/mg-copper'],
+  'surgical-service': spans,
+  'first-contact': spans,
+  'blood-thinner-after-discharge': spans,
+  'blood-thinner-length': spans,
+  'stop-hormone-replacement': spans,
+  'stop-oestrogen': spans,
+  'liquid-or-crushed': spans,
+  'sglt2-inhibitor': spans,
+  'named-sglt2-inhibitors': spans,
+  ertugliflozin: spans,
+  'proton-pump-inhibitor': spans,
+  'ursodeoxycholic-acid': milligrams,
+  'wait-before-conceiving': spans,
+  'desk-work': spans,
+  'time-off-work': spans,
+  'heavy-lifting': spans,
+  'avoid-exertion': spans,
+  'weekly-activity': ['minutes/week'],
+  'weekly-activity-goal': ['minutes/week'],
+  'fever-number': ['celsius'],
+  'fast-heartbeat-number': ['beats/minute'],
+  'thiamine-brain-signs-time': spans,
+};
