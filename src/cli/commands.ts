@@ -96,8 +96,8 @@ export const commands: readonly CommandSpec[] = [
     count: [1, 2],
     summary: 'look at the published figures behind the packets',
     about: [
-      'list     the records, one a line; narrow it down with the options',
-      'show     one record with its study, where it was read, and by when to read it again',
+      'list     the records and the facts on aftercare, one a line; narrow it down with the options',
+      'show     one of them with its study or source, where it was read, and by when to read it again',
       'due      what is to be read again and where, and what was never read at its source',
       'release  which state of the evidence this is, and what each release changed',
       'diff     what differs from the release in another folder',
@@ -106,6 +106,7 @@ export const commands: readonly CommandSpec[] = [
     options: [
       { name: 'option', value: 'CODE', about: 'records of this option, for example sleeve' },
       { name: 'outcome', value: 'CODE', about: 'records of this outcome, for example leak' },
+      { name: 'topic', value: 'CODE', about: 'facts on aftercare of this topic, for example supplement' },
       { name: 'seen', value: 'HOW', about: 'page, page-2nd or memory: how the figure was read' },
       { name: 'by', value: 'YYYY-MM-DD', about: 'what is to be read again by this day; else by today' },
       { name: 'date', value: 'YYYY-MM-DD', about: 'day to take for today' },

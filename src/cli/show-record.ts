@@ -50,13 +50,19 @@ function showReviewOf({ review }: RecordDetails): string | undefined {
 }
 
 function showStudy({ citation, setting }: Study): readonly (readonly [string, string | undefined])[] {
+  return [...showCitation(citation), ['setting', setting]];
+}
+
+/** The citation of a study, or of a source of aftercare, as rows of name and value. */
+export function showCitation(
+  citation: Study['citation'],
+): readonly (readonly [string, string | undefined])[] {
   const { authors, year, title, journal } = citation;
   const parts = [authors, year, title, journal].filter((part) => part !== undefined);
   return [
     ['citation', parts.map((part) => String(part).replace(/\.$/, '')).join('. ')],
     ['doi', citation.doi],
     ['pubmed', citation.pmid],
-    ['setting', setting],
   ];
 }
 

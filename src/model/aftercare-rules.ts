@@ -16,17 +16,18 @@ export function whyWithheld(
   option: OptionCode,
 ): readonly WithheldReason[] {
   return [
-    ...whyWithheldFromAll(fact, source),
+    ...whyNeverPrinted(fact, source),
     ...(fact.options.includes(option) ? [] : (['extrapolated'] as const)),
   ];
 }
 
 /** Whether it may print as the rule of its source for the options that the source speaks of. */
 export function mayPrintAsRule(fact: AftercareFact, source: Replaced): boolean {
-  return whyWithheldFromAll(fact, source).length === 0;
+  return whyNeverPrinted(fact, source).length === 0;
 }
 
-function whyWithheldFromAll(fact: AftercareFact, source: Replaced): readonly WithheldReason[] {
+/** The same whatever the option is. */
+export function whyNeverPrinted(fact: AftercareFact, source: Replaced): readonly WithheldReason[] {
   return [
     ...(isPrintable(fact) ? [] : (['unread'] as const)),
     ...(fact.conflict_with === undefined ? [] : (['conflict'] as const)),

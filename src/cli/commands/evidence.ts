@@ -1,18 +1,19 @@
 import { exitCodes } from '../../diagnostics/codes.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { checkChanges, checkEvidence, diffEvidence } from '../../evidence/index.ts';
-import { listRecords, loadEvidence, reviewState, showRecord } from '../../evidence/index.ts';
+import { loadEvidence, reviewState, showFact, showRecord } from '../../evidence/index.ts';
 import { placesIn } from '../../installation.ts';
 import { canonicalJson, sha256 } from '../../io/digest.ts';
 import { lintEvidenceWords } from '../../localize/index.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
-import { SeenSchema } from '../../model/study.ts';
 import type { Call, Context } from '../context.ts';
 import { textOption } from '../context.ts';
 import { dayOf } from '../day-of.ts';
+import { listEvidence } from '../list-evidence.ts';
 import { printDiagnostics } from '../print-diagnostics.ts';
 import { exitCodeOf } from '../report-outcomes.ts';
-import { showRecordDetails, showRecords } from '../show-record.ts';
+import { showFactDetails } from '../show-fact.ts';
+import { showRecordDetails } from '../show-record.ts';
 import { showReleaseDifference, showRelease } from '../show-release.ts';
 import { showReview } from '../show-review.ts';
 
@@ -52,27 +53,19 @@ export async function run(call: Call, context: Context): Promise<number> {
 const digester = { sha256, canonicalJson };
 
 function listThem(evidence: EvidenceBase, call: Call, context: Context): number {
-  const option = textOption(call, 'option');
-  const outcome = textOption(call, 'outcome');
-  const seen = SeenSchema.optional().safeParse(textOption(call, 'seen'));
-  if (!seen.success) return refuse(context, '--seen takes page, page-2nd or memory');
-  const unknown = findUnknown(evidence.options, option) ?? findUnknown(evidence.outcomes, outcome);
-  if (unknown !== undefined) return refuse(context, unknown);
-  const rows = listRecords(evidence, {
-    ...(option === undefined ? {} : { option }),
-    ...(outcome === undefined ? {} : { outcome }),
-    ...(seen.data === undefined ? {} : { seen: seen.data }),
-  });
-  print(call, context, { value: rows.map(({ record }) => record), text: () => showRecords(rows) });
+  const listing = listEvidence(evidence, call);
+  if ('refused' in listing) return refuse(context, listing.refused);
+  print(call, context, listing);
   return 0;
 }
 
 function showOne(evidence: EvidenceBase, call: Call, context: Context): number {
   const id = call.files[1] ?? '';
   const details = showRecord(evidence, id);
-  if (details === undefined)
-    return refuse(context, `there is no record ${id}; plainleaf evidence list shows all`);
-  print(call, context, { value: details, text: () => showRecordDetails(details) });
+  const fact = showFact(evidence, id);
+  if (details !== undefined) print(call, context, { value: details, text: () => showRecordDetails(details) });
+  else if (fact !== undefined) print(call, context, { value: fact, text: () => showFactDetails(fact) });
+  else return refuse(context, `there is no record ${id}, nor a fact; plainleaf evidence list shows all`);
   return 0;
 }
 
@@ -116,14 +109,6 @@ async function lintAll({ workspace, root }: Context): Promise<readonly Diagnosti
   const source = { folder: places.evidence, cache: places.cache, digester };
   const loaded = await loadEvidence(workspace, source);
   return loaded.ok ? lintEvidenceWords(workspace, places.locales, loaded.value) : loaded.diagnostics;
-}
-
-function findUnknown(
-  defined: readonly { readonly code: string }[],
-  code: string | undefined,
-): string | undefined {
-  if (code === undefined || defined.some((one) => one.code === code)) return undefined;
-  return `there is no ${code}; there are ${defined.map((one) => one.code).join(', ')}`;
 }
 
 function print(

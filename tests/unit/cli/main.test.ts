@@ -98,6 +98,27 @@ describe('plainleaf evidence', () => {
     expect(out).toMatch(/^read at +https:/m);
   });
 
+  it('lists facts on aftercare by topic, and both sorts of an option', async () => {
+    const { out } = await call(['evidence', 'list', '--topic', 'supplement', '--option', 'band']);
+    const lines = out.trim().split('\n');
+    expect(lines.slice(0, -2).every((line) => line.startsWith('supplement.'))).toBe(true);
+    expect(lines.at(-1)).toBe(`${String(lines.length - 2)} facts`);
+    const both = JSON.parse((await call(['evidence', 'list', '--option', 'band', '--json'])).out) as object[];
+    expect(both).toEqual(expect.arrayContaining([expect.objectContaining({ topic: 'supplement' })]));
+    expect(both).toEqual(expect.arrayContaining([expect.objectContaining({ outcome: 'slippage' })]));
+  });
+
+  it('shows a fact on aftercare with its source, and that it does not print as a rule', async () => {
+    const { code, out } = await call(['evidence', 'show', 'supplement.calcium.standard.asmbs-2016']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^says +1200 to 1500 mg\/day$/m);
+    expect(out).toMatch(/^prints +never as a rule: conflict$/m);
+    expect(out).toMatch(/^conflicts with +supplement\.calcium\.bomss-2020$/m);
+    expect(out).toMatch(/^read at +https:\/\/guidelinecentral\.com\/guideline\/8057$/m);
+    const sign = await call(['evidence', 'show', 'warning-emergency.belly-pain.bmj-2016']);
+    expect(sign.out).toMatch(/^prints +as the rule of its source$/m);
+  });
+
   it('says by when to read a record again', async () => {
     const { out } = await call(['evidence', 'show', 'plication.leak.4m.andraos-plication-449']);
     expect(out).toMatch(/^read again +by 2027-05-25 \(counted from 2026-11-25\)$/m);
@@ -187,6 +208,16 @@ describe('plainleaf evidence', () => {
     ['an outcome that is not defined', ['list', '--outcome', 'lek'], 'there is no lek'],
     ['another way of reading', ['list', '--seen', 'yes'], '--seen takes page, page-2nd or memory'],
     ['a record that is not there', ['show', 'sleeve.x'], 'there is no record sleeve.x'],
+    [
+      'a topic that is not there',
+      ['list', '--topic', 'vitamins'],
+      'there is no vitamins; there are liver-diet, ',
+    ],
+    [
+      'an outcome and a topic at once',
+      ['list', '--topic', 'supplement', '--outcome', 'leak'],
+      'give one of the two',
+    ],
     ['a word it does not know', ['lst'], 'evidence takes list, show ID, due, release, diff FOLDER or lint'],
     [
       'a difference from nothing',
