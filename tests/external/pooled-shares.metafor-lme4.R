@@ -1,5 +1,5 @@
 # Writes pooled-shares.metafor-lme4.json: what metafor and lme4 say of five sets of counts. Run it by hand, from this
-# folder, when the sets change: Rscript pooled-shares.metafor-lme4.R > pooled-shares.metafor-lme4.json
+# folder, when the sets change: Rscript pooled-shares.metafor-lme4.R > pooled-shares.metafor-lme4.json, then npm run format
 suppressMessages({ library(metafor); library(lme4) })
 
 sets <- list(
