@@ -1,6 +1,7 @@
 import type { ComparisonTable, OutcomeRow } from '../model/comparison.ts';
 import { alignColumns } from './align-columns.ts';
 import { showCell, showHorizon } from './show-cell.ts';
+import { showReasons } from './show-reasons.ts';
 
 /** The whole comparison as text: who, then topic by topic every option under the other. */
 export function showComparison(caseReference: string, table: ComparisonTable): string {
@@ -26,6 +27,7 @@ export function showComparison(caseReference: string, table: ComparisonTable): s
     ...topics,
     '\nCAUTIONS',
     ...showCautions(table),
+    ...(table.reasons.length === 0 ? [] : ["\nTHE SURGEON'S REASONS", ...showReasons(table.reasons)]),
   ].join('\n');
 }
 

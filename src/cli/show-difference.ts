@@ -1,7 +1,9 @@
 import type { CaseChange, ChangedValue } from '../input/index.ts';
 import type { CautionHit, OptionColumn } from '../model/comparison.ts';
 import type { Change, TableDifference } from '../model/difference.ts';
+import type { ReasonCheck } from '../model/reason-check.ts';
 import { alignColumns, countOf } from './align-columns.ts';
+import { withRecords } from './show-reasons.ts';
 import { isOnlySetAside, showCellChanges } from './show-cell-change.ts';
 
 /** What a what-if changes, as text: the case, then the comparison cell by cell, cautions and thresholds. */
@@ -13,7 +15,7 @@ export function showDifference(
   if (changes.length === 0) return `${caseReference}  Nothing changes: the case says this already.`;
   const head = [`${caseReference}  what if`, ...alignColumns(changes.map(showChange), '  ')];
   if (difference.isSame) return [...head, '', 'Nothing changes in the comparison.'].join('\n');
-  const { cells, cellCount, cautions, notes, options, person } = difference;
+  const { cells, cellCount, cautions, reasons, notes, options, person } = difference;
   const shown = cells.filter((change) => !isOnlySetAside(change));
   return [
     ...head,
@@ -25,6 +27,7 @@ export function showDifference(
     ]),
     ...section('TOPICS AND LINES', showFrames(difference)),
     ...section('CAUTIONS', alignColumns(cautions.map(showCaution), '  ')),
+    ...section("THE SURGEON'S REASONS", alignColumns(reasons.flatMap(showReason), '  ')),
     ...section(
       'THRESHOLDS',
       notes.map((note) => `  ${verbOf(note)}  ${note.id}`),
@@ -122,6 +125,17 @@ function showCaution(change: Change<CautionHit>): readonly string[] {
     `because of ${arrow(was.triggers.join(', '), is.triggers.join(', '))}`,
     is.basis === 'page' ? id : `${id} (needs confirming)`,
   ];
+}
+
+function showReason(change: Change<ReasonCheck>): readonly (readonly string[])[] {
+  const { before, after } = change;
+  const is = after ?? before;
+  if (is === null) return [];
+  const verdict =
+    before === null || after === null
+      ? `${verbOf(change)}: ${is.verdict}`
+      : arrow(before.verdict, after.verdict);
+  return withRecords(is, verdict);
 }
 
 function listRecords({ records }: TableDifference): readonly string[] {

@@ -122,7 +122,7 @@ function cellId(option: string, outcome: string, asked: Horizon): string {
  * Whether the outcome can follow from this kind of option. After an earlier operation everything can that an
  * operation can cause, since what was done then may still do so; without a gallbladder nothing can happen to it.
  */
-function isPossible(desk: OptionDesk, outcome: string): boolean {
+export function isPossible(desk: OptionDesk, outcome: string): boolean {
   if (desk.subject.gallbladderRemoved && /^gall(stones|bladder-)/.test(outcome)) return false;
   const definition = desk.outcomes.get(outcome);
   if (definition === undefined || definition.applies_to.includes(desk.kind)) return true;

@@ -13,6 +13,7 @@ import { judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
 import { noteThresholds } from './note-thresholds.ts';
+import { checkReasons } from './reasons/check-reasons.ts';
 import { scoreMortality } from './score-mortality.ts';
 import { tabulateTopics } from './tabulate-topics.ts';
 import { tabulateWeight } from './tabulate-weight.ts';
@@ -59,6 +60,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
     cautions,
     conflicts: findConflicts(cautions),
     mortalityScore: scoreMortality({ health: given.health, subject, desks, evidence }),
+    reasons: checkReasons({ given, evidence, desks, columns: parts.options }),
     notes: noteThresholds(subject),
     recordsUsed: listRecordsUsed(parts),
   };

@@ -11,6 +11,7 @@ const itemised: readonly string[] = [
   'weight',
   'topics',
   'cautions',
+  'reasons',
   'notes',
   'recordsUsed',
 ];
@@ -30,6 +31,7 @@ export function compareTables(before: ComparisonTable, after: ComparisonTable): 
     courses: findChanges(coursesOf(before), coursesOf(after)),
     topics: findChanges(framesOf(before), framesOf(after)),
     cautions: findChanges(byId(before.cautions.map(inAnyOrder)), byId(after.cautions.map(inAnyOrder))),
+    reasons: findChanges(byId(before.reasons), byId(after.reasons)),
     notes: findChanges(asKeys(before.notes), asKeys(after.notes)),
     records: findChanges(asKeys(before.recordsUsed), asKeys(after.recordsUsed)),
     elsewhere: findElsewhere(before, after),

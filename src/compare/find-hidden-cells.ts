@@ -1,12 +1,11 @@
 import type { Cell, ComparisonTable, Horizon } from '../model/comparison.ts';
 import type { CellChange, TableDifference } from '../model/difference.ts';
-import { buildRow, buildWholeRow } from './choose-rows.ts';
+import { buildTopicRow } from './build-topic-row.ts';
 import type { CompareInput } from './compare-options.ts';
 import { compareTables } from './compare-tables.ts';
 import { describeOption } from './describe-option.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { describeSubject } from './describe-person.ts';
-import { findFloor } from './find-contradiction.ts';
 import { anyTime, firstMonth, laterWindows, weightWindows } from './weigh-time.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
@@ -53,17 +52,8 @@ function buildHidden(
   { option, outcome, asked }: Cell,
 ): Cell | undefined {
   if (desks.every(({ code }) => code !== option)) return undefined;
-  const window = findWindow(outcome, asked);
-  const plan = evidence.topics['first-month'];
-  const isWhole = window === firstMonth && plan.picture.some((whole) => whole === outcome);
-  const row = isWhole
-    ? buildWholeRow(desks, { outcome, window }, (code) => findFloor(partsOf(desks, plan.rows), code))
-    : buildRow(desks, outcome, window);
+  const row = buildTopicRow(desks, evidence.topics, { outcome, window: findWindow(outcome, asked) });
   return row.cells.find((cell) => cell.option === option);
-}
-
-function partsOf(desks: readonly OptionDesk[], outcomes: readonly string[]): ReturnType<typeof buildRow>[] {
-  return outcomes.map((outcome) => buildRow(desks, outcome, firstMonth));
 }
 
 function findWindow(outcome: string, asked: Horizon): TimeWindow {

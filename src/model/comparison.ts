@@ -1,6 +1,7 @@
 import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 import type { Bounds, CellValue, Pooled, WeightAt } from './comparison-value.ts';
 import type { MortalityScore } from './mortality-score.ts';
+import type { ReasonCheck } from './reason-check.ts';
 
 export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
 export type { Amount, Bounds, CellValue, Pooled, Proportion, WeightAt } from './comparison-value.ts';
@@ -239,6 +240,8 @@ export interface ComparisonTable {
   readonly conflicts: readonly CautionConflict[];
   /** For clinicians only; null where it was not made for this person and these options. */
   readonly mortalityScore: MortalityScore | null;
+  /** For clinicians only: whether the surgeon's coded reasons are borne out, in the order of the case. */
+  readonly reasons: readonly ReasonCheck[];
   readonly notes: readonly IndicationNote[];
   /** Every record id printed on a patient page, sorted. */
   readonly recordsUsed: readonly string[];

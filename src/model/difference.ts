@@ -7,6 +7,7 @@ import type {
   TopicId,
   WeightCourse,
 } from './comparison.ts';
+import type { ReasonCheck } from './reason-check.ts';
 
 /** Something that is in one table, in the other, or in both and not the same. Null: not in that table. */
 export interface Change<T> {
@@ -48,6 +49,8 @@ export interface TableDifference {
   readonly courses: readonly Change<WeightCourse>[];
   readonly topics: readonly (Change<TopicFrame> & { readonly id: TopicId })[];
   readonly cautions: readonly Change<CautionHit>[];
+  /** Coded reasons of the surgeon, as far as the case and the evidence bear them out. */
+  readonly reasons: readonly Change<ReasonCheck>[];
   readonly notes: readonly Change<IndicationNote>[];
   /** Records that a patient page prints in one case and not in the other. */
   readonly records: readonly Change<string>[];

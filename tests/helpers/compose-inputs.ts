@@ -308,6 +308,7 @@ export function makeComparison(
     cautions: [],
     conflicts: [],
     mortalityScore: null,
+    reasons: [],
     notes: [],
     recordsUsed: [],
     ...changes,

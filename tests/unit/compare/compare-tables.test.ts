@@ -40,6 +40,7 @@ describe('two comparisons of one case', () => {
       courses: [],
       topics: [],
       cautions: [],
+      reasons: [],
       notes: [],
       records: [],
       elsewhere: [],
