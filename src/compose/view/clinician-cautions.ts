@@ -1,7 +1,7 @@
 import type { CautionHit } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
-import { denseTable, labels } from './dense-table.ts';
+import { denseTable, groupRow, labels } from './dense-table.ts';
 import type { Scene } from './scene.ts';
 import { optionsNamed } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
@@ -9,33 +9,46 @@ import { cautionText, mayState } from './view-health.ts';
 import { asMarkup, inLanguage, joined, standingOn } from './words.ts';
 
 const columns = [
-  { key: 'id', width: 21 },
-  { key: 'options', width: 16 },
-  { key: 'effect', width: 15 },
-  { key: 'statement', width: 48 },
+  { key: 'id', width: 27 },
+  { key: 'strength', width: 9 },
+  { key: 'statement', width: 64 },
 ];
 
-/** Every caution the case triggers, struck ones too; what stands on usual practice says that it needs confirming. */
+/**
+ * Every caution the case triggers, struck ones too, under a band for each effect; what stands on usual practice says
+ * that it needs confirming.
+ */
 export function clinicianCautions(scene: Scene): TableView {
-  const rows = scene.comparison.cautions.map((hit) => ({ group: '', cells: cellsOf(scene, hit) }));
+  const { cautions } = scene.comparison;
+  const rows = cautions.flatMap((hit, index) => [
+    ...(hit.effect === cautions[index - 1]?.effect
+      ? []
+      : [groupRow(scene.words.plain(`codes.effects.${hit.effect}`))]),
+    { group: '', cells: [hitInWords(scene, hit), asMarkup(strengthOf(scene, hit)), statementOf(scene, hit)] },
+  ]);
   return denseTable(labels(scene, 'cautions', columns), rows);
 }
 
-function cellsOf(scene: Scene, hit: CautionHit): readonly Markup[] {
-  const { words } = scene;
-  const names = optionsNamed(scene, hit.options).map((option) => option.name);
-  return [
-    asMarkup(hit.id),
-    asMarkup(names.join(', ')),
-    asMarkup(
-      [
-        words.plain(`codes.effects.${hit.effect}`),
-        words.plain(`clinician-sheet.strength.${hit.strength}`),
-        words.plain(`clinician-sheet.basis.${hit.basis}`),
-      ].join('; '),
-    ),
-    statementOf(scene, hit),
-  ];
+/** Id and options of a caution. */
+function hitInWords(scene: Scene, hit: CautionHit): Markup {
+  return scene.words.say('clinician-sheet.cautions.hit', { id: hit.id, options: optionsInWords(scene, hit) });
+}
+
+/** Fewer are named. */
+const severalOperations = 3;
+
+/** The names; where a caution touches each operation of several, and nothing else, that says it shorter. */
+function optionsInWords(scene: Scene, hit: CautionHit): string {
+  const operations = scene.options.filter(({ column }) => column.kind === 'operation');
+  const touched = optionsNamed(scene, hit.options);
+  const every = touched.length === operations.length && operations.every((one) => touched.includes(one));
+  return every && operations.length >= severalOperations
+    ? scene.words.plain('clinician-sheet.cautions.every_operation')
+    : touched.map(({ name }) => name).join(', ');
+}
+
+function strengthOf({ words }: Scene, hit: CautionHit): string {
+  return words.plain(`clinician-sheet.strength.${hit.strength}`);
 }
 
 function statementOf(scene: Scene, hit: CautionHit): Markup {
@@ -69,9 +82,9 @@ function sourcesOf(scene: Scene, hit: CautionHit): readonly Markup[] {
       (source) => source.study ?? source.aftercare ?? (source.url === undefined ? [] : hostOf(source.url)),
     );
   const unique = named.filter((one, index) => named.indexOf(one) === index);
-  return unique.length === 0
-    ? []
-    : [scene.words.say('clinician-sheet.cautions.sources', { list: unique.join(', ') })];
+  if (unique.length === 0)
+    return hit.basis === 'practice' ? [scene.words.say('clinician-sheet.usual_practice')] : [];
+  return [scene.words.say('clinician-sheet.cautions.sources', { list: unique.join(', ') })];
 }
 
 function hostOf(url: string): string {

@@ -1,80 +1,141 @@
-import type { Amount, Bounds, KnownCell, Proportion, WeightAt } from '../../model/comparison.ts';
+import type { KnownCell, RecordUse } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
 import { knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
-import type { Markup } from '../../model/locale.ts';
+import { shortId, shortTime } from './clinician-ids.ts';
+import {
+  exactValue,
+  exactWeight,
+  intervalOf,
+  measured,
+  measuredAt,
+  weightInterval,
+} from './clinician-interval.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
+import { createNotes } from './notes.ts';
+import type { Notes } from './notes.ts';
 import { saySetAside } from './say-reason.ts';
-import { isShare, sourceOf } from './say-share.ts';
-import { sayTime } from './say-time.ts';
+import { sourceOf } from './say-share.ts';
 import { isWeight } from './say-weight.ts';
 import type { Scene } from './scene.ts';
+import { body } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
 import { asMarkup, attached, figure, joined } from './words.ts';
 
 type Shown = ShownCell<KnownCell>;
 
+/** Wide enough that most records take one line; percent of the page. */
 const columns = [
-  { key: 'record', width: 27 },
-  { key: 'outcome', width: 20 },
-  { key: 'figure', width: 7, align: 'end' },
-  { key: 'interval', width: 15 },
-  { key: 'n', width: 6, align: 'end' },
-  { key: 'design', width: 9 },
-  { key: 'match', width: 16 },
+  { key: 'record', width: 24.9 },
+  { key: 'outcome', width: 18.4 },
+  { key: 'time', width: 6.8 },
+  { key: 'figure', width: 9.7, align: 'end' },
+  { key: 'interval', width: 12.7 },
+  { key: 'n', width: 6.1, align: 'end' },
+  { key: 'design', width: 11.6 },
+  { key: 'match', width: 9.8 },
 ];
 
-/** The figures shown, option by option, exact and unrounded for readers. */
+/** What decides that a record leads, from the first to the last, as the sentence over the table explains them. */
+const decided: readonly (RecordUse['ledBy'] | 'course')[] = [
+  'only-one',
+  'clinic-preference',
+  'match',
+  'time',
+  'measure',
+  'side-by-side',
+  'course',
+  'design',
+  'size',
+  'year',
+  'id',
+];
+
+/**
+ * The figures shown, option by option, exact and unrounded for readers, one line a record where it fits. Over the
+ * table stands once what each word of its last column means; under it in what way near people differ.
+ */
 export function clinicianFigures(scene: Scene): TableView {
   const cells = knownCells(scene.comparison);
-  const rows = scene.options.flatMap((option) => {
-    const mine = cells.filter(({ cell }) => cell.option === option.code);
-    const records = mine.map(({ cell }) => cell.lead.record);
-    const rows = [...mine.map((shown) => cellsOf(scene, shown)), ...courseCells(scene, option.code, records)];
-    return rows.length === 0
-      ? []
-      : [groupRow(option.name), ...rows.map((row) => ({ group: '', cells: row }))];
-  });
-  return denseTable(labels(scene, 'figures', columns), rows);
+  const notes = createNotes();
+  const groups = scene.options
+    .map((option) => ({
+      option,
+      rows: rowsOf(
+        scene,
+        { code: option.code, cells: cells.filter(({ cell }) => cell.option === option.code) },
+        notes,
+      ),
+    }))
+    .filter(({ rows }) => rows.length > 0);
+  const rows = groups.flatMap((one) => [
+    groupRow(one.option.name),
+    ...one.rows.map((row) => ({ group: '', cells: row.cells })),
+  ]);
+  const used = new Set(groups.flatMap((one) => one.rows.map(({ ledBy }) => ledBy)));
+  return {
+    ...denseTable(labels(scene, 'figures', columns), rows),
+    lead: rows.length === 0 ? [] : [body(whyWords(scene, used))],
+    notes: notesUnder(scene, { notes, cells }),
+  };
 }
 
-function cellsOf(scene: Scene, shown: Shown): readonly Markup[] {
+interface FigureRow {
+  readonly cells: readonly Markup[];
+  readonly ledBy: (typeof decided)[number];
+}
+
+/** What is shown of one option: its cells, then the points of its weight line that no cell shows. */
+function rowsOf(
+  scene: Scene,
+  { code, cells }: { readonly code: string; readonly cells: readonly Shown[] },
+  notes: Notes,
+): readonly FigureRow[] {
+  const records = cells.map(({ cell }) => cell.lead.record);
+  return [...cells.map((shown) => cellsOf(scene, shown, notes)), ...courseCells(scene, code, records)];
+}
+
+function cellsOf(scene: Scene, shown: Shown, notes: Notes): FigureRow {
   const { cell } = shown;
-  return [
-    asMarkup(cell.lead.record),
-    asMarkup(outcomeOf(scene, shown)),
+  const cells = [
+    asMarkup(shortId(cell.lead.record)),
+    asMarkup(measured(scene, cell)),
+    asMarkup(measuredAt(scene, shown)),
     figure(exactValue(scene, shown), sourceOf(cell)),
-    attached(asMarkup(intervalOf(scene, shown)), ...othersOf(scene, shown), ...pooledOf(scene, shown)),
+    asMarkup(intervalOf(scene, shown)),
     asMarkup(sizeOf(scene, cell.lead.n)),
     asMarkup(designOf(scene, cell.lead)),
-    matchOf(scene, shown),
+    matchOf(scene, cell, notes),
   ];
+  return { cells, ledBy: cell.lead.ledBy };
 }
 
 /** The points of a weight line whose records lead in no cell. */
-function courseCells(scene: Scene, code: string, shown: readonly string[]): readonly (readonly Markup[])[] {
+function courseCells(scene: Scene, code: string, shown: readonly string[]): readonly FigureRow[] {
   const course = scene.comparison.weight.courses.find(({ option }) => option === code);
   const points = (course?.points ?? []).filter(({ record }) => !shown.includes(record));
   return points.map(({ months, value, record: id, cell }) => {
     const record = scene.records.get(id);
-    const time = sayTime(scene, { months }, 'at');
     const n = record !== undefined && 'n' in record.value ? record.value.n : undefined;
-    return [
-      asMarkup(id),
-      asMarkup(scene.words.plain('clinician-sheet.outcome_weight', { metric: value.metric, time })),
-      figure(`${scene.format.number(value.averageKg, 1)}\u00a0kg`, { cell, records: [id] }),
+    const cells = [
+      asMarkup(shortId(id)),
+      asMarkup(scene.words.plain('clinician-sheet.outcome_weight', { metric: value.metric })),
+      asMarkup(shortTime(scene, { months }, 'at')),
+      figure(exactWeight(scene, value), { cell, records: [id] }),
       asMarkup(weightInterval(scene, value) ?? scene.words.plain('clinician-sheet.not_stated')),
       asMarkup(sizeOf(scene, n)),
       asMarkup(designOf(scene, { record: id, study: course?.study ?? '' })),
       asMarkup(scene.words.plain('clinician-sheet.led_by.course')),
     ];
+    return { cells, ledBy: 'course' };
   });
 }
 
 function sizeOf(scene: Scene, n: number | undefined): string {
-  return n === undefined ? scene.words.plain('clinician-sheet.no_number') : scene.format.number(n);
+  return n === undefined ? scene.words.plain('clinician-sheet.not_stated') : scene.format.number(n);
 }
 
-/** "RCT, 2021". */
+/** "RCT 2021". */
 function designOf(scene: Scene, source: { readonly record: string; readonly study: string }): string {
   const study = scene.evidence.studies.get(source.study);
   const design = scene.records.get(source.record)?.design ?? study?.design ?? 'cohort';
@@ -82,117 +143,57 @@ function designOf(scene: Scene, source: { readonly record: string; readonly stud
   return [
     scene.words.plain(`clinician-sheet.designs.${design}`),
     ...(year === undefined ? [] : [String(year)]),
-  ].join(', ');
-}
-
-/** "A leak, per 1,000, within 30 days". */
-function outcomeOf(scene: Scene, { cell, denominator }: Shown): string {
-  const time = sayTime(scene, cell.lead.horizon, cell.lead.timeBasis);
-  const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
-  if (isWeight(cell))
-    return scene.words.plain('clinician-sheet.outcome_weight', { metric: cell.value.metric, time });
-  if (!isShare(cell)) return scene.words.plain('common.table.head', { outcome, time });
-  return scene.words.plain('clinician-sheet.outcome_per', {
-    outcome,
-    of: scene.format.number(denominator),
-    time,
-  });
-}
-
-function exactValue(scene: Scene, { cell, denominator }: Shown): string {
-  const { format, words } = scene;
-  if (isWeight(cell)) return `${format.number(cell.value.averageKg, 1)}\u00a0kg`;
-  if (!isShare(cell))
-    return cell.value.kind === 'amount' ? `${format.number(cell.value.value)}\u00a0${cell.value.unit}` : '';
-  const { zero } = cell.value;
-  if (zero !== undefined)
-    return words.plain('common.share.counted', { events: '0', n: format.number(zero.n) });
-  return format.number(cell.value.value * denominator, cell.value.value * denominator < 10 ? 2 : 1);
-}
-
-/** Lowest and highest of the records beside the lead, in the unit of the figure. */
-function othersOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[] {
-  if (cell.others === undefined) return [];
-  const scale = isShare(cell) ? denominator : 1;
-  const { format } = scene;
-  const range = format.range(
-    format.number(cell.others.low * scale, 1),
-    format.number(cell.others.high * scale, 1),
-  );
-  const { records } = cell.others;
-  return [
-    scene.words.say('clinician-sheet.others', {
-      range: figure(range, { cell: cell.id, records }),
-      count: records.length,
-    }),
-  ];
-}
-
-/** "pooled 31 (22 to 43), 5 studies, I² 96%". */
-function pooledOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[] {
-  const { pooled, others, lead } = cell;
-  if (pooled === undefined) return [];
-  const { format, words } = scene;
-  const number = (share: number): string => format.number(share * denominator, 1);
-  const value = figure(`${number(pooled.value)} (${format.range(number(pooled.low), number(pooled.high))})`, {
-    cell: cell.id,
-    records: [lead.record, ...(others?.records ?? [])],
-  });
-  const expected = format.range(number(pooled.expected.low), number(pooled.expected.high));
-  const heterogeneity = format.number(pooled.heterogeneity);
-  return [words.say('clinician-sheet.pooled', { value, expected, heterogeneity, count: pooled.studies })];
-}
-
-function intervalOf(scene: Scene, shown: Shown): string {
-  const { cell, denominator } = shown;
-  const none = scene.words.plain('clinician-sheet.not_stated');
-  if (isWeight(cell)) return weightInterval(scene, cell.value) ?? none;
-  if (isShare(cell)) return shareInterval(scene, cell.value, denominator) ?? none;
-  return (cell.value.kind === 'amount' ? amountInterval(scene, cell.value) : null) ?? none;
-}
-
-function weightInterval(scene: Scene, { spread, uncertainty }: WeightAt): string | null {
-  if (spread !== undefined) return sayInterval(scene, spread.basis, spread);
-  return uncertainty === undefined ? null : sayInterval(scene, 'uncertainty', uncertainty);
-}
-
-function shareInterval(scene: Scene, { interval, zero }: Proportion, denominator: number): string | null {
-  if (zero !== undefined) {
-    return scene.words.plain('clinician-sheet.interval.zero', {
-      upper: scene.format.number(zero.upper * denominator, 1),
-    });
-  }
-  if (interval === undefined) return null;
-  return sayInterval(scene, interval.basis, {
-    low: interval.low * denominator,
-    high: interval.high * denominator,
-  });
-}
-
-function amountInterval(scene: Scene, { low, high, meaning }: Amount): string | null {
-  return low === undefined || high === undefined
-    ? null
-    : sayInterval(scene, meaning ?? 'unknown', { low, high });
-}
-
-function sayInterval(scene: Scene, kind: string, { low, high }: Bounds): string {
-  const { format, words } = scene;
-  return words.plain(`clinician-sheet.interval.${kind}`, {
-    range: format.range(format.number(low, 1), format.number(high, 1)),
-  });
+  ].join(' ');
 }
 
 /** Why the record leads; how its people differ where they do; that their BMI was assumed; a projected low weight. */
-function matchOf(scene: Scene, { cell }: Shown): Markup {
-  const { words } = scene;
+function matchOf(scene: Scene, cell: KnownCell, notes: Notes): Markup {
+  const { words, format } = scene;
   const [difference] = cell.lead.reasons;
-  const near = difference === undefined ? [] : [asMarkup(saySetAside(scene, difference))];
-  const assumed = cell.lead.bmiBasis === 'assumed' ? [words.say('clinician-sheet.bmi_assumed')] : [];
+  const near =
+    difference === undefined
+      ? []
+      : [
+          words.say('clinician-sheet.near', {
+            note: format.number(notes.cite(asMarkup(saySetAside(scene, difference)))),
+          }),
+        ];
+  const assumed = isAssumed(cell) ? [words.say('clinician-sheet.bmi_assumed')] : [];
   const warning =
     isWeight(cell) && cell.value.warning !== undefined
       ? [words.say(`clinician-sheet.warning.${cell.value.warning}`)]
       : [];
-  const why = words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`);
-  const fit = attached(words.say(`clinician-sheet.match.${cell.lead.match}`, { why }), ...assumed);
-  return joined(fit, ...near, ...warning);
+  const why = asMarkup(words.plain(`clinician-sheet.led_by.${cell.lead.ledBy}`));
+  return joined(attached(why, ...near, ...assumed), ...warning);
+}
+
+/** Where the people are near because of the BMI assumed, the note on that says it. */
+function isAssumed({ lead }: KnownCell): boolean {
+  return lead.bmiBasis === 'assumed' && !lead.reasons.some(({ code }) => code === 'bmi-assumed');
+}
+
+/** "Only fit: no other record fits this person. …", for the words that the table uses. */
+function whyWords(scene: Scene, used: ReadonlySet<string>): Markup {
+  const sentences = decided
+    .filter((code) => used.has(code))
+    .map((code) => scene.words.say(`clinician-sheet.why.${code}`));
+  return joined(scene.words.say('clinician-sheet.why.lead'), ...sentences);
+}
+
+/** One run of text, since each note is short. */
+function notesUnder(
+  scene: Scene,
+  { notes, cells }: { readonly notes: Notes; readonly cells: readonly Shown[] },
+): readonly Markup[] {
+  const { words, format } = scene;
+  const near = notes
+    .all()
+    .map((note, index) =>
+      words.say('clinician-sheet.near_note', { note: format.number(index + 1), words: note }),
+    );
+  const parts = [
+    ...(near.length === 0 ? [] : [joined(words.say('clinician-sheet.near_lead'), ...near)]),
+    ...(cells.some(({ cell }) => isAssumed(cell)) ? [words.say('clinician-sheet.assumed_bmi')] : []),
+  ];
+  return parts.length === 0 ? [] : [joined(...parts)];
 }

@@ -1,120 +1,112 @@
-import type { Cell, SetAside } from '../../model/comparison.ts';
+import type { Cell, SetAsideReason } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cellsShown } from './cells-shown.ts';
-import { publishedFigure } from './published-figure.ts';
-import { denseTable, groupRow, labels } from './dense-table.ts';
-import { saySetAside } from './say-reason.ts';
-import { lengthOf, sayLength } from './say-time.ts';
+import { kinds, sayReason } from './clinician-reasons.ts';
+import type { SaidReason } from './clinician-reasons.ts';
+import { asideRuns } from './clinician-runs.ts';
+import type { Aside, ReasonRun } from './clinician-runs.ts';
 import type { Scene } from './scene.ts';
-import type { TableView } from './shared-shapes.ts';
-import { asMarkup } from './words.ts';
+import { bold, joined } from './words.ts';
 
-const columns = [
-  { key: 'outcome', width: 24 },
-  { key: 'shown', width: 12 },
-  { key: 'records', width: 64 },
-];
-
-/** Ids named for each reason; the rest are counted. The command `plainleaf compare` lists them all. */
-const mostIds = 2;
-
-/** Reasons named for a cell; the rest are counted together. */
-const mostReasons = 3;
+/** An item of the list is never parted between pages, so a long run of text takes several. Some twelve lines. */
+const mostCharacters = 1400;
 
 /**
- * Records set aside, by reason. Where the page says "not known", each outcome has a row and each reason names ids,
- * because a clinician may want to look; the cells that show a figure share one row an option, with counts.
+ * Every record that was not used: by what sets it apart, then by reason, which is said once, then by option and
+ * outcome, the ids in one run of text.
  */
-export function clinicianSetAside(scene: Scene): TableView {
-  const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
-  const rows = scene.options.flatMap((option) => {
-    const mine = cells.filter((cell) => cell.option === option.code && cell.setAside.length > 0);
-    return mine.length === 0
-      ? []
-      : [groupRow(option.name), ...unknownRows(scene, mine), ...shownRow(scene, mine)];
-  });
-  return denseTable(labels(scene, 'set_aside', columns), rows);
-}
-
-interface PlainDenseRow {
-  readonly group: string;
-  readonly cells: readonly Markup[];
-}
-
-/** Outcomes and times with the same reasons share a row. */
-function unknownRows(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
-  const rows = new Map<string, Map<string, string[]>>();
-  for (const cell of cells.filter(({ state }) => state !== 'known')) {
-    const outcome = scene.words.plain(`outcomes.${cell.outcome}.name`);
-    const reasons = reasonsOf(scene, cell.setAside, mostIds);
-    const outcomes = rows.get(reasons) ?? new Map<string, string[]>();
-    const time = lengthOf(cell.asked) === null ? [] : [sayLength(scene, cell.asked)];
-    outcomes.set(outcome, [...(outcomes.get(outcome) ?? []), ...time]);
-    rows.set(reasons, outcomes);
-  }
-  const shown = scene.words.plain('common.table.not_known');
-  return [...rows].map(([reasons, outcomes]) => {
-    const names = [...outcomes].map(([outcome, times]) => [outcome, ...times].join(', '));
-    return { group: '', cells: [names.join('; '), shown, reasons].map(asMarkup) };
-  });
-}
-
-function shownRow(scene: Scene, cells: readonly Cell[]): readonly PlainDenseRow[] {
-  const known = cells.filter(({ state }) => state === 'known');
-  if (known.length === 0) return [];
-  const outcome = scene.words.plain('clinician-sheet.set_aside.outcomes', { count: known.length });
-  const shown = scene.words.plain('clinician-sheet.set_aside.figure_shown');
-  const reasons = reasonsOf(
-    scene,
-    known.flatMap(({ setAside }) => setAside),
-    0,
+export function clinicianSetAside(scene: Scene): readonly Markup[] {
+  const asides = listAsides(scene);
+  return kinds.flatMap((kind) =>
+    packed(
+      asideRuns(
+        scene,
+        asides.filter(({ said }) => said.kind === kind),
+        mostCharacters,
+      ),
+    ).map((runs) =>
+      joined(bold(scene.words.say(`clinician-sheet.set_aside.kinds.${kind}`)), runTogether(runs)),
+    ),
   );
-  return [{ group: '', cells: [outcome, shown, reasons].map(asMarkup) }];
 }
 
-function reasonsOf(scene: Scene, setAside: readonly SetAside[], ids: number): string {
-  const byPhrase = new Map<string, string[]>();
-  for (const { record, reason } of setAside) {
-    const phrase = saySetAside(scene, reason);
-    byPhrase.set(phrase, [...(byPhrase.get(phrase) ?? []), record]);
+/**
+ * Each record once for each reason, and none that the sheet shows. That it was measured at another time than one
+ * asked for is said only of records of which the sheet says nothing else: those that it shows or sets aside otherwise
+ * fit one time and not the next.
+ */
+function listAsides(scene: Scene): readonly Aside[] {
+  const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
+  const onSheet = recordsOnSheet(scene, cells);
+  const shown = new Set(cells.flatMap((cell) => (cell.state === 'known' ? [outcomeOf(cell)] : [])));
+  const all = cells.flatMap((cell) =>
+    cell.setAside
+      .filter(({ record }) => !onSheet.has(record))
+      .map(({ record, reason }) => ({ record, reason, cell })),
+  );
+  const otherwise = new Set(
+    all.flatMap(({ record, reason }) => (reason.code === 'other-time' ? [] : [record])),
+  );
+  const once = new Map<string, Aside>();
+  for (const { record, reason, cell } of all) {
+    if (reason.code === 'other-time' && otherwise.has(record)) continue;
+    const { option, outcome } = cell;
+    const said = saidIn(scene, cell, reason);
+    const key = [record, option, outcome, said.kind, said.phrase?.markup, said.detail].join('\n');
+    once.set(key, { record, option, outcome, shown: shown.has(outcomeOf(cell)), said });
   }
-  const phrases = [...byPhrase].sort(([, a], [, b]) => b.length - a.length);
-  const rest = phrases.slice(mostReasons).reduce((sum, [, records]) => sum + records.length, 0);
-  const named = phrases
-    .slice(0, mostReasons)
-    .map(([phrase, records]) => reasonLine(scene, phrase, { records, ids }));
-  const more =
-    rest === 0
-      ? []
-      : [scene.words.plain('clinician-sheet.set_aside.other', { n: scene.format.number(rest), count: rest })];
-  return [...named, ...more].join('; ');
+  return [...once.values()];
 }
 
-interface ForReason {
-  readonly records: readonly string[];
-  /** How many ids to name. */
-  readonly ids: number;
+/** Of people counted twice, the record that leads need not be named: the figures show it. */
+function saidIn(scene: Scene, cell: Cell, reason: SetAsideReason): SaidReason {
+  const said = sayReason(scene, reason);
+  const byLead = cell.state === 'known' && reason.code === 'same-people' && reason.as === cell.lead.record;
+  return byLead ? { ...said, detail: null } : said;
 }
 
-function reasonLine(scene: Scene, reason: string, { records, ids }: ForReason): string {
-  const { words, format } = scene;
-  const named = records.slice(0, ids).map((id) => withFigure(scene, id));
-  const more = records.length - named.length;
-  const rest =
-    more === 0
-      ? []
-      : [words.plain('clinician-sheet.set_aside.more', { n: format.number(more), count: more })];
-  return words.plain('clinician-sheet.set_aside.reason', { reason, ids: [...named, ...rest].join(', ') });
+/** Option and outcome: at one time or another the patient pages show a figure of it, or never. */
+function outcomeOf({ option, outcome }: Cell): string {
+  return `${option}/${outcome}`;
 }
 
-/** The record and what it found, for a clinician who wants to know although it is not for this person. */
-function withFigure(scene: Scene, id: string): string {
-  const record = scene.records.get(id);
-  const found = record === undefined ? null : publishedFigure(record, scene.format);
-  return found === null ? shortId(id) : `${shortId(id)}\u00a0=\u00a0${found}`;
+/** Records that lead, stand beside one that does, or are a point of a weight line. */
+function recordsOnSheet({ comparison }: Scene, cells: readonly Cell[]): ReadonlySet<string> {
+  const used = cells.flatMap((cell) =>
+    cell.state === 'known' ? [cell.lead.record, ...(cell.others?.records ?? [])] : [],
+  );
+  const courses = comparison.weight.courses.flatMap(({ points }) => points.map(({ record }) => record));
+  return new Set([...used, ...courses]);
 }
 
-/** Option and outcome stand in the row already: `30d.mbsaqip-2015-2020`. */
-function shortId(record: string): string {
-  return record.split('.').slice(2).join('.');
+/** Runs shared out to texts of no more than a few lines; a reason that goes on in the next is said there again. */
+function packed(runs: readonly ReasonRun[]): readonly (readonly ReasonRun[])[] {
+  const items: ReasonRun[][] = [];
+  let room = 0;
+  for (const run of runs) {
+    const length = lengthIn(run.words) + (run.phrase === null ? 0 : lengthIn(run.phrase));
+    const item = items.at(-1);
+    if (item === undefined || room < length) {
+      items.push([run]);
+      room = mostCharacters - length;
+    } else {
+      item.push(run);
+      room -= length;
+    }
+  }
+  return items;
+}
+
+/** "**Adolescents only.** Sleeve: A leak 30d.a, 30d.b; Death 30d.c." */
+function runTogether(runs: readonly ReasonRun[]): Markup {
+  return joined(
+    ...runs.map(({ phrase, words }, index) => {
+      const said = phrase === null || runs[index - 1]?.phrase?.markup === phrase.markup;
+      return said ? words : joined(bold(phrase), words);
+    }),
+  );
+}
+
+function lengthIn({ markup }: Markup): number {
+  return markup.replace(/<[^>]*>/g, '').length;
 }

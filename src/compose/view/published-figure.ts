@@ -1,15 +1,20 @@
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
-import type { Formatter } from '../../model/locale.ts';
+import { tied } from './clinician-ids.ts';
+import type { Scene } from './scene.ts';
+
+type Told = Pick<Scene, 'format' | 'words'>;
 
 /** What a record says, as it was published: "22.5%", "7/121", "36.8 kg". Null for kinds that have no single figure. */
-export function publishedFigure(record: EvidenceRecord, format: Formatter): string | null {
+export function publishedFigure(record: EvidenceRecord, scene: Told): string | null {
   switch (record.kind) {
     case 'risk':
     case 'benefit':
-      return shareOf(record.value, format);
+      return shareOf(record.value, scene);
     case 'weight':
     case 'duration':
-      return amountOf(record.value, format);
+      return record.value.estimate === undefined
+        ? null
+        : withUnit(scene, record.value.estimate, record.value.unit);
     case 'score':
     case 'contrast':
     case 'report':
@@ -23,23 +28,18 @@ interface Share {
   readonly percent?: number | undefined;
 }
 
-function shareOf({ events, n, percent }: Share, format: Formatter): string | null {
+function shareOf({ events, n, percent }: Share, scene: Told): string | null {
+  const { format } = scene;
   if (events !== undefined && n !== undefined) return `${format.number(events)}/${format.number(n)}`;
-  return percent === undefined ? null : `${format.number(percent, decimalsOf(percent))}%`;
+  return percent === undefined ? null : withUnit(scene, percent, '%');
 }
 
-interface Measured {
-  readonly estimate?: number | undefined;
-  readonly unit: string;
+/** "3.09 d", "22.5%": as many decimals as the figure has, two at most; the unit in the words of the language. */
+export function withUnit({ format, words }: Told, value: number, unit: string): string {
+  const n = format.number(value, decimalsOf(value));
+  return tied(words.plain(`clinician-sheet.units.${unit}`, { n }));
 }
 
-function amountOf({ estimate, unit }: Measured, format: Formatter): string | null {
-  if (estimate === undefined) return null;
-  const number = format.number(estimate, decimalsOf(estimate));
-  return unit === '%' ? `${number}%` : `${number}\u00a0${unit}`;
-}
-
-/** As many decimals as the figure has, two at most. */
 function decimalsOf(value: number): number {
   return [0, 1].find((decimals) => Number(value.toFixed(decimals)) === value) ?? 2;
 }

@@ -22,7 +22,7 @@ export function sayMissing(scene: Scene, cell: UnknownCell): Markup {
   const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
   const longest =
     reason.code === 'other-time' ? { longest: sayLength(scene, { months: reason.longestMonths ?? 0 }) } : {};
-  return scene.words.say(key, { ...variablesOf(scene, reason), ...longest });
+  return scene.words.say(key, { ...reasonVariables(scene, reason), ...longest });
 }
 
 /** Whether the studies ended before the time asked, which is worth saying; else they measured at another time. */
@@ -41,7 +41,7 @@ function isShorter({ reason, asked }: UnknownCell): boolean {
 export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
   const [reason] = cell.lead.reasons;
   if (cell.lead.match !== 'near' || reason === undefined) return sayExchange(scene, cell);
-  return scene.words.say(`missing.near.${formOf(reason)}`, variablesOf(scene, reason));
+  return scene.words.say(`missing.near.${formOf(reason)}`, reasonVariables(scene, reason));
 }
 
 function sayExchange({ words, records, ...scene }: Scene, { lead }: KnownCell): Markup | null {
@@ -52,7 +52,7 @@ function sayExchange({ words, records, ...scene }: Scene, { lead }: KnownCell): 
 
 /** Why a record was set aside, in a phrase for the clinician sheet. */
 export function saySetAside(scene: Scene, reason: SetAsideReason): string {
-  return scene.words.plain(`missing.set_aside.${reason.code}`, variablesOf(scene, reason));
+  return scene.words.plain(`missing.set_aside.${reason.code}`, reasonVariables(scene, reason));
 }
 
 /** A reason with limits has three forms of words: a lower one, an upper one, both. */
@@ -62,7 +62,8 @@ function formOf(reason: MissingReason): string {
   return reason.low === undefined ? `${reason.code}-high` : `${reason.code}-range`;
 }
 
-function variablesOf(scene: Scene, reason: MissingReason | SetAsideReason): Variables {
+/** What the words of a reason are given: its numbers as read, its codes in words. */
+export function reasonVariables(scene: Scene, reason: MissingReason | SetAsideReason): Variables {
   const written = Object.entries(reason)
     .filter(([name]) => name !== 'code')
     .map(([name, value]: [string, unknown]): [string, string | number] => {

@@ -1,14 +1,18 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 
-import { publishedFigure } from '../../../../src/compose/view/published-figure.ts';
+import { publishedFigure, withUnit } from '../../../../src/compose/view/published-figure.ts';
 import type { EvidenceKind } from '../../../../src/model/evidence-record.ts';
-import type { Formatter } from '../../../../src/model/locale.ts';
+import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { makeRecord, makeWeightRecord } from '../../../helpers/compare-inputs.ts';
-import { realLocale } from '../../../helpers/compose-inputs.ts';
+import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { copyOf, shippedData } from '../../../helpers/shipped-files.ts';
 
-let english: Formatter;
+let english: Scene;
+let spanish: Scene;
 beforeAll(async () => {
-  english = (await realLocale('en')).formatter;
+  english = await sceneFor('en');
+  spanish = await sceneFor('es');
 });
 
 const percent = { metric: 'TWL', unit: '%' };
@@ -38,12 +42,12 @@ const said: Readonly<Record<EvidenceKind, readonly (readonly [value: object, sai
     [{ ...percent, estimate: 22.5 }, '22.5%'],
     [{ ...percent, estimate: -1.6 }, '-1.6%'],
     [{ metric: 'kg', unit: 'kg', estimate: 36.8 }, '36.8\u00a0kg'],
-    [{ metric: 'BMI', unit: 'kg/m2', estimate: 12 }, '12\u00a0kg/m2'],
+    [{ metric: 'BMI', unit: 'kg/m2', estimate: 12 }, '12\u00a0kg/m²'],
     [{ ...percent, low: 20, high: 31 }, null],
   ],
   duration: [
-    [{ estimate: 2, unit: 'days' }, '2\u00a0days'],
-    [{ estimate: 1.5, unit: 'hours' }, '1.5\u00a0hours'],
+    [{ estimate: 2, unit: 'days' }, '2\u00a0d'],
+    [{ estimate: 1.5, unit: 'hours' }, '1.5\u00a0h'],
   ],
   // None of these has a single figure that stands by itself.
   score: [[change, null]],
@@ -62,10 +66,24 @@ describe('a published figure', () => {
   });
 
   it('is written as readers of the language write numbers', () => {
-    const marked: Formatter = { ...english, number: (value) => `<${String(value)}>` };
+    const format = { ...english.format, number: (value: number) => `<${String(value)}>` };
+    const marked = { ...english, format };
     expect(publishedFigure(makeRecord({ value: { events: 7, n: 121 } }), marked)).toBe('<7>/<121>');
     expect(publishedFigure(makeWeightRecord({ value: { ...percent, estimate: 22.5 } }), marked)).toBe(
       '<22.5>%',
     );
+  });
+
+  it('has words for every unit of the evidence that may stand behind a figure, in both languages', () => {
+    const units = new Set(
+      Object.values(copyOf(`${shippedData}/records`)).flatMap((text) =>
+        (parse(text) as readonly { kind: string; value?: { unit?: string } }[]).flatMap(({ kind, value }) =>
+          value?.unit === undefined || kind === 'risk' || kind === 'benefit' ? [] : [value.unit],
+        ),
+      ),
+    );
+    expect(units.size).toBeGreaterThan(8);
+    for (const scene of [english, spanish])
+      for (const unit of units) expect(withUnit(scene, 2.5, unit)).toMatch(/^2\.5[%\u00a0]/);
   });
 });

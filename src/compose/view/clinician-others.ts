@@ -1,0 +1,97 @@
+import type { Cell, KnownCell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { cellsShown, knownCells } from './cells-shown.ts';
+import type { ShownCell } from './cells-shown.ts';
+import { idsTogether, outcomeName, shortId, shortLength } from './clinician-ids.ts';
+import { measuredAt, perOf } from './clinician-interval.ts';
+import { isShare } from './say-share.ts';
+import { isWeight } from './say-weight.ts';
+import type { Scene } from './scene.ts';
+import { asMarkup, attached, bold, figure, joined } from './words.ts';
+
+type Shown = ShownCell<KnownCell>;
+
+/**
+ * Option by option, what the records beside each leading one say, with the pooled figure where enough of them are
+ * alike; then what the patient pages call not known although it was studied.
+ */
+export function clinicianOthers(scene: Scene): readonly Markup[] {
+  const known = knownCells(scene.comparison);
+  const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
+  return scene.options.flatMap(({ code, name }) => {
+    const beside = known.filter(({ cell }) => cell.option === code && cell.others !== undefined);
+    const unknown = unknownOnes(
+      scene,
+      cells.filter((cell) => cell.option === code),
+    );
+    if (beside.length === 0 && unknown.length === 0) return [];
+    const lead = bold(scene.words.say('clinician-sheet.others.option', { option: name }));
+    return [joined(lead, ...inOneRun(beside.map((shown) => besideOne(scene, shown))), ...unknown)];
+  });
+}
+
+/** Parts of one sentence. */
+function inOneRun(parts: readonly Markup[]): readonly Markup[] {
+  return parts.map((part, index) => attached(part, asMarkup(index === parts.length - 1 ? '.' : ';')));
+}
+
+/** "leak ≤ 30 d 1.0 to 6.4/1,000 (30d.study-b, 30d.study-c)", with the pooled figure behind it where there is one. */
+function besideOne(scene: Scene, shown: Shown): Markup {
+  const { words } = scene;
+  const { cell } = shown;
+  const records = cell.others?.records ?? [];
+  const range = words.say('clinician-sheet.others.range', {
+    outcome: outcomeName(scene, cell.outcome),
+    time: measuredAt(scene, shown),
+    range: bold(figure(rangeOf(scene, shown), { cell: cell.id, records })),
+    ids: asMarkup(idsTogether(records.map(shortId)).join(', ')),
+  });
+  return attached(range, ...pooledOf(scene, shown));
+}
+
+/** Lowest and highest of the records beside the lead, in the unit of its figure; one value where they are the same. */
+function rangeOf(scene: Scene, shown: Shown): string {
+  const { cell, denominator } = shown;
+  const scale = isShare(cell) ? denominator : 1;
+  const { format } = scene;
+  const { low, high } = cell.others ?? { low: 0, high: 0 };
+  const [from, to] = [format.number(low * scale, 1), format.number(high * scale, 1)];
+  const range = from === to ? from : format.range(from, to);
+  return isWeight(cell) ? `${range}\u00a0kg` : `${range}${perOf(scene, shown)}`;
+}
+
+/** ", pooled 31.0 (22.0 to 43.0), a further study expected at 5.0 to 96.0, 5 studies, I² 96%". */
+function pooledOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[] {
+  const { pooled, others, lead } = cell;
+  if (pooled === undefined) return [];
+  const { format, words } = scene;
+  const number = (share: number): string => format.number(share * denominator, 1);
+  const value = figure(`${number(pooled.value)} (${format.range(number(pooled.low), number(pooled.high))})`, {
+    cell: cell.id,
+    records: [lead.record, ...(others?.records ?? [])],
+  });
+  const expected = format.range(number(pooled.expected.low), number(pooled.expected.high));
+  const heterogeneity = format.number(pooled.heterogeneity, 0);
+  return [words.say('clinician-sheet.pooled', { value, expected, heterogeneity, count: pooled.studies })];
+}
+
+/** Outcomes that have records, none of which fits: those without any need no word on this sheet. */
+function unknownOnes(scene: Scene, cells: readonly Cell[]): readonly Markup[] {
+  const unknown = cells.filter(({ state, setAside }) => state === 'not-known' && setAside.length > 0);
+  if (unknown.length === 0) return [];
+  return [
+    scene.words.say('clinician-sheet.others.unknown', { outcomes: outcomesAndTimes(scene, unknown, cells) }),
+  ];
+}
+
+/** "Weight 5 y, 10 y; A leak": the time only where the option has the same outcome at another time too. */
+function outcomesAndTimes(scene: Scene, those: readonly Cell[], all: readonly Cell[]): string {
+  return [...new Set(those.map(({ outcome }) => outcome))]
+    .map((outcome) => {
+      const mine = those.filter((cell) => cell.outcome === outcome);
+      const asked = all.filter((cell) => cell.outcome === outcome);
+      const times = mine.length === asked.length ? [] : mine.map((cell) => shortLength(scene, cell.asked));
+      return [outcomeName(scene, outcome), times.join(', ')].filter((part) => part !== '').join(' ');
+    })
+    .join('; ');
+}

@@ -1,0 +1,163 @@
+import type { Markup } from '../../model/locale.ts';
+import { idsTogether, outcomeName, shortId, tied } from './clinician-ids.ts';
+import type { SaidReason } from './clinician-reasons.ts';
+import { publishedFigure } from './published-figure.ts';
+import type { Scene } from './scene.ts';
+import { optionsNamed } from './scene.ts';
+import { asMarkup } from './words.ts';
+
+/** One record under one reason. */
+export interface Aside {
+  readonly record: string;
+  readonly option: string;
+  readonly outcome: string;
+  /** Whether the patient pages have a figure for option and outcome. */
+  readonly shown: boolean;
+  readonly said: SaidReason;
+}
+
+/** The studies of some options under one reason. */
+export interface ReasonRun {
+  readonly phrase: Markup | null;
+  readonly words: Markup;
+}
+
+/** What one study says of one outcome at one time, for all options in which that was set aside for the reason. */
+interface Entry {
+  readonly study: string;
+  readonly outcome: string;
+  readonly time: string;
+  /** Time and study, as the id ends. */
+  readonly end: string;
+  /** What it found, or why just this record was set aside; empty for most. */
+  readonly remark: string;
+  readonly options: readonly string[];
+}
+
+/**
+ * The commonest reason first: a reader who stops has read most. A study often counts many outcomes in several options,
+ * so its name is printed once for all of them. No run is much longer than `most` characters.
+ */
+export function asideRuns(scene: Scene, asides: readonly Aside[], most: number): readonly ReasonRun[] {
+  const reasons = [...groupBy(asides, ({ said }) => said.phrase?.markup ?? '').values()];
+  return reasons
+    .sort((a, b) => b.length - a.length)
+    .flatMap((mine) => {
+      const phrase = mine[0]?.said.phrase ?? null;
+      const byOptions = groupBy(entriesOf(scene, mine), ({ options }) => options.join(' '));
+      return [...byOptions.values()].flatMap((those) =>
+        optionsRuns(scene, those, most).map((words) => ({ phrase, words })),
+      );
+    });
+}
+
+function entriesOf(scene: Scene, asides: readonly Aside[]): readonly Entry[] {
+  const said = asides.map((aside) => ({ aside, ...partsOf(aside.record), remark: remarkOf(scene, aside) }));
+  const same = groupBy(said, ({ aside, study, time, remark }) =>
+    [study, aside.outcome, time, remark].join('\n'),
+  );
+  return [...same.values()].flatMap((those) => {
+    const [first] = those;
+    if (first === undefined) return [];
+    const { study, time, remark } = first;
+    const options = scene.options
+      .map(({ code }) => code)
+      .filter((code) => those.some(({ aside }) => aside.option === code));
+    return [{ study, outcome: first.aside.outcome, time, end: shortId(first.aside.record), remark, options }];
+  });
+}
+
+/** An id is option, outcome, time, study and what tells records of a study apart. */
+function partsOf(record: string): { readonly time: string; readonly study: string } {
+  const [, , time = '', ...study] = record.split('.');
+  return study.length === 0 ? { time: '', study: time } : { time, study: study.join('.') };
+}
+
+/**
+ * What a record found is said where the patient pages show nothing, for a clinician who wants to know although it is
+ * not for this person: "= 22.5%". What is true of just this record stands in brackets.
+ */
+function remarkOf(scene: Scene, { record, shown, said }: Aside): string {
+  const found = scene.records.get(record);
+  const figure = shown || found === undefined ? null : publishedFigure(found, scene);
+  return [
+    ...(figure === null ? [] : [`= ${figure}`]),
+    ...(said.detail === null ? [] : [`(${said.detail})`]),
+  ].join(' ');
+}
+
+/** "Sleeve, Gastric bypass: weight 12m/24m.study-b, 60m.study-c; study-a (death, leak 30d)." */
+function optionsRuns(scene: Scene, entries: readonly Entry[], most: number): readonly Markup[] {
+  const names = optionsNamed(scene, entries[0]?.options ?? []).map(({ name }) => name);
+  return shareOut(studiesOf(scene, entries), most).map((studies) =>
+    scene.words.say('clinician-sheet.set_aside.run', {
+      options: names.join(', '),
+      studies: asMarkup(studies.join('; ')),
+    }),
+  );
+}
+
+/** Studies of one outcome by that outcome, then those of several, each with its own. */
+function studiesOf(scene: Scene, entries: readonly Entry[]): readonly string[] {
+  const studies = [...groupBy(entries, ({ study }) => study).values()];
+  const isNarrow = (those: readonly Entry[]): boolean =>
+    new Set(those.map(({ outcome }) => outcome)).size === 1;
+  const narrow = groupBy(studies.filter(isNarrow), ([first]) => first?.outcome ?? '');
+  return [
+    ...[...narrow].map(([outcome, those]) =>
+      [outcomeName(scene, outcome), those.map(idOf).join(', ')].join(' '),
+    ),
+    ...studies
+      .filter((those) => !isNarrow(those))
+      .map((those) =>
+        scene.words.plain('clinician-sheet.set_aside.study', {
+          study: those[0]?.study ?? '',
+          outcomes: outcomesOf(scene, those),
+        }),
+      ),
+  ];
+}
+
+/** Texts in order, shared out so that each share holds no more than so many characters, or one text. */
+function shareOut(texts: readonly string[], most: number): readonly (readonly string[])[] {
+  const shares: string[][] = [];
+  let room = 0;
+  for (const text of texts) {
+    const share = shares.at(-1);
+    if (share === undefined || room < text.length) shares.push([text]);
+    else share.push(text);
+    room = (share === undefined || room < text.length ? most : room) - text.length;
+  }
+  return shares;
+}
+
+/** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%". */
+function idOf(entries: readonly Entry[]): string {
+  return [...groupBy(entries, ({ remark }) => remark)]
+    .map(([remark, those]) => {
+      const id = idsTogether(those.map(({ end }) => end)).join(', ');
+      return remark === '' ? id : tied(`${id} ${remark}`);
+    })
+    .join(', ');
+}
+
+/** "death, leak 30d; weight 12m/24m": outcomes of the same times together. */
+function outcomesOf(scene: Scene, entries: readonly Entry[]): string {
+  const times = [...groupBy(entries, ({ outcome, remark }) => `${outcome}\n${remark}`).values()].map(
+    (those) => ({
+      outcome: outcomeName(scene, those[0]?.outcome ?? ''),
+      when: [those.map(({ time }) => time).join('/'), those[0]?.remark ?? '']
+        .filter((part) => part !== '')
+        .join(' '),
+    }),
+  );
+  return [...groupBy(times, ({ when }) => when)]
+    .map(([when, those]) => [those.map(({ outcome }) => outcome).join(', '), tied(when)].join(' ').trim())
+    .join('; ');
+}
+
+function groupBy<T>(all: readonly T[], keyOf: (one: T) => string): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const one of all) groups.set(keyOf(one), [...(groups.get(keyOf(one)) ?? []), one]);
+  return groups;
+}

@@ -1,0 +1,217 @@
+import { describe, expect, it } from 'vitest';
+
+import { clinicianCautions } from '../../../../src/compose/view/clinician-cautions.ts';
+import { citationOf, numberStudies } from '../../../../src/compose/view/number-studies.ts';
+import { otherSources } from '../../../../src/compose/view/view-other-sources.ts';
+import { viewSources } from '../../../../src/compose/view/view-sources.ts';
+import type { ClinicProfile } from '../../../../src/model/clinic.ts';
+import type { Cell } from '../../../../src/model/comparison.ts';
+import type { Reversibility } from '../../../../src/model/evidence-rules.ts';
+import type { Study } from '../../../../src/model/study.ts';
+import { makeClinic, makeRecord, makeStudy } from '../../../helpers/compare-inputs.ts';
+import {
+  evidenceFor,
+  fiveOptions,
+  makeComparison,
+  refluxHit,
+  shareCell,
+  unknownCell,
+  withRecords,
+} from '../../../helpers/compose-inputs.ts';
+import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain, rowsOf, without, withStay } from '../../../helpers/read-tables.ts';
+
+const stayPlace = { option: 'sleeve', outcome: 'hospital-stay', asked: {} };
+
+describe('citations', () => {
+  it('give what is known of a study, and the address under which it is found', async () => {
+    const cite = async (study: Study): Promise<string> =>
+      plain(citationOf(await sceneFor('en'), study).markup);
+    const unseen = { citation: { title: 'Is it safe?' }, citation_unseen: ['authors', 'year', 'journal'] };
+    expect(await cite(makeStudy('a', unseen))).toBe(
+      'Is it safe? example.org. Not yet confirmed: authors, year, and journal.',
+    );
+    expect(await cite(without(makeStudy('a', unseen), 'seen_at'))).toBe(
+      'Is it safe? Not yet confirmed: authors, year, and journal.',
+    );
+    const whole = { authors: 'Example A', year: 2020, title: 'An example', journal: 'J Ex' };
+    expect(await cite(makeStudy('a', { citation: { ...whole, doi: '10.1000/x', pmid: '123' } }))).toBe(
+      'Example A. (2020). An example. J Ex. doi.org/10.1000/x; PubMed 123.',
+    );
+    expect(await cite(makeStudy('a', { citation: { ...whole, pmid: '123' } }))).toBe(
+      'Example A. (2020). An example. J Ex. PubMed 123.',
+    );
+  });
+});
+
+describe('sources of an option', () => {
+  it('leave out a stay that the clinic states itself, and figures that no page prints', async () => {
+    const stay = { ...shareCell(stayPlace, [1, 2]), id: 'sleeve/stay' };
+    const value = { kind: 'amount' as const, value: 2, unit: 'days' };
+    const comparison = withRecords(withStay(makeComparison(fiveOptions), { ...stay, value }));
+    const base = evidenceFor(comparison);
+    const record = makeRecord({
+      id: stay.lead.record,
+      kind: 'duration',
+      outcome: 'hospital-stay',
+      value: { estimate: 2, unit: 'days' },
+    });
+    const evidence = { ...base, records: [...base.records, record] };
+    const names = async (clinic: ClinicProfile): Promise<readonly string[]> =>
+      (viewSources(await sceneFor('en', { comparison, evidence, clinic })).topics[0]?.rows ?? []).map(
+        ({ name }) => name.replaceAll('\u00a0', ' '),
+      );
+    const clinic = makeClinic();
+    const own = { ...clinic, protocol: { ...clinic.protocol, stay: { sleeve: { en: '1 night' } } } };
+    const shown = await names(clinic);
+    expect(shown).toContain('Days in hospital');
+    // The weight at one year stands in the line over time alone.
+    expect(shown.filter((name) => name.startsWith('Weight'))).toEqual([
+      'Weight, 5 years',
+      'Weight over time',
+    ]);
+    expect(await names(own)).toEqual(shown.filter((name) => name !== 'Days in hospital'));
+  });
+
+  it('explain each kind of study and each degree of certainty that occurs, once, and no other', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const base = evidenceFor(comparison);
+    const records = base.records.map((record, index) =>
+      index === 0 ? { ...record, design: 'registry' as const } : record,
+    );
+    const view = viewSources(await sceneFor('en', { comparison, evidence: { ...base, records } }));
+    const { words } = await sceneFor('en');
+    const explained = (group: string, meanings: string, code: string): string => {
+      const name = words.plain(`sources.${group}.${code}`);
+      return plain(
+        words.say(`sources.explained.${group}`, { name, meaning: words.plain(`${meanings}.${code}`) }).markup,
+      );
+    };
+    expect(view.designs.map(({ markup }) => plain(markup))).toEqual([
+      explained('designs', 'codes.designs', 'cohort'),
+      explained('designs', 'codes.designs', 'registry'),
+    ]);
+    expect(view.certainties.map(({ markup }) => plain(markup))).toEqual([
+      explained('certainties', 'codes.certainty', 'moderate'),
+    ]);
+  });
+
+  it('say of people whatever was stated, and that nothing was', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const base = evidenceFor(comparison);
+    const people = { indication: 'first-operation' as const, diabetes: 'unknown' as const };
+    const evidence = { ...base, records: base.records.map((record) => ({ ...record, people })) };
+    const { topics } = viewSources(await sceneFor('en', { comparison, evidence }));
+    for (const { lines } of topics.flatMap(({ rows }) =>
+      rows.filter(({ name }) => !name.includes('over time')),
+    ))
+      expect(lines.map(({ words }) => plain(words.markup)).join(' ')).toContain('BMI and age not stated.');
+  });
+});
+
+describe('where points were read', () => {
+  const entry: Reversibility = {
+    option: 'sleeve',
+    undo: {
+      possible: 'no',
+      how: 'x',
+      what_remains: 'x',
+      weight_after: { statement: 'x', basis: 'page', study: 'study-c' },
+      data: [
+        { what: 'x', study: 'study-b', seen: 'page' },
+        { what: 'x', study: 'study-d', seen: 'memory' },
+      ],
+    },
+    change_to: [],
+    sources: [
+      { point: 'x', url: 'https://www.example.org/a/', seen: 'page' },
+      { url: 'https://example.org/b', seen: 'memory' },
+    ],
+  };
+
+  it('names the studies and addresses read on a page, and no others', async () => {
+    const comparison = makeComparison(fiveOptions, { cautions: [refluxHit] });
+    const base = evidenceFor(comparison);
+    const cautions = base.cautions.map((caution) => ({
+      ...caution,
+      sources: [
+        { url: 'https://www.example.org/c', seen: 'page' as const },
+        { aftercare: 'fact-1', seen: 'page' as const },
+        // A source without a name is none.
+        { seen: 'page' as const },
+      ],
+    }));
+    const evidence = {
+      ...base,
+      cautions,
+      reversibility: new Map([['sleeve', entry]]),
+      studies: new Map([['study-b', makeStudy('study-b')]]),
+    };
+    const scene = await sceneFor('en', { comparison, evidence });
+    const numbers = numberStudies(scene, []);
+    const points = otherSources(scene, numbers).points.map(({ markup }) => plain(markup));
+    expect(points).toEqual([
+      'You have acid that rises into your food pipe (reflux). For a sleeve: example.org/c.',
+      'On undoing a sleeve: Studies 1 and 2. example.org/a.',
+    ]);
+    // A study that the evidence does not hold is cited by its id, so that it cannot go unseen.
+    expect(numbers.citations().map(({ markup }) => plain(markup))).toEqual([
+      'Example A. (2020). An example. J Ex 2020. example.org.',
+      'study-c',
+    ]);
+    expect(rowsOf(clinicianCautions(scene))[1]?.[2]).toContain('[example.org, fact-1]');
+  });
+
+  it('says nothing of an option or a caution whose sources nobody has read', async () => {
+    const comparison = makeComparison(fiveOptions, { cautions: [refluxHit] });
+    const unread = { point: 'x', url: 'https://example.org/a', seen: 'memory' as const };
+    const base = evidenceFor(comparison);
+    const undo: Reversibility['undo'] = {
+      ...entry.undo,
+      weight_after: { statement: 'x', basis: 'not-known' },
+      data: [],
+    };
+    const evidence = {
+      ...base,
+      cautions: base.cautions.map((caution) => ({ ...caution, sources: [unread] })),
+      reversibility: new Map([['sleeve', { ...entry, undo, sources: [unread] }]]),
+    };
+    const scene = await sceneFor('en', { comparison, evidence });
+    expect(otherSources(scene, numberStudies(scene, [])).points).toEqual([]);
+  });
+});
+
+describe('a share without a count', () => {
+  it('says in the sources that the size is not stated', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const known = shareCell({ option: 'sleeve', outcome: 'reflux', asked: { months: 60 } }, [31, 100]);
+    const lead = without(known.lead, 'n');
+    const cell: Cell = { ...known, lead, value: { kind: 'proportion', value: 0.31 } };
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'living-with-it'
+        ? {
+            ...topic,
+            rows: [
+              {
+                outcome: 'reflux',
+                asked: { months: 60 },
+                cells: [cell, unknownCell({ ...known, option: 'bypass' })],
+              },
+            ],
+          }
+        : topic,
+    );
+    const base = evidenceFor(comparison);
+    const record = makeRecord({
+      id: lead.record,
+      value: { percent: 31 },
+      people: { indication: 'first-operation', age: { low: 18 }, bmi: { high: 60 }, diabetes: 'none' },
+    });
+    const evidence = { ...base, records: [...base.records.filter(({ id }) => id !== record.id), record] };
+    const scene = await sceneFor('en', { comparison: { ...comparison, topics }, evidence });
+    const row = viewSources(scene).topics[0]?.rows.find(({ name }) => name === 'Reflux, 5\u00a0years');
+    const said = row?.lines.map(({ words }) => plain(words.markup)).join(' ');
+    expect(said).toContain('31 out of 100. Number of people not stated.');
+    expect(said).toContain('BMI: 60 or less. Age: 18 or more. None had diabetes.');
+  });
+});
