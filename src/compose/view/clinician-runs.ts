@@ -29,8 +29,8 @@ interface Entry {
   readonly time: string;
   /** Time and study, as the id ends. */
   readonly end: string;
-  /** What it found, or why just this record was set aside; empty for most. */
-  readonly remark: string;
+  /** What it found, "= 22.5%", and what is true of just this record, "n 20"; none for most. */
+  readonly remarks: readonly string[];
   readonly options: readonly string[];
 }
 
@@ -52,18 +52,18 @@ export function asideRuns(scene: Scene, asides: readonly Aside[], most: number):
 }
 
 function entriesOf(scene: Scene, asides: readonly Aside[]): readonly Entry[] {
-  const said = asides.map((aside) => ({ aside, ...partsOf(aside.record), remark: remarkOf(scene, aside) }));
-  const same = groupBy(said, ({ aside, study, time, remark }) =>
-    [study, aside.outcome, time, remark].join('\n'),
+  const said = asides.map((aside) => ({ aside, ...partsOf(aside.record), remarks: remarksOf(scene, aside) }));
+  const same = groupBy(said, ({ aside, study, time, remarks }) =>
+    [study, aside.outcome, time, ...remarks].join('\n'),
   );
   return [...same.values()].flatMap((those) => {
     const [first] = those;
     if (first === undefined) return [];
-    const { study, time, remark } = first;
+    const { study, time, remarks, aside } = first;
     const options = scene.options
       .map(({ code }) => code)
-      .filter((code) => those.some(({ aside }) => aside.option === code));
-    return [{ study, outcome: first.aside.outcome, time, end: shortId(first.aside.record), remark, options }];
+      .filter((code) => those.some((one) => one.aside.option === code));
+    return [{ study, outcome: aside.outcome, time, end: shortId(aside.record), remarks, options }];
   });
 }
 
@@ -75,15 +75,12 @@ function partsOf(record: string): { readonly time: string; readonly study: strin
 
 /**
  * What a record found is said where the patient pages show nothing, for a clinician who wants to know although it is
- * not for this person: "= 22.5%". What is true of just this record stands in brackets.
+ * not for this person.
  */
-function remarkOf(scene: Scene, { record, shown, said }: Aside): string {
+function remarksOf(scene: Scene, { record, shown, said }: Aside): readonly string[] {
   const found = scene.records.get(record);
   const figure = shown || found === undefined ? null : publishedFigure(found, scene);
-  return [
-    ...(figure === null ? [] : [`= ${figure}`]),
-    ...(said.detail === null ? [] : [`(${said.detail})`]),
-  ].join(' ');
+  return [...(figure === null ? [] : [`= ${figure}`]), ...(said.detail === null ? [] : [said.detail])];
 }
 
 /** "Sleeve, Gastric bypass: weight 12m/24m.study-b, 60m.study-c; study-a (death, leak 30d)." */
@@ -131,27 +128,27 @@ function shareOut(texts: readonly string[], most: number): readonly (readonly st
   return shares;
 }
 
-/** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%". */
+/** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%", "30d.study-d (n 20)". */
 function idOf(entries: readonly Entry[]): string {
-  return [...groupBy(entries, ({ remark }) => remark)]
-    .map(([remark, those]) => {
-      const id = idsTogether(those.map(({ end }) => end)).join(', ');
-      return remark === '' ? id : tied(`${id} ${remark}`);
+  return [...groupBy(entries, ({ remarks }) => remarks.join('\n')).values()]
+    .map((those) => {
+      const remarks = (those[0]?.remarks ?? []).map((remark) =>
+        remark.startsWith('=') ? remark : `(${remark})`,
+      );
+      return tied([idsTogether(those.map(({ end }) => end)).join(', '), ...remarks].join(' '));
     })
     .join(', ');
 }
 
-/** "death, leak 30d; weight 12m/24m": outcomes of the same times together. */
+/** "death, leak 30d; weight 12m/24m n 20": outcomes of the same times and remarks together. */
 function outcomesOf(scene: Scene, entries: readonly Entry[]): string {
-  const times = [...groupBy(entries, ({ outcome, remark }) => `${outcome}\n${remark}`).values()].map(
-    (those) => ({
-      outcome: outcomeName(scene, those[0]?.outcome ?? ''),
-      when: [those.map(({ time }) => time).join('/'), those[0]?.remark ?? '']
-        .filter((part) => part !== '')
-        .join(' '),
-    }),
-  );
-  return [...groupBy(times, ({ when }) => when)]
+  const outcomes = groupBy(entries, ({ outcome, remarks }) => [outcome, ...remarks].join('\n'));
+  const whens = [...outcomes.values()].map((those) => {
+    const parts = [those.map(({ time }) => time).join('/'), ...(those[0]?.remarks ?? [])];
+    const when = parts.filter((part) => part !== '').join(' ');
+    return { outcome: outcomeName(scene, those[0]?.outcome ?? ''), when };
+  });
+  return [...groupBy(whens, ({ when }) => when)]
     .map(([when, those]) => [those.map(({ outcome }) => outcome).join(', '), tied(when)].join(' ').trim())
     .join('; ');
 }
