@@ -7,6 +7,7 @@ import { viewAsks } from './view-asks.ts';
 import { viewChoices, viewCover } from './view-choices.ts';
 import { viewClinician } from './view-clinician.ts';
 import { viewHealth } from './view-health.ts';
+import { viewLeanChecks } from './view-lean-checks.ts';
 import { viewLines } from './view-lines.ts';
 import { viewMatters } from './view-matters.ts';
 import { viewNext } from './view-next.ts';
@@ -56,6 +57,7 @@ export function buildView(scene: Scene): ViewModel {
     sources: () => viewSources(scene),
     clinician: () => viewClinician(scene),
     weighing: () => viewWeighing(scene),
+    leanChecks: () => viewLeanChecks(scene),
     open: () => viewOpen(scene),
     isDraft: () => scene.state === 'draft',
   });

@@ -5,6 +5,7 @@ import { asksShape } from './view-asks.ts';
 import { choicesShape, coverShape } from './view-choices.ts';
 import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
+import { leanChecksShape } from './view-lean-checks.ts';
 import { lineBoardShape } from './view-lines.ts';
 import { mattersShape } from './view-matters.ts';
 import { nextShape } from './view-next.ts';
@@ -47,6 +48,7 @@ export const viewShape = group({
   sources: sourcesShape,
   clinician: clinicianShape,
   weighing: weighingShape,
+  leanChecks: leanChecksShape,
   open: openShape,
   isDraft: flag,
 });
