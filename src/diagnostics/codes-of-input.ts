@@ -46,7 +46,7 @@ export const inputCodes = {
   CASE_OUT_OF_RANGE: { stage: 'case', when: 'a value is outside its bounds', todo: 'Check the value.' },
   CASE_BAD_UNIT: {
     stage: 'case',
-    when: 'a weight or height has a wrong or no unit',
+    when: 'a weight, height, dose, temperature or length of time has a wrong or no unit',
     todo: 'Write a number and a unit, for example 114.5 kg.',
   },
   CASE_DECIMAL_COMMA: {

@@ -4,6 +4,7 @@ import type { FieldRole } from '../model/field-roles.ts';
 import { describeKind } from './describe-value.ts';
 import { explainChoice } from './explain-choice.ts';
 import { explainDate } from './explain-date.ts';
+import { explainDose, explainSpan, explainTemperature } from './explain-measure.ts';
 import { explainMissing } from './explain-missing.ts';
 import { explainHeight, explainWeight } from './explain-quantity.ts';
 import type { Explanation } from './explain-quantity.ts';
@@ -84,6 +85,12 @@ function explainValue(issue: Issue, field: Field, plain: string | undefined): Ex
       return explainWeight(field.value, plain);
     case 'height':
       return explainHeight(field.value, plain);
+    case 'span':
+      return explainSpan(field.value, plain);
+    case 'dose':
+      return explainDose(field.value, plain);
+    case 'temperature':
+      return explainTemperature(field.value, plain);
     case 'date':
     case 'birth-date':
     case 'partial-date':

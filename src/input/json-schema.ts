@@ -40,6 +40,9 @@ const patterns: Partial<Record<FieldRole, string>> = {
   weight: '^\\d{1,4}(\\.\\d{1,2})? (kg|lb)$',
   height: '^(\\d{1,3}(\\.\\d)? cm|\\d(\\.\\d{1,3})? m|\\d ft( \\d{1,2}(\\.\\d)? in)?)$',
   date: '^\\d{4}-\\d{2}-\\d{2}$',
+  span: '^[1-9]\\d{0,3} (day|week|month|year)s?$',
+  dose: '^\\d{1,6}(\\.\\d{1,3})? (mg|micrograms?|g|IU|mL|tablets?|capsules?|drops?|sprays?|scoops?)$',
+  temperature: '^\\d{2,3}(\\.\\d)? (C|F)$',
   'birth-date': '^\\d{4}-\\d{2}-\\d{2}$',
 };
 

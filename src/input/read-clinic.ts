@@ -5,10 +5,11 @@ import type { ReadContext } from './read-context.ts';
 import { readFile } from './read-file.ts';
 import type { FileKind } from './read-file.ts';
 import { checkClinic } from './rules/check-clinic.ts';
+import { checkProtocol } from './rules/check-protocol.ts';
 
 const clinicKind: FileKind<ClinicProfile> = {
   schema: ClinicProfileSchema,
-  rules: [checkClinic],
+  rules: [checkClinic, checkProtocol],
   mistaken: (value) =>
     Object.hasOwn(value, 'patient') && Object.hasOwn(value, 'decision') && !Object.hasOwn(value, 'clinic')
       ? {

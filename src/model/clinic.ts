@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ProtocolSchema, VisitingSchema } from './clinic-protocol.ts';
 import {
   CautionIdSchema,
   IsoDateSchema,
@@ -36,17 +37,6 @@ const SurgeonSchema = z.strictObject({
     .describe('Own counts, one entry an option, outcome and time'),
 });
 
-/** The clinic's own practice for an option, in short free words per language; printed as the clinic's. */
-const ProtocolSchema = z.strictObject({
-  stay: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: how long in hospital'),
-  time_off: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: time off work'),
-  visits: z.record(OptionCodeSchema, LocalTextSchema).default({}).describe('Option code: visits'),
-  for_life: z
-    .record(OptionCodeSchema, LocalTextSchema)
-    .default({})
-    .describe('Option code: what it asks for life'),
-});
-
 const UnderStudySchema = z.strictObject({
   oversight: LocalTextSchema.describe('Who watches over the study'),
   approval: labelSchema(60).describe('Approval number'),
@@ -82,6 +72,7 @@ export const ClinicProfileSchema = z
           .describe('Printed on every patient page; in quotes'),
         paper: z.enum(['letter', 'a4']).describe('Paper size'),
         units: z.enum(['metric', 'us', 'both']).describe('Units printed: kg, lb, or both'),
+        visiting: VisitingSchema.prefault({}).describe('When the clinic sees people'),
       })
       .describe('Who the clinic is and how it prints'),
     surgeons: z.array(SurgeonSchema).min(1).describe('Surgeons whom a case may name'),

@@ -16,6 +16,9 @@ export type FieldRole =
   | 'partial-date'
   | 'weight'
   | 'height'
+  | 'span'
+  | 'dose'
+  | 'temperature'
   | 'option'
   | 'earlier-operation'
   | 'outcome'
@@ -53,6 +56,9 @@ export const roleWords: Readonly<Record<FieldRole, RoleWords>> = {
   'partial-date': { expected: 'a year, year-month or year-month-day', sample: '2019-03' },
   weight: { expected: 'a weight with its unit', sample: '114.5 kg' },
   height: { expected: 'a height with its unit', sample: '163 cm' },
+  span: { expected: 'a length of time with its unit', sample: '2 weeks' },
+  dose: { expected: 'a dose with its unit', sample: '500 mg' },
+  temperature: { expected: 'a temperature with its unit', sample: '38 C' },
   option: { expected: 'an option code', sample: 'sleeve' },
   'earlier-operation': { expected: 'the code of an operation or endoscopic treatment', sample: 'band' },
   outcome: { expected: 'an outcome code', sample: 'leak' },

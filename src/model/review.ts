@@ -1,6 +1,6 @@
+import { addMonths } from './calendar-day.ts';
 import type { EvidenceBase } from './evidence.ts';
 import type { EvidenceRecord } from './evidence-record.ts';
-import { isRealDate } from './scalars.ts';
 
 /** When the source of a figure is to be read again. Dates are ISO days. */
 export interface Review {
@@ -35,17 +35,4 @@ export function isPastReview(evidence: Reviewed, record: EvidenceRecord, day: st
 
 function firstRelease({ date, earlier }: Pick<Reviewed, 'date' | 'earlier'>): string {
   return earlier.at(-1)?.date ?? date;
-}
-
-/** The same day so many months later; the last day of a shorter month. */
-function addMonths(iso: string, months: number): string {
-  const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
-  const index = year * 12 + month - 1 + months;
-  const start = `${String(Math.floor(index / 12))}-${twoDigits((index % 12) + 1)}-`;
-  const last = [0, 1, 2, 3].map((less) => day - less).find((one) => isRealDate(start + twoDigits(one)));
-  return start + twoDigits(last ?? day);
-}
-
-function twoDigits(value: number): string {
-  return String(value).padStart(2, '0');
 }

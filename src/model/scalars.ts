@@ -1,16 +1,17 @@
 import { z } from 'zod';
+import { monthLength } from './calendar-day.ts';
+import { parseDose } from './dose.ts';
 import { fieldRoles } from './field-roles.ts';
 import { parseHeight, parseWeight } from './quantity.ts';
-
-const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+import { parseSpan } from './span.ts';
+import { parseTemperature } from './temperature.ts';
 
 /** True for a day that exists, written year-month-day. */
 export function isRealDate(text: string): boolean {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (match === null) return false;
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  const leap = month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 1 : 0;
-  return day >= 1 && day <= (monthLengths[month - 1] ?? 0) + leap;
+  return day >= 1 && day <= monthLength(year, month);
 }
 
 /** True for a year (1900 to 2199), a month or a day that exists, written 2019, 2019-03 or 2019-03-31. */
@@ -128,6 +129,38 @@ export const HeightSchema = z
       ),
   )
   .register(fieldRoles, { role: 'height' });
+
+/** A length of time from 1 day to 50 years, written in days, weeks, months or years. */
+export const SpanSchema = z
+  .string()
+  .transform(
+    (text, context) =>
+      parseSpan(text) ??
+      refuse(context, 'expected a length of time, for example 10 days, 2 weeks or 6 months'),
+  )
+  .register(fieldRoles, { role: 'span' });
+
+/** What is taken at one time, written with its unit. */
+export const DoseSchema = z
+  .string()
+  .transform(
+    (text, context) =>
+      parseDose(text) ?? refuse(context, 'expected a dose with its unit, for example 500 mg or 1 tablet'),
+  )
+  .register(fieldRoles, { role: 'dose' });
+
+/** Body temperature from 37 to 41 degrees Celsius, written in C or F. */
+export const TemperatureSchema = z
+  .string()
+  .transform(
+    (text, context) =>
+      parseTemperature(text) ??
+      refuse(
+        context,
+        'expected a temperature from 37 to 41 C (98.6 to 105.8 F), for example 38 C or 100.4 F',
+      ),
+  )
+  .register(fieldRoles, { role: 'temperature' });
 
 function refuse(context: z.core.$RefinementCtx, message: string): never {
   context.addIssue({ code: 'custom', message });

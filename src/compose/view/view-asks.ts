@@ -17,7 +17,7 @@ export const asksShape = group({
 });
 export type AsksView = Viewed<typeof asksShape>;
 
-type Protocol = Scene['clinic']['protocol'];
+type Protocol = Pick<Scene['clinic']['protocol'], 'stay' | 'time_off' | 'visits' | 'for_life'>;
 
 /** What each option asks: stay, time off, visits, and for life. The clinic's own protocol wins and is printed as its own. */
 export function viewAsks(scene: Scene): AsksView {

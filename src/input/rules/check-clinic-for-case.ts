@@ -1,7 +1,11 @@
 import type { Case } from '../../model/case.ts';
+import { ClinicProfileSchema } from '../../model/clinic.ts';
 import type { ClinicProfile } from '../../model/clinic.ts';
+import { likeOptions } from '../../model/protocol-of.ts';
 import { listWords } from '../describe-value.ts';
 import type { Finding, Path } from '../finding.ts';
+import { fieldsOfRole } from '../read-fields.ts';
+import { walkSchema } from '../walk-schema.ts';
 import { findMissing } from './check-words.ts';
 
 interface Both {
@@ -37,9 +41,12 @@ function checkSecondOpinion({ case: { decision }, clinic }: Both): Finding[] {
   ];
 }
 
+/** What the comparison prints of the protocol. */
+const compared = ['stay', 'time_off', 'visits', 'for_life'] as const;
+
 function checkProtocol({ case: { decision }, clinic }: Both): Finding[] {
   const silent = decision.options.filter(
-    (option) => !Object.values(clinic.protocol).some((texts) => Object.hasOwn(texts, option)),
+    (option) => !compared.some((topic) => Object.hasOwn(clinic.protocol[topic], option)),
   );
   if (silent.length === 0) return [];
   const message = `the clinic's own practice is not written for: ${listWords(silent)}`;
@@ -70,12 +77,22 @@ function checkForms({ case: { decision }, clinic, underStudy }: Both): Finding[]
 function checkLanguages({ case: { decision, languages }, clinic }: Both): Finding[] {
   const texts: { path: Path; value: unknown }[] = [];
   for (const option of decision.options) {
-    for (const [topic, byOption] of Object.entries(clinic.protocol))
-      texts.push({ path: ['protocol', topic, option], value: byOption[option] });
+    for (const topic of compared)
+      texts.push({ path: ['protocol', topic, option], value: clinic.protocol[topic][option] });
     texts.push({ path: ['under_study', option, 'oversight'], value: clinic.under_study[option]?.oversight });
   }
+  if (decision.chosen !== null) texts.push(...wordsAfterwards(clinic, decision.chosen));
   texts.push(
     ...clinic.prefer.map(({ reason }, index) => ({ path: ['prefer', index, 'reason'], value: reason })),
   );
   return texts.flatMap(({ path, value }) => findMissing({ path, value, languages }));
+}
+
+/** Words on the time after a treatment, which are printed once it is chosen. */
+function wordsAfterwards(clinic: ClinicProfile, chosen: string): { path: Path; value: unknown }[] {
+  const fields = walkSchema(ClinicProfileSchema, clinic);
+  const options = likeOptions(clinic.protocol, chosen);
+  return fieldsOfRole(fields, 'local-text').filter(({ path: [group, topic, option] }) => {
+    return group === 'protocol' && options.includes(String(option)) && !compared.some((one) => one === topic);
+  });
 }

@@ -107,6 +107,19 @@ describe('a case together with the clinic profile', () => {
     expect(said(pair(replaceIn(withPlication, '[en, es]', '[en]'), preferred))).toEqual([]);
   });
 
+  it('asks for words on the time afterwards only of the option that is chosen, and of those it is the same as', () => {
+    const after =
+      '  same_as: {bypass: sleeve}\n  walking: {sleeve: [{what: {en: Walk.}}], band: [{what: {en: Go.}}]}\n';
+    const clinic = replaceIn(sampleClinic, 'second_opinion:', `${after}second_opinion:`);
+    const chosen = (option: string): string =>
+      replaceIn(sampleCase, 'no-operation]', `no-operation]\n  chosen: ${option}`);
+    expect(said(pair(sampleCase, clinic))).toEqual([]);
+    const missing = ['warning CASE_DRAFT_ONLY clinic.yaml:19 protocol.walking.sleeve[0].what'];
+    expect(said(pair(chosen('sleeve'), clinic))).toEqual(missing);
+    expect(said(pair(chosen('bypass'), clinic))).toEqual(missing);
+    expect(said(pair(chosen('no-operation'), clinic))).toEqual([]);
+  });
+
   it('still answers when the texts cannot be read again', () => {
     const pairing = pair(replaceIn(sampleCase, 'tamsin', 'tamsyn'), sampleClinic);
     const broken = { ...pairing, files: { ...pairing.files, clinic: { file: 'clinic.yaml', text: '"' } } };

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { readCase, readClinic, withNoOperation } from '../../../src/input/index.ts';
 import { packetDocuments } from '../../../src/model/codes.ts';
 import { documentsOf } from '../../../src/model/case.ts';
+import { afterTopics, protocolOf } from '../../../src/model/protocol-of.ts';
 import { bodyMassIndex } from '../../../src/model/quantity.ts';
+import { readShippedFacts } from '../../helpers/aftercare-inputs.ts';
 import { checkFile, open } from '../../helpers/check-file.ts';
 import { context } from '../../helpers/sample-case.ts';
 
@@ -13,6 +15,13 @@ function read(name: string) {
   const { text, file } = open(`examples/cases/${name}`);
   const result = readCase(text, file, context);
   if (!result.ok) throw new Error(`${name} is refused`);
+  return result.value;
+}
+
+function readExampleClinic() {
+  const { text, file } = open('examples/clinic.yaml');
+  const result = readClinic(text, file, context);
+  if (!result.ok) throw new Error('refused');
   return result.value;
 }
 
@@ -45,17 +54,62 @@ describe('the examples', () => {
   });
 
   it('the clinic says its practice for every option that can be chosen, and has a count of none and one of few', () => {
-    const { text, file } = open('examples/clinic.yaml');
-    const result = readClinic(text, file, context);
-    if (!result.ok) throw new Error('refused');
+    const { protocol, surgeons } = readExampleClinic();
     const choosable = context.options.filter((option) => option.choosable).map(({ code }) => code);
-    for (const topic of Object.values(result.value.protocol)) {
+    const { stay, time_off, visits, for_life } = protocol;
+    for (const topic of [stay, time_off, visits, for_life]) {
       expect(Object.keys(topic)).toEqual(expect.arrayContaining(choosable));
       for (const words of Object.values(topic)) expect(Object.keys(words)).toEqual(['en', 'es']);
     }
-    const results = result.value.surgeons.flatMap((surgeon) => surgeon.results);
+    const results = surgeons.flatMap((surgeon) => surgeon.results);
     expect(results.some(({ events, n }) => events === 0 && n >= 30)).toBe(true);
     expect(results.some(({ n }) => n < 30)).toBe(true);
+  });
+
+  it('the clinic says all of the time afterwards for three operations, taking a band out, and a medicine', () => {
+    const { protocol } = readExampleClinic();
+    const options = ['sleeve', 'bypass', 'one-anastomosis-bypass', 'band-removal', 'semaglutide'];
+    const silent = options.flatMap((option) =>
+      afterTopics
+        .filter((topic) => protocolOf(protocol, topic, option) === undefined)
+        .map((topic) => [option, topic]),
+    );
+    expect(silent).toEqual([]);
+  });
+
+  it('every amount of a supplement lies inside one that was read, and in the same unit', () => {
+    const { protocol } = readExampleClinic();
+    const read = readShippedFacts().filter(({ seen }) => seen !== 'memory');
+    for (const option of ['sleeve', 'bypass', 'one-anastomosis-bypass']) {
+      const entries = protocolOf(protocol, 'supplements', option)?.practice ?? [];
+      expect(entries.length).toBeGreaterThan(4);
+      for (const { supplement, dose, times_a_day: times = 1 } of entries) {
+        const unit = `${String(dose?.unit)}/day`;
+        const total = (dose?.amount ?? 0) * times;
+        const within = read.filter(
+          ({ subject, value }) =>
+            subject === supplement &&
+            typeof value === 'object' &&
+            'unit' in value &&
+            value.unit === unit &&
+            total >= (value.low ?? 0) &&
+            total <= (value.high ?? Infinity),
+        );
+        expect([supplement, within.length > 0]).toEqual([supplement, true]);
+      }
+    }
+  });
+
+  it('its thresholds are those of the sources that give any', () => {
+    const warnings = protocolOf(readExampleClinic().protocol, 'warnings', 'one-anastomosis-bypass')?.practice;
+    const read = readShippedFacts();
+    const valueOf = (id: string): unknown => read.find((fact) => fact.id === id)?.value;
+    expect(valueOf('warning-emergency.fever-number.cooper-2011')).toMatchObject({
+      low: warnings?.fever?.celsius,
+    });
+    expect(valueOf('warning-emergency.fast-heart-number.bellorin-2011')).toMatchObject({
+      low: warnings?.pulse,
+    });
   });
 });
 

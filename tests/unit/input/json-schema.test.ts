@@ -37,13 +37,17 @@ function undescribed(node: Node | undefined, path = ''): string[] {
   return [...own, ...inside.flatMap((child) => undescribed(child, `${path}[]`))];
 }
 
-/** The node at a path; [] stands for the entries of a list. */
+/** The node at a path; [] stands for the entries of a list, * for the values of a record. */
 function inside(node: Node, path: string): Node {
   return path.split('.').reduce((outer: Node, key) => {
-    const found = key === '[]' ? outer.items : outer.properties?.[key];
+    const found = key === '*' ? valuesOf(outer) : key === '[]' ? outer.items : outer.properties?.[key];
     if (found === undefined) throw new Error(`nothing at ${path}`);
     return found;
   }, node);
+}
+
+function valuesOf({ additionalProperties: values }: Node): Node | undefined {
+  return values === false ? undefined : values;
 }
 
 describe('the JSON Schema for editors', () => {
@@ -61,6 +65,8 @@ describe('the JSON Schema for editors', () => {
     expect(trouble).toEqual(expect.arrayContaining(['reflux', 'slippage']));
     expect(inside(clinic, 'protocol.stay').propertyNames?.enum).toContain('bypass');
     expect(inside(clinic, 'cautions').propertyNames?.enum).toContain('reflux-sleeve');
+    const supplement = inside(clinic, 'protocol.supplements.*.[].supplement');
+    expect(supplement.enum).toContain('vitamin-b12');
   });
 
   it('without known codes it lists none, and still holds the forms', () => {
@@ -76,6 +82,9 @@ describe('the JSON Schema for editors', () => {
     for (const form of ['114,5 kg', '114.5', '114.5kg']) expect(form).not.toMatch(weight);
     for (const form of ['163 cm', '1.63 m', '5 ft 4 in', '6 ft']) expect(form).toMatch(height);
     for (const form of ['163', `5'4"`]) expect(form).not.toMatch(height);
+    const after = new RegExp(inside(clinic, 'protocol.follow_up.*.[].after').pattern ?? 'none');
+    for (const form of ['2 weeks', '1 day', '18 months']) expect(form).toMatch(after);
+    for (const form of ['2', '2weeks', '0 days']) expect(form).not.toMatch(after);
   });
 
   it('says which keys may be left out, and that no others may be written', () => {
