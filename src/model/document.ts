@@ -1,47 +1,20 @@
+import type { Calendar } from './calendar.ts';
+import type {
+  Answers,
+  Checklist,
+  InterpreterBox,
+  SayPanel,
+  Signatures,
+  TalkTable,
+  TeachBack,
+  WarningFrames,
+} from './care-blocks.ts';
 import type { DocumentKind } from './codes.ts';
+import type { Inline, NodeBase, Paragraph } from './paragraph.ts';
 import type { Axis, Picture, Tick } from './picture.ts';
 
+export type { Duty, FigureRun, Inline, Paragraph, TextRun } from './paragraph.ts';
 export type { Axis, Picture, Tick } from './picture.ts';
-
-/**
- * What a document says, in order, with nothing about where it lands on paper.
- * Templates emit it as a closed XML-like vocabulary; renderers and the read-back gate only ever see this tree.
- */
-export type Inline = TextRun | FigureRun;
-
-export interface TextRun {
-  readonly type: 'text';
-  readonly value: string;
-  readonly bold?: boolean;
-  /** Only where the language differs from the document's. */
-  readonly language?: string;
-  /** Rows of the evidence that the words stand on, as a sentence on undoing does (see statement.ts). */
-  readonly statements?: readonly string[];
-}
-
-/** A figure in words, tied to the cell and records it comes from. */
-export interface FigureRun {
-  readonly type: 'figure';
-  readonly value: string;
-  readonly cell: string;
-  readonly records: readonly string[];
-  readonly bold?: boolean;
-}
-
-/** What the read-back gate must treat as more than a sentence. */
-export type Duty = 'caution' | 'phone' | 'standard';
-
-interface NodeBase {
-  /** Template file and line, for messages. */
-  readonly origin: string;
-}
-
-export interface Paragraph extends NodeBase {
-  readonly type: 'paragraph';
-  readonly role: 'body' | 'lead' | 'number' | 'strong' | 'small';
-  readonly inlines: readonly Inline[];
-  readonly duty?: Duty;
-}
 
 export interface StripRow extends NodeBase {
   readonly name: string;
@@ -201,7 +174,16 @@ export type Block =
   | Facts
   | Heading
   | Cover
-  | Topic;
+  | Topic
+  | WarningFrames
+  | SayPanel
+  | Answers
+  | Calendar
+  | Checklist
+  | TalkTable
+  | TeachBack
+  | Signatures
+  | InterpreterBox;
 
 /** Header, footer and tab of every page. `{page}` and `{pages}` are put in by the renderer. */
 export interface Furniture {
@@ -222,6 +204,10 @@ export interface Furniture {
   readonly continued: string;
 }
 
+/**
+ * What a document says, in order, with nothing about where it lands on paper.
+ * Templates emit it as a closed XML-like vocabulary; renderers and the read-back gate only ever see this tree.
+ */
 export interface DocumentTree {
   readonly kind: DocumentKind;
   readonly audience: 'patient' | 'clinician';

@@ -1,31 +1,18 @@
+import { repeatedCareTexts, textsByCareType } from './care-text.ts';
 import type {
   Axis,
   Block,
   DocumentTree,
-  Duty,
-  FigureRun,
   Furniture,
-  Inline,
-  Paragraph,
   StripRow,
   Table,
   TableRow,
   WeightLine,
 } from './document.ts';
+import { inlinePiece, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
+import type { Place, TextPiece, Texts } from './text-piece.ts';
 
-/** What a printed text is: read aloud, checked and searched for differently. */
-export type TextKind = 'heading' | 'paragraph' | 'name' | 'label' | 'counter';
-
-/** One text as a renderer prints it, whole, before it is broken into lines. */
-export interface TextPiece {
-  readonly text: string;
-  readonly kind: TextKind;
-  /** Template file and line of the node it belongs to. */
-  readonly origin: string;
-  readonly duty?: Duty;
-  /** The figures within the text, in order. */
-  readonly figures: readonly FigureRun[];
-}
+export type { TextKind, TextPiece } from './text-piece.ts';
 
 /**
  * Every text of the body in the order a renderer paints it; empty texts are left out. Furniture is not in it
@@ -36,44 +23,15 @@ export interface TextPiece {
  * - table: column heads; for each row its group, then its cells, the tag at the end of the first
  * - panel: lead, body, each column's heading and items, closing
  * - list: each item's counter (ordered lists), then its paragraphs
+ * - warning frames: each frame's heading, note, phones (label, number), items
+ * - calendar: heads; for each week its days (date, notes), then the labels of its ribbon that have room; stages without
+ *   any label at the end
+ * - checklist: head, columns; each row's name and detail
+ * - signatures: for each field what is said where nobody may sign, then its label
  * - everything else: in the order of the fields of its type
  */
 export function expectedText(tree: DocumentTree): readonly TextPiece[] {
   return tree.blocks.flatMap(textsOfBlock).filter((piece) => piece.text.trim() !== '');
-}
-
-type Texts = readonly TextPiece[];
-type OfType<T extends Block['type']> = Extract<Block, { readonly type: T }>;
-
-interface Place {
-  readonly origin: string;
-}
-
-function piece(kind: TextKind, text: string, { origin }: Place): TextPiece {
-  return { text, kind, origin, figures: [] };
-}
-
-function optional(kind: TextKind, text: string | undefined, place: Place): Texts {
-  return text === undefined ? [] : [piece(kind, text, place)];
-}
-
-/** Words of a run of inlines as they stand on paper. */
-export function inlineText(inlines: readonly Inline[]): string {
-  return inlines.map((inline) => inline.value).join('');
-}
-
-function inlinePiece(kind: TextKind, inlines: readonly Inline[], place: Place): TextPiece {
-  const figures = inlines.filter((inline) => inline.type === 'figure');
-  return { ...piece(kind, inlineText(inlines), place), figures };
-}
-
-function textOfParagraph(paragraph: Paragraph): TextPiece {
-  const text = inlinePiece('paragraph', paragraph.inlines, paragraph);
-  return paragraph.duty === undefined ? text : { ...text, duty: paragraph.duty };
-}
-
-function textsOfParagraphs(paragraphs: readonly Paragraph[]): Texts {
-  return paragraphs.map(textOfParagraph);
 }
 
 function textsOfUpperAxis(axis: Axis, place: Place): Texts {
@@ -155,6 +113,8 @@ export function listCounter(index: number): string {
   return String(index + 1);
 }
 
+type OfType<T extends Block['type']> = Extract<Block, { readonly type: T }>;
+
 const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts } = {
   paragraph: (block) => [textOfParagraph(block)],
   strip: textsOfStrip,
@@ -188,6 +148,7 @@ const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts 
     ...textsOfParagraphs(block.intro),
     ...block.blocks.flatMap(textsOfBlock),
   ],
+  ...textsByCareType,
 };
 
 function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
@@ -223,7 +184,7 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
       case 'matters':
         return block.columns.map((label) => piece('label', label, block));
       default:
-        return [];
+        return repeatedCareTexts(block);
     }
   });
 }

@@ -48,6 +48,13 @@ const patientType = {
   small: role(12, 15, 400),
   label: role(12, 15, 600),
   labelStrong: role(12, 15, 700),
+  /** Frames of warning signs: their heads, what they list, the clinic's numbers and the one for an emergency. */
+  frameHead: role(22, 26, 700),
+  frameItem: role(16.5, 21, 400),
+  phone: role(21, 25, 700),
+  emergency: role(34, 38, 700),
+  /** A day of the calendar. */
+  dayNote: role(12, 14.5, 400),
 } as const;
 
 export type RoleName = keyof typeof patientType;
@@ -71,7 +78,15 @@ const clinicianType: TypeScale = {
   small: role(8.5, 11, 400),
   label: role(8.5, 11, 600),
   labelStrong: role(8.5, 11, 700),
+  frameHead: role(10.5, 13, 700),
+  frameItem: role(8.5, 11, 400),
+  phone: role(10.5, 13, 700),
+  emergency: role(10.5, 13, 700),
+  dayNote: role(8.5, 11, 400),
 };
+
+/** Title of a page that hangs on a fridge. */
+const fridgeTitle = role(34, 38, 700);
 
 /** Rows of strips and their white, in points. */
 export const strip = {
@@ -134,6 +149,9 @@ const patientSpace = {
   betweenNotes: 3,
   /** A key or a note and the strip or table it explains. */
   noteAfterStrip: 10,
+  /** Frames of warning signs, and what to say below them; the part that may be closed up to save a page. */
+  betweenFrames: 12,
+  frameShrink: 4,
 } as const;
 
 export type Space = Readonly<Record<keyof typeof patientSpace, number>>;
@@ -155,6 +173,8 @@ const clinicianSpace: Space = {
   betweenBullets: 2,
   betweenNotes: 2,
   noteAfterStrip: 4,
+  betweenFrames: 6,
+  frameShrink: 2,
 };
 
 /** Strokes of the two densities. */
@@ -183,7 +203,9 @@ export function themeOf(tree: DocumentTree): Theme {
     const sizes = { type: clinicianType, space: clinicianSpace, rules: clinicianRules };
     return { ...shared, density: 'clinician', width: 532, measure: 532, ...sizes };
   }
-  const sizes = { type: patientType, space: patientSpace, rules: patientRules };
+  const fridge = tree.blocks.some((block) => block.type === 'warning-frames');
+  const type: TypeScale = fridge ? { ...patientType, pageTitle: fridgeTitle } : patientType;
+  const sizes = { type, space: patientSpace, rules: patientRules };
   return { ...shared, density: 'patient', width: 492, measure: 440, ...sizes };
 }
 
@@ -203,6 +225,15 @@ export function alignEnd(direction: Direction): 'left' | 'right' {
 /** Distance from the start edge as a style, for absolutely placed boxes. */
 export function fromStart(direction: Direction, offset: number): { left: number } | { right: number } {
   return direction === 'rtl' ? { right: offset } : { left: offset };
+}
+
+/** White at the start and the end edge within a box. */
+export function padding(
+  direction: Direction,
+  { start, end }: { readonly start: number; readonly end: number },
+): { paddingLeft: number; paddingRight: number } {
+  const [left, right] = direction === 'rtl' ? [end, start] : [start, end];
+  return { paddingLeft: left, paddingRight: right };
 }
 
 /** White before a box in a row. */

@@ -1,4 +1,15 @@
 import type { Block } from '../../model/document.ts';
+import { buildCalendar } from './build-calendar.ts';
+import {
+  buildAnswers,
+  buildChecklist,
+  buildInterpreter,
+  buildSay,
+  buildSignatures,
+  buildTalk,
+  buildTeachBack,
+  buildWarningFrames,
+} from './build-care.ts';
 import { buildParagraph, buildParagraphs } from './build-inlines.ts';
 import {
   buildCallout,
@@ -35,6 +46,15 @@ const builders: Readonly<Record<string, (element: MarkupElement) => Block>> = {
   heading: buildHeading,
   cover: buildCover,
   topic: buildTopic,
+  'warning-frames': buildWarningFrames,
+  say: buildSay,
+  answers: buildAnswers,
+  calendar: buildCalendar,
+  checklist: buildChecklist,
+  talk: buildTalk,
+  'teach-back': buildTeachBack,
+  signatures: buildSignatures,
+  interpreter: buildInterpreter,
 };
 
 /**

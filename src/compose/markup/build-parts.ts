@@ -18,6 +18,7 @@ import {
   childNamed,
   childrenNamed,
   choiceOf,
+  flagOf,
   numberOf,
   present,
   refuse,
@@ -156,10 +157,4 @@ export function buildCover(element: MarkupElement): Cover {
     addressee: requiredText(element, 'addressee'),
     origin: element.origin,
   };
-}
-
-function flagOf(element: MarkupElement, name: string): boolean {
-  return textOf(element, name) === undefined
-    ? false
-    : choiceOf(element, name, ['true', 'false'] as const) === 'true';
 }

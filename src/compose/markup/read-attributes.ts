@@ -38,6 +38,13 @@ export function choiceOf<T extends string>(element: MarkupElement, name: string,
   return choice;
 }
 
+/** True or false; absent or empty gives false. */
+export function flagOf(element: MarkupElement, name: string): boolean {
+  return textOf(element, name) === undefined
+    ? false
+    : choiceOf(element, name, ['true', 'false'] as const) === 'true';
+}
+
 export function childrenNamed(element: MarkupElement, ...names: readonly string[]): readonly MarkupElement[] {
   return element.children
     .filter((child) => child.type === 'element')

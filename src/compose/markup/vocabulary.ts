@@ -12,7 +12,8 @@ const rule = (required: string, optional: string, content: string): ElementRule 
 });
 const split = (names: string): readonly string[] => (names === '' ? [] : names.split(' '));
 
-const flow = 'p strip line-board table callout panel key matters ticks list write-in facts heading';
+const care = 'warning-frames say answers calendar checklist talk teach-back signatures interpreter';
+const flow = `p strip line-board table callout panel key matters ticks list write-in facts heading ${care}`;
 
 /** The closed vocabulary of the templates. An element is a block type of the document tree, or a part of one. */
 const vocabulary: Readonly<Record<string, ElementRule>> = {
@@ -57,6 +58,27 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   'write-in': rule('lines', 'box', 'p'),
   facts: rule('', '', 'fact'),
   fact: rule('label value', '', ''),
+  'warning-frames': rule('', '', 'frame'),
+  frame: rule('urgency heading', 'note', 'phone p'),
+  phone: rule('number', 'label', ''),
+  say: rule('heading', '', 'sentence'),
+  answers: rule('heading', '', 'sentence'),
+  sentence: rule('', '', 'part blank'),
+  part: rule('', '', 'inline'),
+  blank: rule('share alt', '', ''),
+  calendar: rule('first-weekday', '', 'weekday stage day'),
+  weekday: rule('label', '', ''),
+  stage: rule('pattern label from to dated', '', ''),
+  day: rule('date label', 'comes-in', 'note'),
+  note: rule('', '', 'inline'),
+  checklist: rule('', 'head box', 'column check'),
+  check: rule('name', 'due', 'p'),
+  talk: rule('box line', '', 'p'),
+  'teach-back': rule('lines', '', 'item p'),
+  signatures: rule('', 'plate', 'fields'),
+  fields: rule('', '', 'field'),
+  field: rule('kind label', '', ''),
+  interpreter: rule('heading', 'plate', 'item p field'),
   b: rule('', '', 'inline'),
   fig: rule('cell records', '', 'inline'),
   lang: rule('code', '', 'inline'),

@@ -1,21 +1,29 @@
 import type { Block, DocumentTree } from '../../model/document.ts';
 import { themeOf } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { calendarUnits } from './calendar.tsx';
 import { calloutUnits } from './callout.tsx';
+import { checklistUnits } from './checklist.tsx';
 import { ContinuedHead } from './continued-head.tsx';
 import { factsUnits } from './facts.tsx';
+import { signatureUnits } from './fields.tsx';
+import { interpreterUnits } from './interpreter.tsx';
 import { keyUnits } from './key.tsx';
 import { lineBoardUnits } from './line-board.tsx';
 import { listUnits, ticksUnits, writeInUnits } from './lists.tsx';
 import { mattersUnits } from './matters.tsx';
 import { panelUnits } from './panel.tsx';
 import { coverUnits, headingUnits, paragraphUnits } from './prose.tsx';
+import { answersUnits, sayUnits } from './say.tsx';
 import { unitsInSequence } from './sequence.ts';
 import { stripUnits } from './strip.tsx';
 import { tableUnits } from './table.tsx';
+import { talkUnits } from './talk.tsx';
+import { teachBackUnits } from './teach-back.tsx';
 import { TopicHead } from './topic.tsx';
 import { countHeadings } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
+import { warningUnits } from './warning-frames.tsx';
 
 /** One entry for each type of block; a new type does not compile until it is here. */
 const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Place) => readonly Unit[] } = {
@@ -34,6 +42,15 @@ const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Pl
   heading: headingUnits,
   cover: coverUnits,
   topic: topicUnits,
+  'warning-frames': warningUnits,
+  say: sayUnits,
+  answers: answersUnits,
+  calendar: calendarUnits,
+  checklist: checklistUnits,
+  talk: talkUnits,
+  'teach-back': teachBackUnits,
+  signatures: signatureUnits,
+  interpreter: interpreterUnits,
 };
 
 function unitsOf<T extends Block['type']>(block: OfType<T>, place: Place): readonly Unit[] {

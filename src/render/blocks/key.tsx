@@ -1,13 +1,12 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { PictureKey } from '../../model/document.ts';
-import { textWidth } from '../measure-text.ts';
 import { drawKeyMark } from '../pictures/marks.ts';
-import { measureLines } from '../text.tsx';
 import { columns, gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { Drawing, Hairline, Words, runsFor } from './primitives.tsx';
+import { widthInLines } from './fit-words.ts';
+import { Drawing, Hairline, Words } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
@@ -31,19 +30,6 @@ function keyRows(items: readonly Item[]): readonly (readonly Item[])[] {
   return Array.from({ length: rows }, (_, row) => items.slice(row * each, (row + 1) * each));
 }
 
-/** Narrowest measure in which words take no more than so many lines. */
-function widthInLines(words: string, lines: number, theme: Theme): number {
-  const role = theme.type.cell;
-  const runs = runsFor(words, role);
-  const natural = measureLines({ runs, size: role.size, width: 10_000, setting: 'filled' }).width;
-  const longest = Math.max(0, ...words.split(' ').map((word) => textWidth(word, role)));
-  for (let width = Math.max(longest, natural / lines); width < natural; width += 2) {
-    const set = measureLines({ runs, size: role.size, width, setting: 'balanced' });
-    if (set.lines <= lines) return set.width + 1;
-  }
-  return natural + 1;
-}
-
 /**
  * Widths of the words of a row: one line each where there is room. Where there is not, the long ones take a line more
  * together, so that the row looks even; short ones only if they must.
@@ -54,11 +40,11 @@ export function wordWidths(items: readonly Item[], theme: Theme): readonly numbe
     0,
   );
   const room = columns.field - marks - LEAST_GAP * (items.length - 1);
-  const set = items.map(({ words }) => ({ words, width: widthInLines(words, 1, theme) }));
+  const set = items.map(({ words }) => ({ words, width: widthInLines(words, 1, theme.type.cell) }));
   const fits = (): boolean => set.reduce((sum, { width }) => sum + width, 0) <= room;
   for (let lines = 2; lines <= MOST_LINES && !fits(); lines += 1) {
     for (const item of [...set].sort((a, b) => b.width - a.width)) {
-      if (item.width > LONG || !fits()) item.width = widthInLines(item.words, lines, theme);
+      if (item.width > LONG || !fits()) item.width = widthInLines(item.words, lines, theme.type.cell);
     }
   }
   return set.map(({ width }) => width);

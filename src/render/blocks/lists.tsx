@@ -5,13 +5,14 @@ import { listCounter } from '../../model/tree-text.ts';
 import { drawTickBox } from '../pictures/marks.ts';
 import { textWidth } from '../measure-text.ts';
 import { measureLines } from '../text.tsx';
-import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
+import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BulletItem } from './panel.tsx';
-import { Drawing, Hairline, Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
+import { Drawing, Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
+import { WritingLines } from './writing-lines.tsx';
 
 const STEP_INDENT = 27;
 const MOST_STEPS = 8;
@@ -162,37 +163,6 @@ export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[
     </View>
   );
   return singleUnit(block, place, element);
-}
-
-/** Distance of writing lines. */
-const WRITING_PITCH = 31;
-
-interface WritingLinesProps {
-  readonly theme: Theme;
-  readonly indent: number;
-  readonly count: number;
-  /** The first line stands beside the box when there are no words there. */
-  readonly beside: boolean;
-}
-
-function WritingLines({ theme, indent, count, beside }: WritingLinesProps): ReactElement {
-  const first = beside ? -1 : WRITING_PITCH - 1;
-  const height = Math.max(0, count - (beside ? 1 : 0)) * WRITING_PITCH;
-  return (
-    <View style={{ width: theme.width, height }}>
-      {Array.from({ length: count }, (_, index) => (
-        <Hairline
-          key={index}
-          direction={theme.direction}
-          start={indent}
-          width={theme.width - indent}
-          top={first + index * WRITING_PITCH}
-          thickness={0.6}
-          color={palette.ink}
-        />
-      ))}
-    </View>
-  );
 }
 
 /** A question, with a box to tick where asked, and lines to write on. */

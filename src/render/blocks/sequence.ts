@@ -25,7 +25,14 @@ const announcedTypes: ReadonlySet<Block['type']> = new Set([
   'line-board',
   'list',
   'matters',
+  'warning-frames',
+  'calendar',
+  'checklist',
+  'talk',
+  'teach-back',
 ]);
+/** What a person signs for, and who spoke for them, stand on the page with the signatures. */
+const signedTypes: ReadonlySet<Block['type']> = new Set(['answers', 'interpreter', 'ticks', 'write-in']);
 
 function isSmall(block: Block | undefined): boolean {
   return block?.type === 'paragraph' && block.role === 'small';
@@ -56,17 +63,25 @@ interface Spot {
 function partOf(spot: Spot): Part {
   const block = spot.blocks[spot.index];
   const previous = spot.blocks[spot.index - 1];
-  if (block === undefined || previous === undefined)
-    return block?.type === 'paragraph' ? leadsOrPlain(spot) : 'plain';
+  if (block === undefined) return 'plain';
+  if (leadsToSignatures(spot)) return 'lead-in';
+  if (previous === undefined) return block.type === 'paragraph' ? leadsOrPlain(spot) : 'plain';
   if (belongsToBefore(block, previous)) return 'note';
   // The numbered notes right under a table.
   if (block.type === 'list') return isNotes(block) && explains(previous, spot) ? 'note' : 'plain';
   return block.type === 'paragraph' ? partOfParagraph(block, previous, spot) : 'plain';
 }
 
-/** A key is read with its pictures, the choice to tick with the points it rests on. */
+/** Whether only what is signed for stands between here and the signatures. */
+function leadsToSignatures({ blocks, index }: Spot): boolean {
+  const next = blocks.slice(index).find(({ type }) => !signedTypes.has(type) && type !== 'heading');
+  return signedTypes.has(blocks[index]?.type ?? 'signatures') && next?.type === 'signatures';
+}
+
+/** A key is read with its pictures, the choice to tick with the points it rests on, a signature with what it is for. */
 function belongsToBefore(block: Block, previous: Block): boolean {
-  return block.type === 'key' || (block.type === 'ticks' && previous.type === 'matters');
+  if (block.type === 'key' || block.type === 'signatures') return true;
+  return block.type === 'ticks' && previous.type === 'matters';
 }
 
 function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {
@@ -93,6 +108,7 @@ function gapBetween(before: Block, next: Block, { theme, part }: { theme: Theme;
   if (next.type === 'topic' || (next.type === 'heading' && next.level === 2)) return space.betweenTopics;
   if (before.type === 'heading') return afterHeading(before.level, next, theme);
   if (before.type === 'paragraph') return afterParagraph(before, next, theme);
+  if (before.type === 'warning-frames' && next.type === 'say') return space.betweenFrames;
   return part === 'note' ? gapOfNote(before, next, theme) : space.betweenBlocks;
 }
 

@@ -1,0 +1,119 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import { daysInWeek, ribbonLabel, ribbonPieces } from '../../model/calendar.ts';
+import type { Calendar, CalendarStage, RibbonPiece } from '../../model/calendar.ts';
+import { textWidth } from '../measure-text.ts';
+import { drawRibbon, ribbonSizes } from '../pictures/ribbon.ts';
+import { fromStart, gapStart, palette, rowDirection } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import { Drawing, Words } from './primitives.tsx';
+
+interface PieceProps {
+  readonly theme: Theme;
+  readonly piece: RibbonPiece;
+}
+
+/** Pattern and, where there is room, the label on a white plate. */
+function Piece({ theme, piece }: PieceProps): ReactElement {
+  const { direction, type } = theme;
+  const { pattern, label } = piece.stage;
+  const width = (piece.days * theme.width) / daysInWeek;
+  const words = Math.ceil(textWidth(label, type.label)) + 1;
+  const place = {
+    position: 'absolute',
+    top: (ribbonSizes.height - type.label.lineHeight) / 2,
+    width: words + 2 * ribbonLabel.side,
+    paddingHorizontal: ribbonLabel.side,
+    backgroundColor: palette.white,
+    ...fromStart(direction, ribbonLabel.before),
+  } as const;
+  return (
+    <View style={{ width, height: ribbonSizes.height }}>
+      <Drawing mark={drawRibbon({ pattern, width, begins: piece.begins }, direction)} />
+      {piece.labelled ? (
+        <View style={place}>
+          <Words theme={theme} text={label} role={type.label} width={words} />
+        </View>
+      ) : null}
+    </View>
+  );
+}
+
+interface WeekRibbonProps {
+  readonly theme: Theme;
+  readonly calendar: Calendar;
+  readonly week: number;
+  /** Id of the list of stages. */
+  readonly id: string;
+}
+
+/**
+ * The ribbon at the foot of a week. To those who hear it, a list of the stages with their dates: each stands once, where
+ * it begins; in later weeks the ribbon repeats what the list has said.
+ */
+export function WeekRibbon({ theme, calendar, week, id }: WeekRibbonProps): ReactElement {
+  const { direction, width } = theme;
+  const day = width / daysInWeek;
+  const pieces = ribbonPieces(calendar, week);
+  const gaps = pieces.map(({ column }, index) => {
+    const before = pieces[index - 1];
+    return (column - (before === undefined ? 0 : before.column + before.days)) * day;
+  });
+  return (
+    <View
+      sem={{ tag: 'L', id, numbering: 'None' }}
+      style={{ width, height: ribbonSizes.height, flexDirection: rowDirection(direction) }}
+    >
+      {pieces.map((piece, index) => {
+        const style = { width: piece.days * day, ...gapStart(direction, gaps[index] ?? 0) };
+        const drawn = <Piece theme={theme} piece={piece} />;
+        if (!piece.begins)
+          return (
+            <View key={index} artifact style={style}>
+              {drawn}
+            </View>
+          );
+        return (
+          <View key={index} sem={{ tag: 'LI' }} style={style}>
+            <View sem={{ tag: 'LBody' }}>
+              <View sem={{ tag: 'Figure', alt: piece.stage.dated }}>{drawn}</View>
+            </View>
+          </View>
+        );
+      })}
+    </View>
+  );
+}
+
+const SAMPLE = { width: 40, height: 14 } as const;
+const SAMPLE_GAP = 8;
+
+/** Stages too short for their label, each with a sample of its ribbon and its dates. */
+export function StageKey({
+  theme,
+  stages,
+}: {
+  readonly theme: Theme;
+  readonly stages: readonly CalendarStage[];
+}): ReactElement {
+  const { direction, width, type } = theme;
+  const words = width - SAMPLE.width - SAMPLE_GAP;
+  return (
+    <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
+      {stages.map((stage, index) => (
+        <View
+          key={index}
+          sem={{ tag: 'LI' }}
+          style={{ flexDirection: rowDirection(direction), width, marginTop: index === 0 ? 0 : 4 }}
+        >
+          <View style={{ paddingTop: 1 }}>
+            <Drawing mark={drawRibbon({ pattern: stage.pattern, begins: false, ...SAMPLE }, direction)} />
+          </View>
+          <View sem={{ tag: 'LBody' }} style={{ width: words, ...gapStart(direction, SAMPLE_GAP) }}>
+            <Words theme={theme} text={stage.dated} role={type.small} width={words} sem={{ tag: 'P' }} />
+          </View>
+        </View>
+      ))}
+    </View>
+  );
+}

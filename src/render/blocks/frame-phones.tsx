@@ -1,0 +1,85 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { WarningFrame } from '../../model/care-blocks.ts';
+import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
+import { widestWord, widthInLines, widthOnLine } from './fit-words.ts';
+import { Words } from './primitives.tsx';
+
+type Phone = WarningFrame['phones'][number];
+
+const LABEL_GAP = 12;
+/** A label wider than this takes a second line. */
+const WIDEST_LABEL = 96;
+
+/** A number is read in one go: its parts are never parted by the end of a line. */
+function tied(number: string): string {
+  return number.replace(/ /g, '\u00a0');
+}
+
+/** The number for an emergency is the largest type of the page, as long as it has room. */
+function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
+  const { emergency, phone } = theme.type;
+  const widest = Math.max(0, ...phones.map(({ number }) => widestWord(tied(number), emergency)));
+  return urgency === 'now' && widest <= theme.width / 2 ? emergency : phone;
+}
+
+function labelWidth(phones: readonly Phone[], { type }: Theme): number {
+  const widths = phones.map(({ label }) => {
+    if (label === undefined) return 0;
+    const whole = widthOnLine(label, type.small);
+    return whole <= WIDEST_LABEL ? whole + 1 : widthInLines(label, 2, type.small);
+  });
+  return Math.ceil(Math.max(0, ...widths));
+}
+
+function numberWidth(frame: WarningFrame, theme: Theme): number {
+  const role = numberRole(frame, theme);
+  return Math.ceil(Math.max(0, ...frame.phones.map(({ number }) => widestWord(tied(number), role)))) + 1;
+}
+
+/** Room that the numbers of a frame take, in points; 0 where there are none. */
+export function phonesWidth(frame: WarningFrame, theme: Theme): number {
+  if (frame.phones.length === 0) return 0;
+  const label = labelWidth(frame.phones, theme);
+  return numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP);
+}
+
+interface FramePhonesProps {
+  readonly theme: Theme;
+  readonly frame: WarningFrame;
+  readonly width: number;
+}
+
+/** Numbers one under another at the end of the head, what each is for before it on the same baseline. */
+export function FramePhones({ theme, frame, width }: FramePhonesProps): ReactElement {
+  const { direction, type } = theme;
+  const role = numberRole(frame, theme);
+  const label = labelWidth(frame.phones, theme);
+  const numbers = width - (label === 0 ? 0 : label + LABEL_GAP);
+  const color = frame.urgency === 'now' ? palette.white : palette.ink;
+  const drop = firstBaseline(role) - firstBaseline(type.small);
+  const text = { theme, color, align: 'end' } as const;
+  return (
+    <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
+      {frame.phones.map((phone, index) => (
+        <View key={index} sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+          {phone.label === undefined ? null : (
+            <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: drop }}>
+              <Words {...text} text={phone.label} role={type.small} width={label} setting="balanced" />
+            </View>
+          )}
+          <View
+            sem={{ tag: 'LBody' }}
+            style={{
+              width: numbers,
+              ...gapStart(direction, phone.label === undefined ? width - numbers : LABEL_GAP),
+            }}
+          >
+            <Words {...text} text={tied(phone.number)} role={role} width={numbers} sem={{ tag: 'P' }} />
+          </View>
+        </View>
+      ))}
+    </View>
+  );
+}

@@ -1,0 +1,119 @@
+import type { Blank, Sentence } from '../../model/care-blocks.ts';
+import { printable } from '../printable-text.ts';
+import { runsOf, runsWidth } from '../set-runs.ts';
+import type { Run } from '../set-runs.ts';
+import type { TypeRole } from '../theme.ts';
+
+/** Least room to write in by hand, and the white between words and a blank. Points. */
+const LEAST_BLANK = 60;
+const GAP = 7;
+/** A mark right after a blank stands closer. */
+const MARK_GAP = 2;
+
+/** Words or a blank within a line of a sentence. */
+export interface SetPart {
+  readonly runs: readonly Run[];
+  readonly blank?: Blank;
+  /** Points. */
+  readonly width: number;
+  /** White before it. */
+  readonly gap: number;
+}
+
+export type SentenceLine = readonly SetPart[];
+
+/** The smallest piece that a line may begin with. */
+interface Token {
+  readonly runs: readonly Run[];
+  readonly blank?: Blank;
+}
+
+/** Words of the runs of a part, each with the runs it is made of: a word may be bold in part. */
+function wordsOf(runs: readonly Run[]): readonly Token[] {
+  const words: Run[][] = [[]];
+  for (const run of runs) {
+    printable(run.text)
+      .split(' ')
+      .forEach((text, index) => {
+        if (index > 0) words.push([]);
+        if (text !== '') words.at(-1)?.push({ ...run, text });
+      });
+  }
+  return words.filter((word) => word.length > 0).map((word) => ({ runs: word }));
+}
+
+function tokensOf({ parts }: Sentence, role: TypeRole): readonly Token[] {
+  return parts.flatMap((part) =>
+    part.type === 'blank' ? [{ runs: [], blank: part }] : wordsOf(runsOf(part.inlines, role.weight)),
+  );
+}
+
+function isMark(token: Token | undefined): boolean {
+  return token !== undefined && /^[\p{P}]+$/u.test(token.runs.map(({ text }) => text).join(''));
+}
+
+function wordGap(before: Token | undefined, token: Token, size: number): number {
+  if (before === undefined) return 0;
+  if (before.blank === undefined && token.blank === undefined)
+    return runsWidth([{ text: ' ', weight: 400 }], size);
+  return isMark(token) ? MARK_GAP : GAP;
+}
+
+function leastWidth(token: Token, size: number): number {
+  return token.blank === undefined ? runsWidth(token.runs, size) : LEAST_BLANK;
+}
+
+/** Fills lines; a mark is never parted from what it follows. */
+function fillLines(tokens: readonly Token[], width: number, size: number): readonly (readonly Token[])[] {
+  const lines: Token[][] = [];
+  let taken = 0;
+  tokens.forEach((token, index) => {
+    const line = lines.at(-1);
+    const gap = wordGap(line?.at(-1), token, size);
+    const least = leastWidth(token, size);
+    const next = tokens[index + 1];
+    const tail =
+      token.blank !== undefined && next !== undefined && isMark(next) ? MARK_GAP + leastWidth(next, size) : 0;
+    if (line !== undefined && (isMark(token) || taken + gap + least + tail <= width)) {
+      line.push(token);
+      taken += gap + least;
+    } else {
+      lines.push([token]);
+      taken = least;
+    }
+  });
+  return lines;
+}
+
+/** Words that follow each other are set as one text; blanks share the room that is left. */
+function setLine(tokens: readonly Token[], width: number, size: number): SentenceLine {
+  const parts: SetPart[] = [];
+  tokens.forEach((token, index) => {
+    const before = tokens[index - 1];
+    const last = parts.at(-1);
+    if (token.blank === undefined && last !== undefined && before?.blank === undefined) {
+      const runs = [...last.runs, { ...(token.runs[0] ?? { weight: 400 }), text: ' ' }, ...token.runs];
+      parts.splice(-1, 1, { ...last, runs, width: runsWidth(runs, size) });
+    } else {
+      const gap = wordGap(before, token, size);
+      parts.push({ ...token, width: leastWidth(token, size), gap });
+    }
+  });
+  return shareRoom(parts, width);
+}
+
+function shareRoom(parts: readonly SetPart[], width: number): SentenceLine {
+  const words = parts.reduce((sum, { blank, gap, width: own }) => sum + gap + (blank ? 0 : own), 0);
+  const shares = parts.reduce((sum, { blank }) => sum + (blank?.share ?? 0), 0);
+  const blanks = parts.filter(({ blank }) => blank !== undefined).length;
+  const free = Math.max(0, width - words - 1 - blanks * LEAST_BLANK);
+  return parts.map((part) =>
+    part.blank === undefined ? part : { ...part, width: LEAST_BLANK + (free * part.blank.share) / shares },
+  );
+}
+
+/** A sentence with its blanks, line by line, none wider than `width` unless a word is. Points. */
+export function setSentence(sentence: Sentence, role: TypeRole, width: number): readonly SentenceLine[] {
+  const tokens = tokensOf(sentence, role);
+  return fillLines(tokens, width, role.size).map((line) => setLine(line, width, role.size));
+}

@@ -1,0 +1,202 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { WarningFrame } from '../../model/care-blocks.ts';
+import type { Paragraph } from '../../model/document.ts';
+import { drawBullet } from '../pictures/marks.ts';
+import { measureLines } from '../text.tsx';
+import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { widestWord } from './fit-words.ts';
+import { FramePhones, phonesWidth } from './frame-phones.tsx';
+import { LeafFrame } from './leaf-frame.tsx';
+import { Drawing, Hairline, Words, runsFor } from './primitives.tsx';
+import type { HeadingTag, OfType, Place } from './unit-parts.ts';
+
+const CORNER = 20;
+const SIDE = 18;
+const HEAD = 9;
+const BODY_TOP = 10;
+const BODY_BOTTOM = 12;
+const BETWEEN_ROWS = 8;
+const BULLET = 7;
+const BULLET_INDENT = 16;
+/** White kept free after the words of an item. */
+const AFTER_ITEM = 10;
+const MOST_LINES = 3;
+/** White between the words and the numbers of a head. */
+const HEAD_GAP = 16;
+
+/** The sooner to call, the thicker the line: urgency is told by weight and order, not by colour. */
+const lines = { now: 3, today: 2, visit: 1 } as const;
+
+interface FrameProps {
+  readonly theme: Theme;
+  readonly frame: WarningFrame;
+  readonly tag: HeadingTag;
+}
+
+function HeadWords({ theme, frame, tag, width }: FrameProps & { readonly width: number }): ReactElement {
+  const color = frame.urgency === 'now' ? palette.white : palette.ink;
+  const text = { theme, width, color, setting: 'balanced' } as const;
+  return (
+    <View style={{ width }}>
+      <Words {...text} text={frame.heading} role={theme.type.frameHead} sem={{ tag }} />
+      {frame.note === undefined ? null : (
+        <Words {...text} text={frame.note} role={theme.type.small} sem={{ tag: 'P' }} />
+      )}
+    </View>
+  );
+}
+
+/** Heading at the start, numbers at the end; below it where they would leave the heading less than half the room. */
+function FrameHead(props: FrameProps): ReactElement {
+  const { theme, frame } = props;
+  const { direction, width } = theme;
+  const inner = width - 2 * SIDE;
+  const line = lines[frame.urgency];
+  const phones = Math.min(phonesWidth(frame, theme), inner);
+  const beside = phones <= inner / 2;
+  const words = beside ? inner - phones - (phones === 0 ? 0 : HEAD_GAP) : inner;
+  const black = frame.urgency === 'now';
+  const outer = CORNER + line / 2;
+  const corner = direction === 'rtl' ? { borderTopRightRadius: outer } : { borderTopLeftRadius: outer };
+  const fill = black ? { backgroundColor: palette.ink, ...corner } : {};
+  return (
+    <View style={{ width, paddingHorizontal: SIDE, paddingVertical: HEAD, ...fill }}>
+      <View
+        style={{
+          flexDirection: beside ? rowDirection(direction) : 'column',
+          alignItems: beside ? 'center' : 'stretch',
+          width: inner,
+        }}
+      >
+        <HeadWords {...props} width={words} />
+        {phones === 0 ? null : (
+          <View
+            style={
+              beside
+                ? gapStart(direction, HEAD_GAP)
+                : { marginTop: 4, width: inner, flexDirection: rowDirection(direction) }
+            }
+          >
+            <FramePhones theme={theme} frame={frame} width={phones} />
+          </View>
+        )}
+      </View>
+      <View style={{ position: 'absolute', bottom: 0, left: 0, width, height: 0 }}>
+        {black ? null : (
+          <Hairline direction={direction} start={0} width={width} thickness={line} color={palette.ink} />
+        )}
+      </View>
+    </View>
+  );
+}
+
+function roleOf(theme: Theme, role: Paragraph['role']): TypeRole {
+  return role === 'small' ? theme.type.small : theme.type.frameItem;
+}
+
+function fits(item: Paragraph, width: number, theme: Theme): boolean {
+  const role = roleOf(theme, item.role);
+  const text = item.inlines.map(({ value }) => value).join('');
+  const runs = runsFor(item.inlines, role);
+  // Bold words are wider, so the widest is measured in bold.
+  if (widestWord(text, { ...role, weight: 700 }) > width) return false;
+  return measureLines({ runs, size: role.size, width, setting: 'filled' }).lines <= MOST_LINES;
+}
+
+/** Two columns, unless an item would be long in one. */
+export function itemColumns(items: readonly Paragraph[], theme: Theme): 1 | 2 {
+  const width = (theme.width - 2 * SIDE) / 2 - BULLET_INDENT - AFTER_ITEM;
+  return items.length > 1 && items.every((item) => fits(item, width, theme)) ? 2 : 1;
+}
+
+interface ItemProps {
+  readonly theme: Theme;
+  readonly item: Paragraph;
+  readonly width: number;
+}
+
+function Item({ theme, item, width }: ItemProps): ReactElement {
+  const { direction } = theme;
+  const role = roleOf(theme, item.role);
+  const inner = width - BULLET_INDENT;
+  const top = firstBaseline(role) - 0.265 * role.size - BULLET / 2;
+  const alignItems = direction === 'rtl' ? 'flex-end' : 'flex-start';
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+      <View style={{ width: BULLET_INDENT, paddingTop: top, alignItems }}>
+        <Drawing mark={drawBullet(BULLET, direction)} />
+      </View>
+      <View sem={{ tag: 'LBody' }} style={{ width: inner }}>
+        <Words
+          theme={theme}
+          text={item.inlines}
+          role={role}
+          width={inner}
+          measure={inner - AFTER_ITEM}
+          setting="balanced"
+          sem={{ tag: 'P' }}
+        />
+      </View>
+    </View>
+  );
+}
+
+function Items({ theme, frame }: Omit<FrameProps, 'tag'>): ReactElement {
+  const { items } = frame;
+  const inner = theme.width - 2 * SIDE;
+  const count = itemColumns(items, theme);
+  const rows = Array.from({ length: Math.ceil(items.length / count) }, (_, row) =>
+    items.slice(row * count, (row + 1) * count),
+  );
+  return (
+    <View sem={{ tag: 'L', numbering: 'Disc' }} style={{ width: inner }}>
+      {rows.map((row, index) => (
+        <View
+          key={index}
+          style={{
+            flexDirection: rowDirection(theme.direction),
+            marginTop: index === 0 ? 0 : BETWEEN_ROWS,
+          }}
+        >
+          {row.map((item, at) => (
+            <Item key={at} theme={theme} item={item} width={inner / count} />
+          ))}
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function Frame(props: FrameProps): ReactElement {
+  const { theme, frame } = props;
+  const { width, direction } = theme;
+  return (
+    <View style={{ width }}>
+      <FrameHead {...props} />
+      {frame.items.length === 0 ? null : (
+        <View style={{ width, paddingHorizontal: SIDE, paddingTop: BODY_TOP, paddingBottom: BODY_BOTTOM }}>
+          <Items theme={theme} frame={frame} />
+        </View>
+      )}
+      <LeafFrame direction={direction} width={width} corner={CORNER} line={lines[frame.urgency]} first last />
+    </View>
+  );
+}
+
+/** One frame a degree of urgency, each whole. */
+export function warningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
+  const { theme, key } = place;
+  const { betweenFrames, frameShrink } = theme.space;
+  const tag = place.headingTag(2);
+  return block.frames.map((frame, index) => ({
+    key: `${key}.frame.${index}`,
+    origin: frame.origin,
+    element: <Frame theme={theme} frame={frame} tag={tag} />,
+    gapBefore: index === 0 ? 0 : betweenFrames,
+    ...(index === 0 ? {} : { gapShrink: frameShrink }),
+    keepWithNext: false,
+  }));
+}
