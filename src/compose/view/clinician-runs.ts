@@ -128,16 +128,15 @@ function shareOut(texts: readonly string[], most: number): readonly (readonly st
   return shares;
 }
 
-/** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%", "30d.study-d (n 20)". */
+/** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%", "study-d (12m = 3.1%, 60m = 4%)". */
 function idOf(entries: readonly Entry[]): string {
-  return [...groupBy(entries, ({ remarks }) => remarks.join('\n')).values()]
-    .map((those) => {
-      const remarks = (those[0]?.remarks ?? []).map((remark) =>
-        remark.startsWith('=') ? remark : `(${remark})`,
-      );
-      return tied([idsTogether(those.map(({ end }) => end)).join(', '), ...remarks].join(' '));
-    })
-    .join(', ');
+  const remarks = groupBy(entries, (entry) => entry.remarks.join('\n'));
+  if (remarks.size > 1) {
+    const times = entries.map((entry) => tied([entry.time, ...entry.remarks].join(' ')));
+    return `${entries[0]?.study ?? ''} (${times.join(', ')})`;
+  }
+  const said = (entries[0]?.remarks ?? []).map((remark) => (remark.startsWith('=') ? remark : `(${remark})`));
+  return tied([idsTogether(entries.map(({ end }) => end)).join(', '), ...said].join(' '));
 }
 
 /** "death, leak 30d; weight 12m/24m n 20": outcomes of the same times and remarks together. */

@@ -317,15 +317,15 @@ describe('the clinician sheet', () => {
     const [figures] = tables(compose('clinician-sheet', makeComparison(fiveOptions)));
     expect(figures?.slice(0, 3)).toEqual([
       ['Sleeve'],
-      ['study-a', 'weight (TWL)', '5 y', '93.4 kg', 'SD 82.0 to 105.0', '4,000', 'cohort 2020', 'largest'],
-      ['study-a', 'weight (TWL)', '1 y', '80.0 kg', 'SD 82.0 to 105.0', '4,000', 'cohort 2020', 'largest'],
+      ['study-a', 'weight (TWL)', '5 y', '93.4 kg', 'SD 82.0 to 105.0', '4,000', 'cohort 2020', 'size'],
+      ['study-a', 'weight (TWL)', '1 y', '80.0 kg', 'SD 82.0 to 105.0', '4,000', 'cohort 2020', 'size'],
     ]);
     const serious = figures?.filter(([, outcome]) => outcome === 'serious problem');
     expect(serious?.map((cells) => cells.slice(2))).toEqual([
-      ['≤ 30 d', '24.0/1,000', '–', '1,000', 'cohort 2020', 'largest'],
-      ['≤ 30 d', '37.0/1,000', '–', '1,000', 'cohort 2020', 'largest, 1'],
-      ['≤ 30 d', '0 of 212', 'up to 17.2', '212', 'cohort 2020', 'largest'],
-      ['≤ 30 d', '0.60/1,000', '–', '10,000', 'cohort 2020', 'largest'],
+      ['≤ 30 d', '24.0/1,000', '–', '1,000', 'cohort 2020', 'size'],
+      ['≤ 30 d', '37.0/1,000', '–', '1,000', 'cohort 2020', 'size, 1'],
+      ['≤ 30 d', '0 of 212', 'up to 17.2', '212', 'cohort 2020', 'size'],
+      ['≤ 30 d', '0.60/1,000', '–', '10,000', 'cohort 2020', 'size'],
     ]);
     const text = loose(textOf(compose('clinician-sheet', makeComparison(fiveOptions))));
     expect(text).toContain('Sleeve. serious problem ≤ 30 d 18.0 to 31.0/1,000 (study-b).');
@@ -438,7 +438,7 @@ describe('the clinician sheet', () => {
       })),
     }));
     const text = textOf(compose('clinician-sheet', { ...comparison, topics }));
-    expect(text).toContain('largest*');
+    expect(text).toContain('size*');
     expect(text).toContain('* BMI assumed:');
     expect(textOf(compose('clinician-sheet', comparison))).not.toContain('BMI assumed');
   });

@@ -81,6 +81,17 @@ describe('records set aside', () => {
     ]);
   });
 
+  it('of one study at several times are said together, each time with what was found then', async () => {
+    const ends = ['12m.a', '60m.a', '12m.b', '60m.b'];
+    const records = ends.map((end, index) =>
+      makeRecord({ id: `sleeve.leak.${end}`, value: { percent: index < 2 ? 3 : index } }),
+    );
+    const setAside = ends.map((end) => aside(`sleeve.leak.${end}`));
+    expect(await said([unknown(leak, setAside)], records)).toEqual([
+      'Other people: first and second operations mixed Sleeve: leak 12m/60m.a = 3%, b (12m = 2%, 60m = 3%).',
+    ]);
+  });
+
   it('of one study are said together: its times, then several outcomes behind its name', async () => {
     const one = ['12m.a.x', '24m.a.x'].map((id) => aside(`sleeve.leak.${id}`));
     const ulcer = { option: 'sleeve', outcome: 'ulcer' };
