@@ -1,6 +1,7 @@
 import type { CaseChange, ChangedValue } from '../input/index.ts';
-import type { CautionHit, OptionColumn } from '../model/comparison.ts';
+import type { CautionConflict, CautionHit, OptionColumn } from '../model/comparison.ts';
 import type { Change, TableDifference } from '../model/difference.ts';
+import type { MortalityScore } from '../model/mortality-score.ts';
 import type { ReasonCheck } from '../model/reason-check.ts';
 import { alignColumns, countOf } from './align-columns.ts';
 import { withRecords } from './show-reasons.ts';
@@ -26,7 +27,11 @@ export function showDifference(
       ...countSetAside(cells.length - shown.length),
     ]),
     ...section('TOPICS AND LINES', showFrames(difference)),
-    ...section('CAUTIONS', alignColumns(cautions.map(showCaution), '  ')),
+    ...section('CAUTIONS', [
+      ...alignColumns(cautions.map(showCaution), '  '),
+      ...difference.conflicts.map(showConflict),
+      ...difference.score.map(showScore),
+    ]),
     ...section("THE SURGEON'S REASONS", alignColumns(reasons.flatMap(showReason), '  ')),
     ...section(
       'THRESHOLDS',
@@ -125,6 +130,20 @@ function showCaution(change: Change<CautionHit>): readonly string[] {
     `because of ${arrow(was.triggers.join(', '), is.triggers.join(', '))}`,
     is.basis === 'page' ? id : `${id} (needs confirming)`,
   ];
+}
+
+function showConflict(change: Change<CautionConflict>): string {
+  const { before, after } = change;
+  const is = after ?? before;
+  if (is === null) return '';
+  const against = `${is.caution} points to ${is.to}, against it ${is.against.join(', ')}`;
+  return `  ${verbOf(change)}  pulling apart: ${against}`;
+}
+
+function showScore({ before, after }: Change<MortalityScore>): string {
+  const name = (score: MortalityScore | null): string =>
+    score === null ? 'none' : [...new Set([score.classes.low, score.classes.high])].join(' or ');
+  return `  mortality score of 2007: class ${arrow(name(before), name(after))}`;
 }
 
 function showReason(change: Change<ReasonCheck>): readonly (readonly string[])[] {

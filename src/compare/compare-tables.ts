@@ -1,7 +1,16 @@
 import { isDeepStrictEqual } from 'node:util';
 
-import type { CautionHit, Cell, ComparisonTable, OptionColumn, Person, Topic } from '../model/comparison.ts';
+import type {
+  CautionConflict,
+  CautionHit,
+  Cell,
+  ComparisonTable,
+  OptionColumn,
+  Person,
+  Topic,
+} from '../model/comparison.ts';
 import type { CellChange, Change, TableDifference, TopicFrame } from '../model/difference.ts';
+import type { MortalityScore } from '../model/mortality-score.ts';
 import { listCells } from './list-records-used.ts';
 
 /** Parts of a table that are compared item by item; any other is compared as a whole. */
@@ -11,6 +20,8 @@ const itemised: readonly string[] = [
   'weight',
   'topics',
   'cautions',
+  'conflicts',
+  'mortalityScore',
   'reasons',
   'notes',
   'recordsUsed',
@@ -31,6 +42,8 @@ export function compareTables(before: ComparisonTable, after: ComparisonTable): 
     courses: findChanges(coursesOf(before), coursesOf(after)),
     topics: findChanges(framesOf(before), framesOf(after)),
     cautions: findChanges(byId(before.cautions.map(inAnyOrder)), byId(after.cautions.map(inAnyOrder))),
+    conflicts: findChanges(conflictsOf(before), conflictsOf(after)),
+    score: findChanges(scoreOf(before), scoreOf(after)),
     reasons: findChanges(byId(before.reasons), byId(after.reasons)),
     notes: findChanges(asKeys(before.notes), asKeys(after.notes)),
     records: findChanges(asKeys(before.recordsUsed), asKeys(after.recordsUsed)),
@@ -111,6 +124,15 @@ function framesOf({ topics }: ComparisonTable): ReadonlyMap<Topic['id'], TopicFr
   return new Map(
     topics.map(({ id, denominator, picture }) => [id, { denominator, picture: picture?.outcome ?? null }]),
   );
+}
+
+function conflictsOf({ conflicts }: ComparisonTable): ReadonlyMap<string, CautionConflict> {
+  return new Map(conflicts.map((conflict) => [`${conflict.caution} ${conflict.to}`, conflict]));
+}
+
+function scoreOf({ mortalityScore: score }: ComparisonTable): ReadonlyMap<string, MortalityScore> {
+  if (score === null) return new Map();
+  return new Map([['mortality', { ...score, options: [...score.options].sort(byText) }]]);
 }
 
 /** A caution names its options in the order of the case. */

@@ -1,4 +1,5 @@
 import type {
+  CautionConflict,
   CautionHit,
   Cell,
   IndicationNote,
@@ -7,6 +8,7 @@ import type {
   TopicId,
   WeightCourse,
 } from './comparison.ts';
+import type { MortalityScore } from './mortality-score.ts';
 import type { ReasonCheck } from './reason-check.ts';
 
 /** Something that is in one table, in the other, or in both and not the same. Null: not in that table. */
@@ -49,6 +51,10 @@ export interface TableDifference {
   readonly courses: readonly Change<WeightCourse>[];
   readonly topics: readonly (Change<TopicFrame> & { readonly id: TopicId })[];
   readonly cautions: readonly Change<CautionHit>[];
+  /** By the caution that points somewhere, and where it points. */
+  readonly conflicts: readonly Change<CautionConflict>[];
+  /** `mortality`: the old score. */
+  readonly score: readonly Change<MortalityScore>[];
   /** Coded reasons of the surgeon, as far as the case and the evidence bear them out. */
   readonly reasons: readonly Change<ReasonCheck>[];
   readonly notes: readonly Change<IndicationNote>[];

@@ -39,6 +39,8 @@ const none: TableDifference = {
   courses: [],
   topics: [],
   cautions: [],
+  conflicts: [],
+  score: [],
   reasons: [],
   notes: [],
   records: [],
@@ -213,6 +215,20 @@ describe('what a what-if changes', () => {
       standing: { maturity: 'newer', entries: [] },
       reversibility: { possible: 'yes', changeTo: [], weightAfterKnown: false },
     } as const;
+    const unknown = {
+      'bmi-50-or-more': 'no',
+      male: 'no',
+      hypertension: 'no',
+      'clot-risk': 'not-told',
+      'age-45-or-more': 'no',
+    } as const;
+    const score = {
+      options: ['bypass'],
+      factors: unknown,
+      points: { low: 0, high: 1 },
+      highestClass: { low: 1, high: 2 },
+      studies: [],
+    };
     const course = { option: 'sleeve', study: 'a', points: [] };
     const out = showDifference('T-1', [{ field: 'leaning', before: 'sleeve', after: null }], {
       ...none,
@@ -227,6 +243,20 @@ describe('what a what-if changes', () => {
       cautions: [
         { id: hit.id, before: hit, after: { ...hit, options: ['band', 'sleeve'] } },
         { id: 'other', before: null, after: { ...hit, id: 'other', basis: 'page' } },
+      ],
+      conflicts: [
+        {
+          id: 'reflux-sleeve bypass',
+          before: null,
+          after: { caution: 'reflux-sleeve', to: 'bypass', from: ['sleeve'], against: ['smoking-bypass'] },
+        },
+      ],
+      score: [
+        {
+          id: 'mortality',
+          before: { ...score, classes: { low: 'A', high: 'B' } },
+          after: { ...score, classes: { low: 'B', high: 'B' } },
+        },
       ],
       notes: [{ id: 'under-35', before: 'under-35', after: null }],
       topics: [
@@ -251,6 +281,8 @@ describe('what a what-if changes', () => {
       'changes   band    first-operation → after-sleeve',
       'changes  extra-risk  sleeve → band, sleeve  because of condition:reflux  reflux-sleeve (needs confirming)',
       'appears  extra-risk  sleeve                 because of condition:reflux  other',
+      'appears  pulling apart: reflux-sleeve points to bypass, against it smoking-bypass',
+      'mortality score of 2007: class A or B → B',
       'vanishes  under-35',
       'main weight  60 → 24 months',
       'first-month  out of 100 → out of 1000, picture none',

@@ -195,6 +195,8 @@ describe('a reason that a what-if changes', () => {
       courses: [],
       topics: [],
       cautions: [],
+      conflicts: [],
+      score: [],
       notes: [],
       records: [],
       elsewhere: [],

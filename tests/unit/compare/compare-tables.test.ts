@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compareTables } from '../../../src/compare/compare-tables.ts';
 import { compareCases } from '../../../src/compare/index.ts';
 import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { MortalityScore } from '../../../src/model/mortality-score.ts';
 import {
   compareWell,
   makeCase,
@@ -40,6 +41,8 @@ describe('two comparisons of one case', () => {
       courses: [],
       topics: [],
       cautions: [],
+      conflicts: [],
+      score: [],
       reasons: [],
       notes: [],
       records: [],
@@ -113,6 +116,27 @@ describe('two comparisons', () => {
         after: { denominator: 1000, picture: topic.picture?.outcome ?? null },
       },
     ]);
+  });
+
+  it('differ in cautions that pull apart and in the old score, whatever the order of the options', () => {
+    const first = table({ health: { conditions: ['high-blood-pressure'] } });
+    const score = { ...first.mortalityScore, options: ['sleeve', 'bypass'] } as MortalityScore;
+    const conflict = {
+      caution: 'reflux-sleeve',
+      to: 'bypass',
+      from: ['sleeve'],
+      against: ['smoking-bypass'],
+    };
+    const before = { ...first, mortalityScore: score };
+    const turned = { ...before, mortalityScore: { ...score, options: ['bypass', 'sleeve'] } };
+    expect(compareTables(before, turned).isSame).toBe(true);
+    const after = { ...before, mortalityScore: null, conflicts: [conflict] };
+    expect(compareTables(before, after)).toMatchObject({
+      isSame: false,
+      conflicts: [{ id: 'reflux-sleeve bypass', before: null, after: conflict }],
+      score: [{ id: 'mortality', after: null }],
+      elsewhere: [],
+    });
   });
 
   it('never differ unnoticed, whatever a table comes to hold', () => {
