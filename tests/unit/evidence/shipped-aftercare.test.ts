@@ -146,7 +146,7 @@ describe('the shipped facts on aftercare', () => {
       'liver-diet': 1,
       alcohol: 1,
       protein: 4,
-      supplement: 12,
+      supplement: 11,
       'blood-test': 1,
       'follow-up': 2,
       'medicine-form': 1,

@@ -1,0 +1,2 @@
+export { planAftercare } from './plan-aftercare.ts';
+export type { AftercareInput } from './setting.ts';
