@@ -47,6 +47,19 @@ export interface Answers extends NodeBase {
   readonly sentences: readonly Sentence[];
 }
 
+/** Short lists side by side, at most three. */
+export interface Asides extends NodeBase {
+  readonly type: 'asides';
+  readonly columns: readonly Aside[];
+}
+
+export interface Aside {
+  readonly heading: string;
+  /** Whether a box to tick stands before each item. */
+  readonly boxes: boolean;
+  readonly items: readonly Paragraph[];
+}
+
 /** Things to get, take or have done: a box each, and columns to tick by date. */
 export interface Checklist extends NodeBase {
   readonly type: 'checklist';

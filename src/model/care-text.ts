@@ -20,6 +20,7 @@ type CareType =
   | 'warning-frames'
   | 'say'
   | 'answers'
+  | 'asides'
   | 'calendar'
   | 'checklist'
   | 'talk'
@@ -32,6 +33,11 @@ export const textsByCareType: { readonly [T in CareType]: (block: OfType<T>) => 
   'warning-frames': (block) => block.frames.flatMap(textsOfFrame),
   say: textsOfSentences,
   answers: textsOfSentences,
+  asides: (block) =>
+    block.columns.flatMap((column) => [
+      piece('heading', column.heading, block),
+      ...textsOfParagraphs(column.items),
+    ]),
   calendar: textsOfCalendar,
   checklist: (block) => [
     ...headsOfChecklist(block),

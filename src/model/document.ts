@@ -1,6 +1,7 @@
 import type { Calendar } from './calendar.ts';
 import type {
   Answers,
+  Asides,
   Checklist,
   InterpreterBox,
   SayPanel,
@@ -178,6 +179,7 @@ export type Block =
   | WarningFrames
   | SayPanel
   | Answers
+  | Asides
   | Calendar
   | Checklist
   | TalkTable

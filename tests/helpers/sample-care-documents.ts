@@ -159,16 +159,35 @@ export const warningTree = tree('When to call', [
   say,
 ]);
 
+export const asides: Block = {
+  type: 'asides',
+  columns: [
+    {
+      heading: 'Every day',
+      boxes: true,
+      items: ['Walk 5 times', 'Sip all day long', 'Take your vitamins'].map((text) => para(text)),
+    },
+    {
+      heading: 'Not yet',
+      boxes: false,
+      items: ['No lifting over 10 lb until 11 February', 'No bath or pool until 4 February'].map((text) =>
+        para(text),
+      ),
+    },
+    {
+      heading: 'Call us if',
+      boxes: false,
+      items: [para('you have a fever, more pain, or nothing stays down. See “When should I call?”')],
+    },
+  ],
+  origin,
+};
+
 export const homeTree = tree('At home', [
   { type: 'heading', level: 1, text: 'My first six weeks', origin },
   para('The band shows what you eat. A black date is a day to come in to us.'),
   sixWeeks,
-  {
-    type: 'ticks',
-    heading: 'Every day',
-    items: ['Walk 5 times', 'Sip all day long', 'Take your vitamins'],
-    origin,
-  },
+  asides,
 ]);
 
 export const vitaminTree = tree('My vitamins', [

@@ -6,12 +6,14 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderPdf } from '../../src/render/index.ts';
+import { careTrees, turnedCareTrees } from '../helpers/sample-care-documents.ts';
 import { sampleTrees } from '../helpers/sample-documents.ts';
 
 const folder = process.argv[2] ?? 'out/look';
 mkdirSync(folder, { recursive: true });
+const documents = [...sampleTrees, ...careTrees, ...turnedCareTrees];
 const rendered = await renderPdf(
-  { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents: sampleTrees },
+  { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents },
   { createdOn: '2026-11-25', producer: 'plainleaf', attachments: [] },
 );
 if (!rendered.ok)

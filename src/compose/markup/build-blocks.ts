@@ -2,6 +2,7 @@ import type { Block } from '../../model/document.ts';
 import { buildCalendar } from './build-calendar.ts';
 import {
   buildAnswers,
+  buildAsides,
   buildChecklist,
   buildInterpreter,
   buildSay,
@@ -49,6 +50,7 @@ const builders: Readonly<Record<string, (element: MarkupElement) => Block>> = {
   'warning-frames': buildWarningFrames,
   say: buildSay,
   answers: buildAnswers,
+  asides: buildAsides,
   calendar: buildCalendar,
   checklist: buildChecklist,
   talk: buildTalk,

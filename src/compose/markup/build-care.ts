@@ -1,6 +1,7 @@
 import { urgencies } from '../../model/aftercare-codes.ts';
 import type {
   Answers,
+  Asides,
   Blank,
   Checklist,
   ChecklistRow,
@@ -85,6 +86,18 @@ function buildBlank(element: MarkupElement): Blank {
   const share = requiredNumber(element, 'share');
   if (share <= 0) refuse(element, 'share of <blank> is not over 0');
   return { type: 'blank', share, alt: requiredText(element, 'alt') };
+}
+
+const mostAsides = 3;
+
+export function buildAsides(element: MarkupElement): Asides {
+  const columns = childrenNamed(element, 'aside').map((aside) => ({
+    heading: requiredText(aside, 'heading'),
+    boxes: flagOf(aside, 'boxes'),
+    items: buildParagraphs(aside),
+  }));
+  if (columns.length > mostAsides) refuse(element, `<asides> has more than ${mostAsides} <aside>`);
+  return { type: 'asides', columns, origin: element.origin };
 }
 
 const mostColumns = 4;

@@ -12,7 +12,7 @@ const rule = (required: string, optional: string, content: string): ElementRule 
 });
 const split = (names: string): readonly string[] => (names === '' ? [] : names.split(' '));
 
-const care = 'warning-frames say answers calendar checklist talk teach-back signatures interpreter';
+const care = 'warning-frames say answers asides calendar checklist talk teach-back signatures interpreter';
 const flow = `p strip line-board table callout panel key matters ticks list write-in facts heading ${care}`;
 
 /** The closed vocabulary of the templates. An element is a block type of the document tree, or a part of one. */
@@ -63,6 +63,8 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   phone: rule('number', 'label', ''),
   say: rule('heading', '', 'sentence'),
   answers: rule('heading', '', 'sentence'),
+  asides: rule('', '', 'aside'),
+  aside: rule('heading', 'boxes', 'p'),
   sentence: rule('', '', 'part blank'),
   part: rule('', '', 'inline'),
   blank: rule('share alt', '', ''),

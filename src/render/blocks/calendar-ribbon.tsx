@@ -19,16 +19,19 @@ function Piece({ theme, piece }: PieceProps): ReactElement {
   const { pattern, label } = piece.stage;
   const width = (piece.days * theme.width) / daysInWeek;
   const words = Math.ceil(textWidth(label, type.label)) + 1;
+  const { height, outline } = ribbonSizes;
   const place = {
     position: 'absolute',
-    top: (ribbonSizes.height - type.label.lineHeight) / 2,
+    top: outline,
+    bottom: 0,
+    paddingTop: (height - type.label.lineHeight) / 2 - outline,
     width: words + 2 * ribbonLabel.side,
     paddingHorizontal: ribbonLabel.side,
     backgroundColor: palette.white,
     ...fromStart(direction, ribbonLabel.before),
   } as const;
   return (
-    <View style={{ width, height: ribbonSizes.height }}>
+    <View style={{ width, height }}>
       <Drawing mark={drawRibbon({ pattern, width, begins: piece.begins }, direction)} />
       {piece.labelled ? (
         <View style={place}>

@@ -15,7 +15,7 @@ import type { OfType, Place } from './unit-parts.ts';
 
 /** A row of 77 with its ribbon of 18; a day with more to say makes it higher. */
 const WEEK = 59;
-const HEAD_BELOW = 6;
+const HEAD_BELOW = 3;
 const KEY_GAP = 8;
 
 interface CalendarProps {

@@ -1,6 +1,7 @@
 import type { Block, DocumentTree } from '../../model/document.ts';
 import { themeOf } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { asideUnits } from './asides.tsx';
 import { calendarUnits } from './calendar.tsx';
 import { calloutUnits } from './callout.tsx';
 import { checklistUnits } from './checklist.tsx';
@@ -45,6 +46,7 @@ const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Pl
   'warning-frames': warningUnits,
   say: sayUnits,
   answers: answersUnits,
+  asides: asideUnits,
   calendar: calendarUnits,
   checklist: checklistUnits,
   talk: talkUnits,

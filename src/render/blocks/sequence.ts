@@ -108,8 +108,14 @@ function gapBetween(before: Block, next: Block, { theme, part }: { theme: Theme;
   if (next.type === 'topic' || (next.type === 'heading' && next.level === 2)) return space.betweenTopics;
   if (before.type === 'heading') return afterHeading(before.level, next, theme);
   if (before.type === 'paragraph') return afterParagraph(before, next, theme);
+  return part === 'note' ? gapOfNote(before, next, theme) : gapOfPair(before, next, theme);
+}
+
+/** What to say belongs to the frames above it, short lists to the calendar. */
+function gapOfPair(before: Block, next: Block, { space }: Theme): number {
   if (before.type === 'warning-frames' && next.type === 'say') return space.betweenFrames;
-  return part === 'note' ? gapOfNote(before, next, theme) : space.betweenBlocks;
+  if (before.type === 'calendar' && next.type === 'asides') return space.noteAfterStrip;
+  return space.betweenBlocks;
 }
 
 function afterHeading(level: 1 | 2 | 3, next: Block, { space }: Theme): number {
@@ -120,6 +126,7 @@ function afterHeading(level: 1 | 2 | 3, next: Block, { space }: Theme): number {
 
 function afterParagraph(before: Block, next: Block, { space }: Theme): number {
   if (next.type === 'paragraph') return space.betweenParagraphs;
+  if (next.type === 'calendar') return space.headToRows;
   if (next.type === 'list') return isSmall(before) ? space.betweenNotes : space.betweenSteps;
   return announcedTypes.has(next.type) ? space.noteAfterStrip : space.betweenBlocks;
 }

@@ -190,7 +190,7 @@ function Frame(props: FrameProps): ReactElement {
 export function warningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { betweenFrames, frameShrink } = theme.space;
-  const tag = place.headingTag(2);
+  const tag = place.headingTag(place.title === undefined ? 2 : 3);
   return block.frames.map((frame, index) => ({
     key: `${key}.frame.${index}`,
     origin: frame.origin,

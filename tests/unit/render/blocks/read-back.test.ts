@@ -3,6 +3,7 @@ import type { DocumentTree } from '../../../../src/model/document.ts';
 import { expectedText, furnitureTexts, repeatedTexts } from '../../../../src/model/tree-text.ts';
 import { renderPdf } from '../../../../src/render/index.ts';
 import { readBack } from '../../../../src/verify/read-back.ts';
+import { careTrees, turnedCareTrees } from '../../../helpers/sample-care-documents.ts';
 import { sampleTrees } from '../../../helpers/sample-documents.ts';
 
 // Read with pdf.js (through pdf-parse), which shares no code with the renderer.
@@ -28,9 +29,13 @@ async function render(documents: readonly DocumentTree[]) {
 }
 
 describe('the printed text of every type of block', () => {
-  it('is what the tree says, all of it, in its order, with nothing added but the furniture', async () => {
-    const { pages, texts } = await render(sampleTrees);
-    sampleTrees.forEach((tree, index) => {
+  it.each([
+    ['of a talk about choices', sampleTrees],
+    ['for going home and for consent', careTrees],
+    ['on the other paper, from right to left', turnedCareTrees],
+  ])('%s is what the tree says, in its order, with nothing added but the furniture', async (_, trees) => {
+    const { pages, texts } = await render(trees);
+    trees.forEach((tree, index) => {
       const bodies = pages.flatMap((place, at) => {
         if (place.document !== index) return [];
         const edge = compact(tree.furniture.draftEdge ?? '').repeat(6);

@@ -1,0 +1,113 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
+import type { Aside } from '../../model/care-blocks.ts';
+import type { Paragraph } from '../../model/document.ts';
+import { drawTickBox } from '../pictures/marks.ts';
+import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import type { Unit } from '../unit.ts';
+import { widestWord } from './fit-words.ts';
+import { Drawing, Words, stripRole } from './primitives.tsx';
+import { singleUnit } from './unit-parts.ts';
+import type { HeadingTag, OfType, Place } from './unit-parts.ts';
+
+const GAP = 18;
+const BOX = 15;
+const BOX_GAP = 8;
+const AFTER_HEADING = 4;
+const BETWEEN = 4;
+
+interface ItemProps {
+  readonly theme: Theme;
+  readonly item: Paragraph;
+  readonly box: boolean;
+  readonly width: number;
+}
+
+function Item({ theme, item, box, width }: ItemProps): ReactElement {
+  const { direction } = theme;
+  const role = stripRole(theme, item.role);
+  const indent = box ? BOX + BOX_GAP : 0;
+  const top = Math.max(0, firstBaseline(role) - (0.69 * role.size) / 2 - BOX / 2);
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+      {box ? (
+        <View style={{ width: BOX, paddingTop: top }}>
+          <Drawing mark={drawTickBox(BOX, direction)} />
+        </View>
+      ) : null}
+      <View
+        sem={{ tag: 'LBody' }}
+        style={{ width: width - indent, ...gapStart(direction, box ? BOX_GAP : 0) }}
+      >
+        <Words
+          theme={theme}
+          text={item.inlines}
+          role={role}
+          width={width - indent}
+          setting="balanced"
+          sem={{ tag: 'P' }}
+        />
+      </View>
+    </View>
+  );
+}
+
+interface ColumnProps {
+  readonly theme: Theme;
+  readonly column: Aside;
+  readonly width: number;
+  readonly tag: HeadingTag;
+}
+
+function Column({ theme, column, width, tag }: ColumnProps): ReactElement {
+  return (
+    <View style={{ width }}>
+      <Words
+        theme={theme}
+        text={column.heading}
+        role={theme.type.smallHeading}
+        width={width}
+        setting="balanced"
+        sem={{ tag }}
+      />
+      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
+        {column.items.map((item, index) => (
+          <View key={index} style={{ marginTop: index === 0 ? AFTER_HEADING : BETWEEN }}>
+            <Item theme={theme} item={item} box={column.boxes} width={width} />
+          </View>
+        ))}
+      </View>
+    </View>
+  );
+}
+
+/** Whether every word of a column, measured in bold, has room in this width. */
+function fits({ heading, boxes, items }: Aside, width: number, theme: Theme): boolean {
+  const indent = boxes ? BOX + BOX_GAP : 0;
+  const words = items.map(({ inlines }) => inlines.map(({ value }) => value).join(''));
+  const widest = Math.max(0, ...words.map((text) => widestWord(text, theme.type.strong)));
+  return widest <= width - indent && widestWord(heading, theme.type.smallHeading) <= width;
+}
+
+/** Side by side where every word has room, else one under another. */
+export function asideUnits(block: OfType<'asides'>, place: Place): readonly Unit[] {
+  const { theme } = place;
+  const count = Math.max(1, block.columns.length);
+  const each = (theme.width - GAP * (count - 1)) / count;
+  const beside = block.columns.every((column) => fits(column, each, theme));
+  const tag = place.headingTag(3);
+  const element = (
+    <View style={{ width: theme.width, flexDirection: beside ? rowDirection(theme.direction) : 'column' }}>
+      {block.columns.map((column, index) => {
+        const gap = index === 0 ? 0 : GAP;
+        return (
+          <View key={index} style={beside ? gapStart(theme.direction, gap) : { marginTop: gap }}>
+            <Column theme={theme} column={column} width={beside ? each : theme.width} tag={tag} />
+          </View>
+        );
+      })}
+    </View>
+  );
+  return singleUnit(block, place, element);
+}
