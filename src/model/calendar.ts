@@ -102,7 +102,9 @@ export function ribbonLabelFits(label: string, days: number): boolean {
 
 /** Kinds of letters and the widest of each in semibold, as a share of the type size. The first that fits counts. */
 const letterWidths: readonly (readonly [RegExp, number])[] = [
+  // A horn widens its letter, a caron beside a tall letter too; other marks stand above or below.
   [/\u031b/u, 0.05],
+  [/\u030c/u, 0.12],
   [/\p{Mn}/u, 0],
   [/[ ijl.,;:!'·]/u, 0.3],
   [/[frtI()-]/u, 0.45],
