@@ -27,8 +27,8 @@ type Shown = ShownCell<KnownCell>;
 /** Wide enough that most records take one line; percent of the page. */
 const columns = [
   { key: 'record', width: 24.9 },
-  { key: 'outcome', width: 18.4 },
-  { key: 'time', width: 6.8 },
+  { key: 'outcome', width: 16 },
+  { key: 'time', width: 9.2 },
   { key: 'figure', width: 9.7, align: 'end' },
   { key: 'interval', width: 12.7 },
   { key: 'n', width: 6.1, align: 'end' },
