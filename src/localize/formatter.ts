@@ -29,6 +29,7 @@ export function makeFormatter({ format, range_word: rangeWord }: LocaleSettings)
       const type = join === 'and' ? 'conjunction' : 'disjunction';
       return printable(new Intl.ListFormat(format, { type, style: 'long' }).format(items));
     },
+    languageName: (tag) => new Intl.DisplayNames(format, { type: 'language' }).of(tag) ?? tag,
     weight: (kg, units) => inUnits(units, (perUnit) => number(kg / perUnit, 0)),
     weightRange: (low, high, units) =>
       inUnits(units, (perUnit) => range(number(low / perUnit, 0), number(high / perUnit, 0))),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** Document kinds this version can make. */
-export const documentKinds = ['comparison', 'questions', 'sources', 'clinician-sheet'] as const;
+export const documentKinds = ['comparison', 'questions', 'consent', 'sources', 'clinician-sheet'] as const;
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
 

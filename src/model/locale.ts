@@ -29,6 +29,8 @@ export interface Formatter {
   /** `December 2026`; input year-month-day, year-month or year. */
   readonly monthYear: (iso: string) => string;
   readonly list: (items: readonly string[], join: 'and' | 'or') => string;
+  /** Name of a language, in this one: `Spanish`. Input a language tag; the tag itself where it has no name. */
+  readonly languageName: (tag: string) => string;
   /** Whole kilograms or pounds in the unit(s) of the clinic: `93 kg`, `206 lb`, `206 lb (93 kg)`. */
   readonly weight: (kg: number, units: WeightUnits) => string;
   /** `82 to 105 kg`, `180 to 232 lb`, `180 to 232 lb (82 to 105 kg)`. */

@@ -23,15 +23,16 @@ export interface PlannedPage {
 }
 
 /**
- * Prices of what should not be. The first four are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages that are not nearly empty, in whole groups, in pages at least half full, then
- * in the number of pages. Between plans of as many
- * pages white counts, and that a group which no page can hold breaks as seldom as it may.
+ * Prices of what should not be. The first five are each far above all of the next kind together, so that the plan is
+ * best first in kept rules, then in pages that are not nearly empty, in whole groups, in a last page that is not short,
+ * in pages at least half full, then in the number of pages. Between plans of as many pages white counts, and that a
+ * group which no page can hold breaks as seldom as it may.
  */
 const prices = {
   brokenKeep: 1e9,
   nearlyEmpty: 1e7,
   brokenGroup: 1e5,
+  shortLast: 1e4,
   underHalf: 1e3,
   page: 1,
   insideGroup: 0.2,
@@ -120,18 +121,20 @@ function pagesFrom(
 function pagePrice({ natural, shrink }: Extent, bodyHeight: number, free: boolean): number {
   const white = Math.max(0, bodyHeight - natural) / bodyHeight;
   const shrunk = shrink === 0 ? 0 : Math.max(0, natural - bodyHeight) / shrink;
-  const charged = free ? hardlyBegun(white) : white ** 2 + emptiness(white);
+  const charged = free ? shortness(white) : white ** 2 + emptiness(white);
   return charged + prices.shrink * shrunk ** 2 + prices.page;
 }
 
-/** A page that is hardly begun looks like a mistake, wherever it stands. */
-function hardlyBegun(white: number): number {
-  return white > 0.65 ? prices.nearlyEmpty : 0;
+/** A page that is hardly begun looks like a mistake; one under half full merely looks unplanned. */
+function emptiness(white: number): number {
+  if (white > 0.65) return prices.nearlyEmpty;
+  return white > 0.5 ? prices.underHalf : 0;
 }
 
-/** One under half full merely looks unplanned. */
-function emptiness(white: number): number {
-  return white > 0.5 && white <= 0.65 ? prices.underHalf : hardlyBegun(white);
+/** A last page may be short, but it should hold more than a few lines, and what fits a page is not split to fill it. */
+function shortness(white: number): number {
+  if (white > 0.75) return prices.nearlyEmpty;
+  return white > 0.65 ? prices.shortLast : 0;
 }
 
 /** What it costs to begin a page with each unit. */

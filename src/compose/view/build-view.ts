@@ -5,6 +5,7 @@ import { body, plainRow } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
 import { viewAsks } from './view-asks.ts';
 import { viewChoices, viewCover } from './view-choices.ts';
+import { viewConsent } from './view-consent.ts';
 import { viewClinician } from './view-clinician.ts';
 import { viewHealth } from './view-health.ts';
 import { viewLeanChecks } from './view-lean-checks.ts';
@@ -54,6 +55,7 @@ export function buildView(scene: Scene): ViewModel {
     matters: () => viewMatters(scene),
     next: () => viewNext(scene),
     questions: () => viewQuestions(scene),
+    consent: () => viewConsent(scene),
     sources: () => viewSources(scene),
     clinician: () => viewClinician(scene),
     weighing: () => viewWeighing(scene),

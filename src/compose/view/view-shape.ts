@@ -3,6 +3,7 @@ import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
 import { asksShape } from './view-asks.ts';
 import { choicesShape, coverShape } from './view-choices.ts';
+import { consentShape } from './view-consent.ts';
 import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
 import { leanChecksShape } from './view-lean-checks.ts';
@@ -45,6 +46,7 @@ export const viewShape = group({
   matters: mattersShape,
   next: nextShape,
   questions: questionsShape,
+  consent: consentShape,
   sources: sourcesShape,
   clinician: clinicianShape,
   weighing: weighingShape,

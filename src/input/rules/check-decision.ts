@@ -17,6 +17,7 @@ export const checkDecision: Rule = (read) => {
     ...named.flatMap((entry) => checkAmongOptions(entry, read)),
     ...findRepeats(against, 'this option is advised against twice'),
     ...checkLeaning(read, against),
+    ...checkChosen(read),
     ...offerNoOperation(read),
   ];
 };
@@ -55,6 +56,17 @@ function checkLeaning(read: FieldReader, against: readonly Entry[]): Finding[] {
       related: [{ path: other.path, message: 'advised against here' }],
     },
   ];
+}
+
+/** Documents about one treatment need to know which. */
+const aboutTheChosen: readonly string[] = ['consent'];
+
+function checkChosen(read: FieldReader): Finding[] {
+  const asked = read.texts(['documents']).find(({ value }) => aboutTheChosen.includes(value));
+  if (asked === undefined || read.text(['decision', 'chosen']) !== undefined) return [];
+  const message = `${asked.value} is about the treatment that was chosen, and decision.chosen is not there`;
+  const hint = 'Write decision.chosen, or leave this document out.';
+  return [{ code: 'CASE_CONFLICT', path: asked.path, message, hint }];
 }
 
 function offerNoOperation(read: FieldReader): Finding[] {

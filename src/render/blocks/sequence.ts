@@ -163,7 +163,19 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (part !== 'note') return { units: [...units, ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
-  return { units: [...keepLast(units), ...joined], before: block };
+  return {
+    units: [...keepLast(units), ...(isNoteList(block) ? keepTogether(joined) : joined)],
+    before: block,
+  };
+}
+
+/** Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. */
+function isNoteList(block: Block): boolean {
+  return block.type === 'list' && isNotes(block);
+}
+
+function keepTogether(units: readonly Unit[]): readonly Unit[] {
+  return units.map((unit, index) => (index === units.length - 1 ? unit : { ...unit, keepWithNext: true }));
 }
 
 /** Units of blocks one under another, with the white between them and what may not be parted. */

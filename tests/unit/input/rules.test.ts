@@ -95,6 +95,12 @@ describe('what is asked and what went before', () => {
     ]);
   });
 
+  it('a record of the talk needs a treatment that was chosen', () => {
+    const documents: Change = ['documents: [comparison', 'documents: [consent, comparison'];
+    expect(messages(documents)).toEqual([expect.stringContaining('decision.chosen is not there')]);
+    expect(messages(documents, decide('chosen: bypass'))).toEqual([]);
+  });
+
   it('the trouble is a condition or an outcome', () => {
     const body = (trouble: string): Change =>
       earlier(`{operation: band, trouble: ${trouble}, status: in-place}`);

@@ -141,6 +141,12 @@ describe('planPages', () => {
     expect(plan(bound).map((page) => page.length)).toEqual([2, 2]);
   });
 
+  it('leaves a last page short rather than split a group that fits, but not nearly empty', () => {
+    const group = [unit(140, { group: 'a' }), unit(140, { group: 'a' }), unit(140, { group: 'a' })];
+    expect(plan([unit(200), ...group, unit(180)]).map((page) => page.length)).toEqual([4, 1]);
+    expect(plan([unit(200), ...group, unit(150)]).map((page) => page.length)).toEqual([3, 2]);
+  });
+
   it('takes units over to the last page rather than leave it nearly empty, and no more than it must', () => {
     expect(plan([unit(200), unit(200), unit(200), unit(100)]).map((page) => page.length)).toEqual([2, 2]);
     expect(plan([unit(200), unit(200), unit(200), unit(250)]).map((page) => page.length)).toEqual([3, 1]);

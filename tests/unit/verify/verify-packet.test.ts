@@ -98,6 +98,7 @@ function locale(
       date: unused,
       monthYear: unused,
       list: unused,
+      languageName: unused,
       weight: unused,
       weightRange: unused,
     },

@@ -231,6 +231,9 @@ describe('keep rules', () => {
       const [last, first] = [units[at - 1], units[at]];
       return [last?.keepWithNext, first?.gapBefore, first?.group];
     };
+    const five = list('small', 'small', 'small', 'small', 'small');
+    const kept = unitsOf(topic('Which?', [], [table, five])).slice(-5);
+    expect(kept.map((unit) => unit.keepWithNext)).toEqual([true, true, true, true, false]);
     expect(listAfter(table, list('small', 'small'))).toEqual([true, 10, '0.0']);
     // Steps of a body size, even among small ones, are no notes; nor is a list under a paragraph.
     expect(listAfter(table, list('body', 'body'))).toEqual([false, 18, '0.1.list']);
