@@ -35,7 +35,10 @@ describe('the examples', () => {
     expect(example.example).toBe(true);
     expect(`${example.case}.yaml`).toBe(name);
     expect(example.languages).toEqual(['en', 'es']);
-    expect(documentsOf(example)).toEqual(['comparison', 'questions', 'sources', 'clinician-sheet']);
+    // Before a choice all that helps to choose; after it the record of the talk.
+    const choosing = ['comparison', 'questions', 'sources', 'clinician-sheet'];
+    const chosen = example.decision.chosen !== null;
+    expect(documentsOf(example)).toEqual(chosen ? ['consent', 'clinician-sheet'] : choosing);
   });
 
   it('cover what tells people apart: BMI from 27 to 62, age to 68, units, what was done before, and opinions', () => {
