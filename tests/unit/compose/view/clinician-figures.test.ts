@@ -81,9 +81,9 @@ describe('figures for clinicians', () => {
   });
 
   it.each([
-    { horizon: { months: 60 }, timeBasis: 'by', en: '≤ 5 y', es: '≤ 5 a' },
+    { horizon: { months: 60 }, timeBasis: 'by', en: '≤ 5 y', es: '≤ 5 años' },
     { horizon: { months: 17 }, timeBasis: 'at', en: '17 mo', es: '17 m' },
-    { horizon: { months: 48 }, timeBasis: 'mean-follow-up', en: '≈ 4 y', es: '≈ 4 a' },
+    { horizon: { months: 48 }, timeBasis: 'mean-follow-up', en: '≈ 4 y', es: '≈ 4 años' },
     { horizon: { days: 30 }, timeBasis: 'unclear', en: '≈ 30 d', es: '≈ 30 d' },
     { horizon: {}, timeBasis: 'peri-operative', en: 'peri-op.', es: 'periop.' },
     { horizon: {}, timeBasis: 'unclear', en: 'not stated', es: 'no se indica' },
