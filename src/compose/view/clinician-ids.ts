@@ -25,9 +25,8 @@ export function idsTogether(ids: readonly string[]): readonly string[] {
 export function shortLength(scene: Scene, horizon: Horizon): string {
   const length = lengthOf(horizon);
   if (length === null) return scene.words.plain('clinician-sheet.time.not_stated');
-  return tied(
-    scene.words.plain(`clinician-sheet.time.${length.unit}`, { n: scene.format.number(length.count) }),
-  );
+  const { unit, count } = length;
+  return tied(scene.words.plain(`clinician-sheet.time.${unit}`, { n: scene.format.number(count), count }));
 }
 
 /** The same with how it was counted: "≤ 30 d" any time up to then, "5 y" at that time, "mean 2 y", "≈ 4 y". */
