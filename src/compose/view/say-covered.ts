@@ -26,9 +26,13 @@ function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Ma
   const { words, format } = scene;
   const stated = records.map(({ people }) => people.bmi).filter((bmi) => bmi !== undefined);
   if (stated.length === 0) return [words.say('common.covered.bmi_none')];
+  const middle = middleOver(
+    scene,
+    records.map(({ people }) => people.bmi),
+  );
+  if (middle !== null)
+    return [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : ''}`, { bmi: middle.range })];
   const partly = stated.length < records.length ? [words.say('common.covered.bmi_partly')] : [];
-  const middles = rangeOf(scene, stated.map(middleOf));
-  if (middles !== null) return [words.say('common.covered.bmi_mean', { bmi: middles }), ...partly];
   const lows = stated.flatMap(({ low }) => (low === undefined ? [] : [low]));
   if (lows.length < stated.length) return partly;
   const low = format.number(Math.min(...lows));
@@ -36,22 +40,31 @@ function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Ma
 }
 
 function ageLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {
-  const age = rangeOf(
+  const middle = middleOver(
     scene,
-    records.map(({ people }) => middleOf(people.age)),
+    records.map(({ people }) => people.age),
   );
+  if (middle === null) return [];
   const years = scene.format.number(scene.comparison.person.age);
-  return age === null ? [] : [scene.words.say('common.covered.age_mean', { age, years })];
+  const key = `common.covered.age_mean${middle.ofSome ? '_some' : ''}`;
+  return [scene.words.say(key, { age: middle.range, years })];
 }
 
-function middleOf(spread: Spread | undefined): number | undefined {
-  return spread?.mean ?? spread?.median;
+interface Middle {
+  /** "46", or "43 to 49" over several studies. */
+  readonly range: string;
+  /** Others of these studies state no average, and it is never said as theirs. */
+  readonly ofSome: boolean;
 }
 
-/** "46", or "43 to 49" over several studies; null where none states it. */
-function rangeOf({ format }: Scene, middles: readonly (number | undefined)[]): string | null {
-  const stated = middles.filter((middle) => middle !== undefined).map((middle) => Math.round(middle));
+/** Null where no study states an average. */
+function middleOver({ format }: Scene, spreads: readonly (Spread | undefined)[]): Middle | null {
+  const stated = spreads
+    .map((spread) => spread?.mean ?? spread?.median)
+    .filter((middle) => middle !== undefined)
+    .map((middle) => Math.round(middle));
   if (stated.length === 0) return null;
   const [low, high] = [Math.min(...stated), Math.max(...stated)];
-  return low === high ? format.number(low) : format.range(format.number(low), format.number(high));
+  const range = low === high ? format.number(low) : format.range(format.number(low), format.number(high));
+  return { range, ofSome: stated.length < spreads.length };
 }

@@ -95,11 +95,22 @@ const unsureEvents = 30;
 
 /** "Could be 36 to 127.", where few events make the number unsure; null where the limits are near or not known. */
 export function couldBeInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
+  const range = unsureRange(scene, cell, denominator);
+  return range === null ? null : scene.words.say('common.share.could_be', { range });
+}
+
+/** The same where the number beside it has another denominator: "Could be 36 to 127 out of 1,000." */
+export function couldBeOutOf(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
+  const range = unsureRange(scene, cell, denominator);
+  const of = scene.format.number(denominator);
+  return range === null ? null : scene.words.say('common.share.could_be_of', { range, of });
+}
+
+function unsureRange(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
   const { interval, events, n, value } = cell.value;
   const counted = events ?? (n === undefined ? undefined : n * value);
   if (interval === undefined || counted === undefined || counted >= unsureEvents) return null;
-  const range = figure(limitsInWords(scene, interval, denominator), sourceOf(cell));
-  return scene.words.say('common.share.could_be', { range });
+  return figure(limitsInWords(scene, interval, denominator), sourceOf(cell));
 }
 
 /** "21 to 27", never a limit rounded to nothing and never a range narrower than it is. */

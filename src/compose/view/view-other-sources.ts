@@ -78,7 +78,9 @@ function whereSeen(
   const addresses = seen.flatMap((source) =>
     source.study === undefined && source.url !== undefined ? [shortAddress(source.url)] : [],
   );
-  const cited = unique(studies).map(String);
+  const cited = unique(studies)
+    .toSorted((a, b) => a - b)
+    .map(String);
   const parts = [
     ...(cited.length === 0
       ? []

@@ -120,10 +120,11 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
   const facts: readonly (Markup | null)[] = [
     rest,
     couldBeInWords(scene, cell, denominator),
-    othersInWords(scene, cell, denominator),
     time === null ? null : scene.words.say('common.counted', { time }),
     fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
+    // Last, so that "these people" above are those of the figure.
+    othersInWords(scene, cell, denominator),
   ];
   const lines = [
     lineOf('number', figure(number, sourceOf(cell))),

@@ -2,8 +2,8 @@ import type { KnownCell } from '../../model/comparison.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare, upperCount } from '../round-counts.ts';
-import { knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
+import { sourcedCells } from './list-sourced-cells.ts';
 import { numberStudies } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { amountInWords } from './say-amount.ts';
@@ -38,22 +38,24 @@ export type SourcesView = Viewed<typeof sourcesShape>;
 
 /** Every figure shown, with its people, time, design, certainty and study; then the studies in full. */
 export function viewSources(scene: Scene): SourcesView {
-  const cells = knownCells(scene.comparison).filter(({ cell }) => standsOnPage(scene, cell));
+  const cells = sourcedCells(scene);
   const numbers = numberStudies(
     scene,
     cells.map(({ cell }) => cell),
   );
-  const designs = cells.map(
-    ({ cell }) =>
-      scene.records.get(cell.lead.record)?.design ?? scene.evidence.studies.get(cell.lead.study)?.design,
-  );
+  const designs = cells
+    .map(
+      ({ cell }) =>
+        scene.records.get(cell.lead.record)?.design ?? scene.evidence.studies.get(cell.lead.study)?.design,
+    )
+    .filter((design) => design !== undefined)
+    .toSorted();
+  const certainties = cells
+    .map(({ cell }) => cell.lead.certainty)
+    .toSorted((a, b) => degrees.indexOf(a) - degrees.indexOf(b));
   return {
     designs: explained(scene, 'designs', designs),
-    certainties: explained(
-      scene,
-      'certainties',
-      cells.map(({ cell }) => cell.lead.certainty),
-    ),
+    certainties: explained(scene, 'certainties', certainties),
     topics: optionTopics(scene, cells, numbers),
     ...otherSources(scene, numbers),
     studies: numbers.citations(),
@@ -61,23 +63,17 @@ export function viewSources(scene: Scene): SourcesView {
   };
 }
 
-/** Whether the patient pages print it: not a weight beside a line of one study, nor a stay that the clinic states itself. */
-function standsOnPage(scene: Scene, cell: KnownCell): boolean {
-  if (cell.outcome === 'hospital-stay') return scene.clinic.protocol.stay[cell.option] === undefined;
-  const { courses, mainMonths } = scene.comparison.weight;
-  if (!isWeight(cell) || cell.asked.months === mainMonths) return true;
-  return !cell.value.computed && courses.every(({ option }) => option !== cell.option);
-}
+/** How sure a figure is, the surest first. */
+const degrees: readonly string[] = ['high', 'moderate', 'low', 'very-low'];
 
-/** "Registry: a register that counts …", for each code that occurs. */
+/** "Registry: a register that counts …", for each code that occurs, in the order given. */
 function explained(
   scene: Scene,
   group: 'designs' | 'certainties',
-  codes: readonly (string | undefined)[],
+  codes: readonly string[],
 ): readonly Markup[] {
   const meanings = group === 'designs' ? 'codes.designs' : 'codes.certainty';
-  const found = [...new Set(codes.filter((code) => code !== undefined))].sort((a, b) => (a < b ? -1 : 1));
-  return found.map((code) =>
+  return [...new Set(codes)].map((code) =>
     scene.words.say(`sources.explained.${group}`, {
       name: scene.words.plain(`sources.${group}.${code}`),
       meaning: scene.words.plain(`${meanings}.${code}`),
@@ -162,11 +158,13 @@ function howInWords(scene: Scene, cell: KnownCell, record: EvidenceRecord): Mark
 }
 
 function valueInWords(scene: Scene, { cell, denominator }: Shown): Markup {
-  if (isWeight(cell))
-    return scene.words.say('sources.weight', {
-      weight: figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell)),
-      twl: figure(scene.format.number(cell.value.twlPercent, 1), sourceOf(cell)),
+  if (isWeight(cell)) {
+    const { averageKg, twlPercent } = cell.value;
+    return scene.words.say(twlPercent < 0 ? 'sources.weight_gained' : 'sources.weight', {
+      weight: figure(weightInWords(scene, averageKg), sourceOf(cell)),
+      twl: figure(scene.format.number(Math.abs(twlPercent), 1), sourceOf(cell)),
     });
+  }
   if (!isShare(cell)) return scene.words.say('sources.value', { value: amountInWords(scene, cell) });
   const number = shareInWords(scene, roundShare(cell.value, denominator), denominator);
   return scene.words.say('sources.value', { value: figure(number, sourceOf(cell)) });
@@ -222,7 +220,10 @@ function studyLine(scene: Scene, cell: KnownCell, numbers: StudyNumbers): Markup
   const unique = others.filter((id, index) => others.indexOf(id) === index);
   if (unique.length === 0) return study;
   const list = scene.format.list(
-    unique.map((id) => String(numbers.of(id))),
+    unique
+      .map((id) => numbers.of(id))
+      .toSorted((a, b) => a - b)
+      .map(String),
     'and',
   );
   const converted = (cell.others?.records ?? []).some((id) => isConverted(scene.records.get(id)));

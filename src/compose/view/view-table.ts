@@ -6,14 +6,7 @@ import { createNotes } from './notes.ts';
 import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
 import { sayMissing, sayNear, unknownNote } from './say-reason.ts';
-import {
-  couldBeInWords,
-  fewPeopleInWords,
-  isShare,
-  restInWords,
-  shareInTable,
-  sourceOf,
-} from './say-share.ts';
+import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
@@ -35,7 +28,7 @@ export function viewTables(
 ): readonly TableView[] {
   const told = rows.filter(({ cells }) => cells.some(({ state }) => state === 'known'));
   const times = new Set(told.map((row) => sayLength(scene, row.asked)));
-  const setting = { denominator, sameTime: times.size <= 1 };
+  const setting = { denominator, sameTime: times.size <= 1, outcomes: told.length };
   const tables = shareOut(told).map((columns, index) =>
     tableOf(scene, columns, { ...setting, first: index === 0 }),
   );
@@ -78,6 +71,8 @@ function shareOut(rows: readonly OutcomeRow[]): readonly (readonly OutcomeRow[])
 interface TableSetting {
   readonly denominator: Denominator;
   readonly sameTime: boolean;
+  /** Outcomes over all tables of the topic. */
+  readonly outcomes: number;
   readonly first: boolean;
 }
 
@@ -118,9 +113,9 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const lead = setting.sameTime
     ? words.say('common.table.lead', { of, time })
     : words.say('common.table.lead_times', { of });
-  return setting.first
-    ? joined(lead, words.say('common.table.rest'), words.say('common.table.no_note'))
-    : lead;
+  if (!setting.first) return lead;
+  const several = setting.outcomes > 1 ? [words.say('common.table.several')] : [];
+  return joined(lead, words.say('common.table.rest'), ...several, words.say('common.table.no_note'));
 }
 
 function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
@@ -201,7 +196,7 @@ function countedInTable(scene: Scene, cell: ShareCell): Markup {
 /** “1 of 130”: how many that could be out of the table's denominator. */
 function fewestNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
   const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
-  const range = couldBeInWords(scene, cell, denominator);
+  const range = couldBeOutOf(scene, cell, denominator);
   return range === null ? (fewPeopleInWords(scene, cell) ?? lead) : joined(lead, range);
 }
 
@@ -222,7 +217,10 @@ function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {
 }
 
 function citeNotes(scene: Scene, remarks: readonly Markup[], notes: Notes): Markup {
-  const numbers = remarks.map((remark) => scene.format.number(notes.cite(remark)));
-  const list = scene.format.list(numbers, 'and');
+  const numbers = remarks.map((remark) => notes.cite(remark)).toSorted((a, b) => a - b);
+  const list = scene.format.list(
+    numbers.map((number) => scene.format.number(number)),
+    'and',
+  );
   return scene.words.say('common.table.note', { list, count: numbers.length });
 }

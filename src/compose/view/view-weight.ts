@@ -100,10 +100,11 @@ function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
     changeInWords(scene, cell),
     time === null ? null : scene.words.say('common.measured', { time }),
     spreadInWords(scene, cell),
-    otherWeights(scene, cell),
     fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
     computedInWords(scene, cell),
+    // Last, so that "these people" above are those of the figure.
+    otherWeights(scene, cell),
   ];
   const lines = [
     lineOf('number', figure(weightInWords(scene, value.averageKg), sourceOf(cell))),
@@ -203,15 +204,25 @@ function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
   return kinds.map(({ kind, key }) => ({ kind, words: scene.words.plain(`common.key.${key}`) }));
 }
 
-/** Weight at the main horizon for the short table on the first page, else at the longest time known. */
-export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
+/**
+ * Weight at the main horizon for the short table on the first page, else at the longest time known. Like the line of
+ * other times, it leaves out what was worked out from another measure: a short cell has no room to say so.
+ */
+export function weightInShort(scene: Scene, option: NamedOption): WeightCell | undefined {
   const { main, over } = scene.comparison.weight;
-  const known = [main, ...over.toReversed()]
+  return [main, ...over.toReversed()]
     .map(({ cells }) => cells.find((cell) => cell.option === option.code))
-    .find((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell));
+    .find(
+      (cell, index): cell is WeightCell =>
+        cell?.state === 'known' && isWeight(cell) && (index === 0 || !cell.value.computed),
+    );
+}
+
+export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
+  const known = weightInShort(scene, option);
   if (known === undefined) return scene.words.say('common.table.not_known');
   const weight = figure(weightInWords(scene, known.value.averageKg), sourceOf(known));
-  const other = otherTime(scene, main.asked, known.lead);
+  const other = otherTime(scene, scene.comparison.weight.main.asked, known.lead);
   if (other === null) return weight;
   return scene.words.say('common.weight.short_after', { weight, time: sayLength(scene, known.lead.horizon) });
 }

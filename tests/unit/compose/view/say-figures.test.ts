@@ -258,8 +258,17 @@ describe('who was measured', () => {
     expect(line([{ bmi: { mean: 45.9, low: 35 }, age: { mean: 41.6 } }])).toBe(
       'People in these studies had a BMI of 46 on average. Your BMI is 43.1. They were 42 years old on average. You are 45.',
     );
-    expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 }, age: { median: 39 } }])).toBe(
-      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.1. They were 39 years old on average. You are 45.',
+    expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 } }])).toBe(
+      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.1.',
+    );
+  });
+
+  it('is never said of studies that state no average from those that do', () => {
+    expect(line([{ bmi: { low: 35 } }, { bmi: { mean: 45.9 }, age: { median: 39 } }])).toBe(
+      'Not every study gives an average BMI. Where one does, it is 46. Your BMI is 43.1. Not every study gives an average age. Where one does, it is 39. You are 45.',
+    );
+    expect(line([{ bmi: { mean: 44 } }, {}])).toBe(
+      'Not every study gives an average BMI. Where one does, it is 44. Your BMI is 43.1.',
     );
   });
 
@@ -270,8 +279,8 @@ describe('who was measured', () => {
     // The lower limit of one is not known, so no limit holds for all.
     expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.1.');
     expect(line([{}])).toBe('These studies do not state the BMI. Your BMI is 43.1.');
-    expect(line([{ bmi: { mean: 44 } }, {}])).toBe(
-      'People in these studies had a BMI of 44 on average. Not every study states the BMI. Your BMI is 43.1.',
+    expect(line([{ bmi: { low: 40 } }, {}])).toBe(
+      'These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.1.',
     );
   });
 

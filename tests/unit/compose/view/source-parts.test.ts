@@ -96,6 +96,48 @@ describe('sources of an option', () => {
     ]);
   });
 
+  it('explain how sure figures are from the surest on', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const { main } = comparison.weight;
+    const degrees = ['very-low', 'high', 'low', 'moderate'];
+    const cells = main.cells.map((cell, index): Cell =>
+      cell.state === 'known'
+        ? { ...cell, lead: { ...cell.lead, certainty: degrees[index] ?? 'moderate' } }
+        : cell,
+    );
+    const weight = { ...comparison.weight, main: { ...main, cells }, over: [], courses: [] };
+    const scene = await sceneFor('en', { comparison: { ...comparison, weight, topics: [] } });
+    expect(viewSources(scene).certainties.map(({ markup }) => /“(.*)”/.exec(plain(markup))?.[1])).toEqual([
+      'very sure',
+      'quite sure',
+      'not sure',
+    ]);
+  });
+
+  it('say of people who grew heavier what they gained, never a loss below nothing', async () => {
+    const scene = await sceneFor('en');
+    const row = viewSources(scene).topics.at(-1)?.rows[0];
+    // 116.1 kg from 114.5.
+    expect(row?.lines.map(({ words }) => plain(words.markup)).join(' ')).toMatch(
+      /^256 lb \(116 kg\) on average\. Weight gained: 1\.4%\./,
+    );
+  });
+
+  it('name what the short table shows, even where a line over time stands beside it', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const { main, over } = comparison.weight;
+    const cells = main.cells.map((cell) => (cell.option === 'sleeve' ? unknownCell(cell) : cell));
+    const unknown = { ...main, cells };
+    const rows = over.map((row) => (row.asked.months === main.asked.months ? unknown : row));
+    const weight = { ...comparison.weight, main: unknown, over: rows };
+    const scene = await sceneFor('en', { comparison: { ...comparison, weight } });
+    const names = viewSources(scene).topics[0]?.rows.map(({ name }) => name.replaceAll('\u00a0', ' '));
+    expect(names?.filter((name) => name.startsWith('Weight'))).toEqual([
+      'Weight, 1 year',
+      'Weight over time',
+    ]);
+  });
+
   it('say of people whatever was stated, and that nothing was', async () => {
     const comparison = makeComparison(fiveOptions);
     const base = evidenceFor(comparison);

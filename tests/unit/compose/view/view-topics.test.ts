@@ -7,7 +7,13 @@ import { viewOwn } from '../../../../src/compose/view/view-own.ts';
 import { viewPeople } from '../../../../src/compose/view/view-people.ts';
 import { viewTables } from '../../../../src/compose/view/view-table.ts';
 import { viewWeight } from '../../../../src/compose/view/view-weight.ts';
-import type { Cell, ComparisonTable, OutcomeRow, Topic } from '../../../../src/model/comparison.ts';
+import type {
+  Cell,
+  ComparisonTable,
+  OutcomeRow,
+  RecordUse,
+  Topic,
+} from '../../../../src/model/comparison.ts';
 import {
   fiveOptions,
   fiveYears,
@@ -142,6 +148,26 @@ describe('in short', () => {
     // Of the bypass the figure at five years stands, though a longer time is known.
     expect(cells.slice(1, 4)).toEqual(['190 lb (86 kg)', '216 lb (98 kg) after 2 years', 'not known']);
   });
+
+  it('leaves out a weight at another time that was worked out from another measure, as the strip does', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const short = async (computed: boolean): Promise<readonly (string | undefined)[]> => {
+      const over = [
+        rowOf(fiveOptions, ['weight-loss', { months: 24 }], {
+          plication: (place) => weightCell(place, 98, { computed, metric: 'EWL' }),
+        }),
+      ];
+      const weight = { ...comparison.weight, over };
+      const scene = await sceneFor('en', { comparison: withRecords({ ...comparison, weight }) });
+      const strip = viewWeight(scene).rows[2];
+      return [cellsOf(viewChoices(scene).short)[2]?.[1], said(strip?.lines).at(-1)];
+    };
+    expect(await short(false)).toEqual(['216 lb (98 kg) after 2 years', '2 years: 216 lb.']);
+    expect(await short(true)).toEqual([
+      'not known',
+      'for people like you. The longest study in such people lasted 3 years.',
+    ]);
+  });
 });
 
 describe('the strip of weights', () => {
@@ -158,6 +184,24 @@ describe('the strip of weights', () => {
       ),
     ]);
     expect(rows.map(({ range, unknown }) => range ?? unknown)).toEqual([null, null, null, null, null]);
+  });
+
+  it('says who was measured before what other studies say, so that it is not taken as theirs', async () => {
+    const use: Partial<RecordUse> = {
+      match: 'near',
+      reasons: [{ code: 'age-outside', low: 21, high: 40, yours: 45 }],
+    };
+    const make = (place: Parameters<typeof weightCell>[0]): Cell => {
+      const cell = weightCell(place, 90);
+      const others = { low: 86.2, high: 96.2, records: ['a', 'b'] };
+      return { ...cell, lead: { ...cell.lead, ...use }, others };
+    };
+    const comparison = withMain({ sleeve: make });
+    const [row] = viewWeight(await sceneFor('en', { comparison })).rows;
+    expect(said(row?.lines).slice(-2)).toEqual([
+      'These people were 21 to 40 years old. You are 45.',
+      'Other studies: 190 to 212 lb.',
+    ]);
   });
 
   it('explains only the marks that it draws', async () => {
@@ -197,7 +241,7 @@ describe('lines over time', () => {
       'Sleeve: 196 lb after 1 year and 194 lb after 2 years; not followed after 2 years; you weigh 252 lb (115 kg) today.',
     );
     expect(plain(board?.intro ?? { markup: '' })).toBe(
-      'The line shows pounds by years from now. Each line follows the people of one study for as long as it lasted. There is no line for a gastric bypass, stomach folding, semaglutide, or no new treatment: no study followed people like you over time.',
+      'The line shows pounds by years from now. Each line follows the people of one study for as long as it lasted. There is no line for a gastric bypass, stomach folding, semaglutide, or no new treatment: we found no single study to draw it from.',
     );
   });
 
@@ -230,10 +274,39 @@ describe('tables of outcomes', () => {
     expect(viewTables(await sceneFor('en'), [], 100)).toEqual([]);
   });
 
-  it('say the denominator and the rest over the first of several only', async () => {
-    const rows = ['death', 'bleeding', 'vomiting', 'nausea', 'fracture'].map((outcome) =>
+  const rowsOf = (...outcomes: readonly string[]): readonly OutcomeRow[] =>
+    outcomes.map((outcome) =>
       rowOf(fiveOptions, [outcome, fiveYears], { sleeve: (place) => shareCell(place, [5, 100]) }),
     );
+
+  it('say that one person can have several only where there are several', async () => {
+    const lead = async (...outcomes: readonly string[]): Promise<string | undefined> =>
+      said(viewTables(await sceneFor('en'), rowsOf(...outcomes), 100)[0]?.lead)[0];
+    const several = 'One person can have several of these.';
+    expect(await lead('death', 'vomiting')).toContain(several);
+    expect(await lead('death')).not.toContain(several);
+    expect(await lead('death')).toContain('The others do not have it.');
+  });
+
+  it('cite their notes in the order of their numbers', async () => {
+    const few: Partial<RecordUse> = {
+      match: 'near',
+      reasons: [{ code: 'bmi-mean-only', mean: 45.9, yours: 43.1 }],
+    };
+    const row = rowOf(fiveOptions, ['death', fiveYears], {
+      sleeve: (place) => shareCell(place, [500, 1000], few),
+      bypass: (place) => shareCell(place, [30, 60], few),
+    });
+    const [table] = viewTables(await sceneFor('en'), [row], 100);
+    expect(
+      cellsOf(table)
+        .map(([, cell]) => cell)
+        .slice(0, 2),
+    ).toEqual(['50 | note 1', '50 | notes 1 and 2']);
+  });
+
+  it('say the denominator and the rest over the first of several only', async () => {
+    const rows = rowsOf('death', 'bleeding', 'vomiting', 'nausea', 'fracture');
     const tables = viewTables(await sceneFor('en'), rows, 100);
     expect(tables.map(({ columns }) => columns.length)).toEqual([4, 3]);
     const leads = tables.map(({ lead }) => said(lead).join(' '));
