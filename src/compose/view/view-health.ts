@@ -17,17 +17,28 @@ export type HealthView = Viewed<typeof healthShape>;
 /** About what a third of a page holds, so that call-outs find room between the strips. */
 const mostCharacters = 800;
 
+/** A line as it stands under its cause, and as it stands where a call-out begins with it. */
+interface HealthLine {
+  readonly following: Line;
+  readonly leading: Line;
+}
+
 /** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
 export function viewHealth(scene: Scene): HealthView {
-  const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
+  const notes = scene.comparison.notes
+    .map((note) => withDuty('caution', noteInWords(scene, note)))
+    .map((line): HealthLine => ({ following: line, leading: line }));
   return shareOut([...notes, ...cautionLines(scene)]).map((lines, index) => ({
     heading: scene.words.plain(index === 0 ? 'comparison.health.heading' : 'comparison.health.heading_more'),
     lines,
   }));
 }
 
-/** Cautions with the same cause stand together, its sentence once: "You have reflux. For a sleeve: …" */
-function cautionLines(scene: Scene): readonly Line[] {
+/**
+ * Cautions with the same cause stand together, its sentence once: "You have reflux. For a sleeve: …" A call-out that
+ * goes on with a cause says it again, since the one before may stand on another page.
+ */
+function cautionLines(scene: Scene): readonly HealthLine[] {
   const causes = new Map<string, CautionHit[]>();
   for (const hit of patientCautions(scene)) {
     const cause = triggersInWords(scene, hit).markup;
@@ -37,7 +48,8 @@ function cautionLines(scene: Scene): readonly Line[] {
     hits.map((hit, index) => {
       const text = joined(aboutOptions(scene, hit), cautionText(scene, hit));
       const lead = standingOn([theCase], bold({ markup: cause }));
-      return withDuty('caution', index === 0 ? joined(lead, text) : text);
+      const leading = withDuty('caution', joined(lead, text));
+      return { leading, following: index === 0 ? leading : withDuty('caution', text) };
     }),
   );
 }
@@ -88,17 +100,17 @@ function triggerInWords(scene: Scene, trigger: string): Markup {
   return scene.words.has(key) ? scene.words.say(key) : asMarkup('');
 }
 
-function shareOut(lines: readonly Line[]): readonly (readonly Line[])[] {
+function shareOut(lines: readonly HealthLine[]): readonly (readonly Line[])[] {
   const groups: Line[][] = [];
   let room = 0;
-  for (const line of lines) {
-    const length = readLength(line.words);
+  for (const { following, leading } of lines) {
     const current = groups.at(-1);
+    const length = readLength(following.words);
     if (current === undefined || room < length) {
-      groups.push([line]);
-      room = mostCharacters - length;
+      groups.push([leading]);
+      room = mostCharacters - readLength(leading.words);
     } else {
-      current.push(line);
+      current.push(following);
       room -= length;
     }
   }

@@ -26,7 +26,8 @@ export function viewQuestions(scene: Scene): QuestionsView {
   const groups: readonly (readonly [string, readonly Markup[]])[] = [
     ['general', generalQuestions.map((key) => words.say(`questions.general.${key}`))],
     ['options', optionQuestions(scene)],
-    ['health', [...ownHealth(scene), ...conflictQuestion(scene), ...askLines(scene)]],
+    ['health', [...ownHealth(scene), ...conflictQuestion(scene)]],
+    ['points', askLines(scene)],
     ['unknown', unknownQuestions(scene)],
     ['life', lifeQuestions.map((key) => words.say(`questions.life.${key}`))],
   ];
@@ -80,7 +81,7 @@ function conflictQuestion(scene: Scene): readonly Markup[] {
   return [standingOn([...new Set(cautions)].map(cautionStatement), words)];
 }
 
-/** Warnings that stand on usual practice are printed as what to ask; here with room for the answer. */
+/** Warnings that stand on usual practice are printed as what to ask; here, under a head that says whose words they are. */
 function askLines(scene: Scene): readonly Markup[] {
   return patientCautions(scene)
     .filter((hit) => !mayState(scene, hit))

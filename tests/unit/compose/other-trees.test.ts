@@ -112,9 +112,11 @@ describe('the questions', () => {
       'What do I need for my breathing at night',
       'Does the pill still protect me',
       'How can you help me to stop smoking',
-      'For stomach folding: Ask your surgeon how your BMI changes the risk of this operation.',
     ];
     expect(found['About my health']).toEqual(health.map((start): unknown => expect.stringContaining(start)));
+    expect(found['What my pages tell me to ask']).toEqual([
+      'For stomach folding: Ask your surgeon how your BMI changes the risk of this operation.',
+    ]);
     const outcome = (code: string): string => english.translator.text(`outcomes.${code}.name`);
     expect(found['About what is not known']).toEqual([
       `About stomach folding and semaglutide: there is no figure for people like me on “${outcome('weight-loss')}”. What have you seen yourself?`,
@@ -153,7 +155,7 @@ describe('the questions', () => {
       [1, 'Questions I can ask'],
       [3, 'About my choices'],
       [3, 'About each choice'],
-      [3, 'About my health'],
+      [3, 'What my pages tell me to ask'],
       [3, 'About what is not known'],
       [3, 'About daily life'],
       [3, 'My own questions'],
