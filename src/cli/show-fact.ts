@@ -1,7 +1,7 @@
 import type { FactDetails } from '../evidence/index.ts';
 import type { AftercareFact, AftercareSource } from '../model/aftercare.ts';
 import { alignColumns, countOf } from './align-columns.ts';
-import { showCitation } from './show-record.ts';
+import { showCitation, showReviewOf } from './show-record.ts';
 
 /** Facts on aftercare one a line: id, whom, use, how it was read, what it says. */
 export function showFacts(facts: readonly AftercareFact[]): string {
@@ -10,7 +10,7 @@ export function showFacts(facts: readonly AftercareFact[]): string {
 }
 
 /** Everything about one fact, where it was read, and why it may not print. */
-export function showFactDetails({ fact, source, withheld, others }: FactDetails): string {
+export function showFactDetails({ fact, source, withheld, others, review }: FactDetails): string {
   const lines: readonly (readonly [string, string | undefined])[] = [
     ['fact', fact.id],
     ['says', showValue(fact)],
@@ -31,6 +31,7 @@ export function showFactDetails({ fact, source, withheld, others }: FactDetails)
     ['note', fact.note],
     ...(source === undefined ? [] : showSource(source)),
     ['read at', (fact.seen_at === undefined ? source?.seen_at : [fact.seen_at])?.join(' ')],
+    ['read again', showReviewOf({ review })],
   ];
   const given = lines.flatMap(([name, value]) =>
     value === undefined || value === '' ? [] : [[name, value]],

@@ -41,7 +41,7 @@ export function showRecordDetails(details: RecordDetails): string {
 }
 
 /** By when, and where that day comes from. */
-function showReviewOf({ review }: RecordDetails): string | undefined {
+export function showReviewOf({ review }: Pick<RecordDetails, 'review'>): string | undefined {
   if (review === undefined) return undefined;
   const { by, setBy, readOn } = review;
   return setBy === 'interval'

@@ -9,6 +9,7 @@ export function showReview(state: ReviewState): string {
     `The whole is to be looked over by ${state.nextReview}${state.due ? ': that day has come.' : '.'}`,
     '',
     ...showSources(state),
+    ...showFactSources(state),
     '',
     `${countOf(unread.length, 'figure')} that nobody has read at the source; no patient page shows them:`,
     ...alignColumns(unread, '  '),
@@ -27,6 +28,26 @@ function showSources({ sources, until, next }: ReviewState): readonly string[] {
   return [
     `${countOf(figures, 'figure')} of ${studies} to be read again by ${until}.${later}`,
     ...sources.flatMap(showSource),
+  ];
+}
+
+/** Facts on aftercare that are due, and how many nobody has read. */
+function showFactSources({ aftercare, until, unreadFacts }: ReviewState): readonly string[] {
+  const count = aftercare.reduce((sum, { records }) => sum + records.length, 0);
+  const due =
+    count === 0
+      ? []
+      : [
+          '',
+          `${countOf(count, 'fact')} on aftercare of ${countOf(aftercare.length, 'source')} to be read again by ${until}.`,
+          ...aftercare.flatMap(showSource),
+        ];
+  if (unreadFacts.length === 0) return due;
+  const unread = `${countOf(unreadFacts.length, 'fact')} on aftercare that nobody has read at the source`;
+  return [
+    ...due,
+    '',
+    `${unread}; no patient page gives them as a rule (evidence list --seen memory or page-2nd).`,
   ];
 }
 

@@ -2,7 +2,10 @@ import { whyNeverPrinted } from '../model/aftercare-rules.ts';
 import type { WithheldReason } from '../model/aftercare-rules.ts';
 import type { AftercareTopic } from '../model/aftercare-codes.ts';
 import type { AftercareFact, AftercareSource } from '../model/aftercare.ts';
+import { isPrintable } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
+import { reviewOfFact } from '../model/review.ts';
+import type { Review } from '../model/review.ts';
 import type { Seen } from '../model/study.ts';
 
 /** What facts on aftercare to list; every key that is given must hold. */
@@ -19,6 +22,8 @@ export interface FactDetails {
   /** Always there in evidence that was loaded. */
   readonly source: AftercareSource | undefined;
   readonly withheld: readonly WithheldReason[];
+  /** When its source is to be read again; undefined for a fact that nobody has read there. */
+  readonly review: Review | undefined;
   /** Facts that say otherwise, or are alternatives to it. */
   readonly others: readonly AftercareFact[];
 }
@@ -43,6 +48,7 @@ export function showFact(evidence: EvidenceBase, id: string): FactDetails | unde
     fact,
     source,
     withheld: whyNeverPrinted(fact, source),
+    review: isPrintable(fact) ? reviewOfFact(evidence, fact) : undefined,
     others: evidence.aftercare.filter((other) => isOther(fact, other)),
   };
 }

@@ -1,7 +1,7 @@
 import { isPrintable } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
 import type { EvidenceRecord } from '../model/evidence-record.ts';
-import { reviewOf } from '../model/review.ts';
+import { reviewOf, reviewOfFact } from '../model/review.ts';
 import type { Study } from '../model/study.ts';
 import { listRecords } from './list-records.ts';
 import type { RecordRow } from './list-records.ts';
@@ -28,6 +28,10 @@ export interface ReviewState {
   readonly sources: readonly DueSource[];
   /** The first review after that day, with the number of its figures; undefined if none is left. */
   readonly next: { readonly by: string; readonly figures: number } | undefined;
+  /** The same for facts on aftercare: `study` is then the id of their source, and `records` are theirs. */
+  readonly aftercare: readonly DueSource[];
+  /** Facts on aftercare that nobody has read at their source. */
+  readonly unreadFacts: readonly string[];
   /** Figures that nobody has read at their source. */
   readonly unread: readonly RecordRow[];
   /** Studies whose citation is not wholly confirmed. */
@@ -54,6 +58,8 @@ export function reviewState(evidence: EvidenceBase, until: string): ReviewState 
       first === undefined
         ? undefined
         : { by: first, figures: coming.filter(({ by }) => by === first).length },
+    aftercare: dueFacts(evidence, until),
+    unreadFacts: evidence.aftercare.filter((fact) => !isPrintable(fact)).map(({ id }) => id),
     unread: listRecords(evidence, { printable: false }),
     unconfirmed: [...evidence.studies.values()].filter((study) => study.citation_unseen !== undefined),
   };
@@ -75,6 +81,20 @@ function sourcesOf(evidence: EvidenceBase, dated: readonly Dated[]): readonly Du
       records: own.map(({ record }) => record.id),
       places: [...new Set(places)],
     };
+  });
+}
+
+/** One entry a source, in the order of its earliest fact. */
+function dueFacts(evidence: EvidenceBase, until: string): readonly DueSource[] {
+  const dated = evidence.aftercare
+    .filter(isPrintable)
+    .map((fact) => ({ fact, by: reviewOfFact(evidence, fact).by }))
+    .filter(({ by }) => by <= until)
+    .sort((a, b) => byText(a.by, b.by) || byText(a.fact.id, b.fact.id));
+  return [...new Set(dated.map(({ fact }) => fact.source))].map((study) => {
+    const own = dated.filter(({ fact }) => fact.source === study);
+    const places = evidence.aftercareSources.get(study)?.seen_at ?? [];
+    return { study, by: own[0]?.by ?? '', records: own.map(({ fact }) => fact.id), places };
   });
 }
 

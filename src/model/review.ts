@@ -1,3 +1,4 @@
+import type { AftercareFact } from './aftercare.ts';
 import { addMonths } from './calendar-day.ts';
 import type { EvidenceBase } from './evidence.ts';
 import type { EvidenceRecord } from './evidence-record.ts';
@@ -5,8 +6,8 @@ import type { EvidenceRecord } from './evidence-record.ts';
 /** When the source of a figure is to be read again. Dates are ISO days. */
 export interface Review {
   readonly by: string;
-  /** Who set the day: the record, its study, or the interval of its option. */
-  readonly setBy: 'record' | 'study' | 'interval';
+  /** Who set the day: the record, its study, the source of a fact on aftercare, or the interval of the option. */
+  readonly setBy: 'record' | 'study' | 'source' | 'interval';
   /** The day on which the source was read, or that of the first release, before which it was. */
   readonly readOn: string;
 }
@@ -25,6 +26,20 @@ export function reviewOf(evidence: Reviewed, record: EvidenceRecord): Review {
   if (study?.review_by !== undefined) return { by: study.review_by, setBy: 'study', readOn };
   const option = evidence.options.find(({ code }) => code === record.option);
   const months = evidence.reviewMonths[option?.maturity ?? 'under-study'];
+  return { by: addMonths(readOn, months), setBy: 'interval', readOn };
+}
+
+/** The review of a fact on aftercare, by the least settled of the options that its source speaks of. */
+export function reviewOfFact(
+  evidence: Omit<Reviewed, 'studies'> & Pick<EvidenceBase, 'aftercareSources'>,
+  fact: Pick<AftercareFact, 'source' | 'options'>,
+): Review {
+  const source = evidence.aftercareSources.get(fact.source);
+  const readOn = source?.seen_on ?? firstRelease(evidence);
+  if (source?.review_by !== undefined) return { by: source.review_by, setBy: 'source', readOn };
+  const named = evidence.options.filter(({ code }) => fact.options.includes(code));
+  const intervals = named.map(({ maturity }) => evidence.reviewMonths[maturity]);
+  const months = Math.min(evidence.reviewMonths.established, ...intervals);
   return { by: addMonths(readOn, months), setBy: 'interval', readOn };
 }
 

@@ -1,3 +1,4 @@
+import type { AftercareSource } from '../../model/aftercare.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Study } from '../../model/study.ts';
 import type { EvidenceSet } from '../evidence-set.ts';
@@ -12,6 +13,7 @@ export const reviewDated: EvidenceRule = {
     const studies = new Map(evidence.studies.map((study) => [study.id, study]));
     return [
       ...evidence.studies.flatMap((study) => faultsOf(evidence, study, study)),
+      ...evidence.aftercareSources.flatMap((source) => faultsOf(evidence, source, source)),
       ...evidence.records.flatMap((record) => [
         ...faultsOf(evidence, record, studies.get(record.study)),
         ...unreadAddition(evidence, record, studies.get(record.study)),
@@ -20,7 +22,9 @@ export const reviewDated: EvidenceRule = {
   },
 };
 
-function faultsOf(evidence: EvidenceSet, entry: Study | EvidenceRecord, study: Study | undefined) {
+type Read = Study | EvidenceRecord | AftercareSource;
+
+function faultsOf(evidence: EvidenceSet, entry: Read, study: Study | AftercareSource | undefined) {
   const { seen_on: seenOn, review_by: reviewBy } = entry;
   const readOn = seenOn ?? study?.seen_on ?? firstRelease(evidence);
   const faults = [
@@ -37,7 +41,7 @@ function faultsOf(evidence: EvidenceSet, entry: Study | EvidenceRecord, study: S
 function readingFaults(
   { release }: EvidenceSet,
   seenOn: string | undefined,
-  study: Study | undefined,
+  study: Study | AftercareSource | undefined,
 ): readonly string[] {
   if (seenOn === undefined) return [];
   const isEarly = Number(seenOn.slice(0, 4)) < (study?.citation.year ?? 0);

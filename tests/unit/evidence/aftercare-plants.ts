@@ -19,6 +19,15 @@ export const smallAftercarePlants: Readonly<Record<string, readonly Row[]>> = {
     ],
     ['a source that nobody can find', 'EVIDENCE_NO_CITATION', sources, ', title: Third', ''],
   ],
+  'review-dated': [
+    [
+      'a source read after the release',
+      'EVIDENCE_REVIEW',
+      sources,
+      'kind: review',
+      'kind: review\n  seen_on: 2026-11-26',
+    ],
+  ],
   'aftercare-place-seen': [
     [
       'a fact called read of a source without an address',
@@ -206,6 +215,7 @@ export const smallAftercarePlants: Readonly<Record<string, readonly Row[]>> = {
 
 /** Errors whose place is not the line that was changed. */
 export const aftercareElsewhere: Readonly<Record<string, readonly [file: SmallFile, text: string]>> = {
+  'a source read after the release': [sources, 'citation: { authors: U V'],
   'a source that nobody can find': [sources, 'citation: { journal: K'],
   'a fact called read of a source without an address': [facts, 'seen: memory'],
   'a fact that does not say which of two addresses': [

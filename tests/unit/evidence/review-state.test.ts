@@ -69,3 +69,39 @@ describe('the sources to read again', () => {
     ]);
   });
 });
+
+describe('the sources of aftercare to read again', () => {
+  it('count from the first release by the least settled option they speak of, or from their own day', async () => {
+    const evidence = await smallBase();
+    expect(reviewState(evidence, '2027-11-24').aftercare).toEqual([]);
+    // The tablet is newer and comes round after 12 months, the sleeve after 24.
+    expect(reviewState(evidence, '2027-11-25').aftercare).toEqual([
+      {
+        study: 'rho-2019',
+        by: '2027-11-25',
+        records: ['fluid.rho'],
+        places: ['https://example.org/rho-1', 'https://example.org/rho-2'],
+      },
+      {
+        study: 'upsilon-2021',
+        by: '2027-11-25',
+        records: ['supplement.iron.upsilon'],
+        places: ['https://example.org/upsilon'],
+      },
+    ]);
+    const [source] = [...evidence.aftercareSources.values()].filter(({ id }) => id === 'rho-2019');
+    if (source === undefined) throw new Error('no such source');
+    const sooner = new Map([
+      ...evidence.aftercareSources,
+      [source.id, { ...source, review_by: '2027-02-01' }],
+    ]);
+    const state = reviewState({ ...evidence, aftercareSources: sooner }, '2027-02-01');
+    expect(state.aftercare.map(({ study, by }) => [study, by])).toEqual([['rho-2019', '2027-02-01']]);
+  });
+
+  it('leave out what nobody has read, which is counted apart', async () => {
+    const state = reviewState(await smallBase(), '2030-01-01');
+    expect(state.unreadFacts).toEqual(['fluid.sigma', 'supplement.iron.ferrous-sulfate.rho']);
+    expect(state.aftercare.flatMap(({ records }) => records)).not.toContain('fluid.sigma');
+  });
+});
