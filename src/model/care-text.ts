@@ -39,10 +39,7 @@ export const textsByCareType: { readonly [T in CareType]: (block: OfType<T>) => 
       ...textsOfParagraphs(column.items),
     ]),
   calendar: textsOfCalendar,
-  checklist: (block) => [
-    ...headsOfChecklist(block),
-    ...block.rows.flatMap((row) => [piece('name', row.name, row), ...textsOfParagraphs(row.detail)]),
-  ],
+  checklist: textsOfChecklist,
   talk: (block) =>
     block.statements.length === 0 ? [] : [...headsOfTalk(block), ...textsOfParagraphs(block.statements)],
   'teach-back': textsOfTeachBack,
@@ -96,6 +93,12 @@ function textsOfCalendar(block: Calendar): Texts {
 
 function headsOfChecklist(block: Checklist): Texts {
   return [block.head, ...block.columns].map((label) => piece('label', label, block));
+}
+
+function textsOfChecklist(block: Checklist): Texts {
+  if (block.rows.length === 0) return [];
+  const rows = block.rows.flatMap((row) => [piece('name', row.name, row), ...textsOfParagraphs(row.detail)]);
+  return [...headsOfChecklist(block), ...rows];
 }
 
 function headsOfTalk(block: TalkTable): Texts {

@@ -19,7 +19,7 @@ export type { TextKind, TextPiece } from './text-piece.ts';
  * (see furnitureTexts). Blocks come in tree order; within a block the order is:
  * - strip: label of today, ticks, unit of the upper axis; each row's name, tag, words; ticks, unit of the lower axis
  * - weight line: name, values of the axis, label of today, times, measured values, "not known after"
- * - strip or table without rows: nothing
+ * - strip or table without rows, also one to fill in: nothing
  * - table: column heads; for each row its group, then its cells, the tag at the end of the first
  * - panel: lead, body, each column's heading and items, closing
  * - list: each item's counter (ordered lists), then its paragraphs
@@ -82,6 +82,14 @@ function textsOfTable(table: Table): Texts {
   return table.rows.length === 0 ? [] : [...textsOfTableHead(table), ...table.rows.flatMap(textsOfTableRow)];
 }
 
+function textsOfMatters(block: OfType<'matters'>): Texts {
+  if (block.statements.length + block.blanks === 0) return [];
+  return [
+    ...block.columns.map((label) => piece('label', label, block)),
+    ...textsOfParagraphs(block.statements),
+  ];
+}
+
 function textsOfPanel(panel: OfType<'panel'>): Texts {
   const columns = panel.columns.flatMap((column) => [
     piece('heading', column.heading, panel),
@@ -126,10 +134,7 @@ const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts 
     piece('heading', block.heading, block),
     ...block.items.map((item) => piece('label', item.words, block)),
   ],
-  matters: (block) => [
-    ...block.columns.map((label) => piece('label', label, block)),
-    ...textsOfParagraphs(block.statements),
-  ],
+  matters: textsOfMatters,
   ticks: (block) => [
     piece('heading', block.heading, block),
     ...block.items.map((item) => piece('label', item, block)),

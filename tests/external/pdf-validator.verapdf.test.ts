@@ -2,7 +2,10 @@
 // profiles PDF/UA-1 (ISO 14289-1:2014) and PDF/A-3a (ISO 19005-3:2012). It shares no code with the program under test.
 import PDFDocument from 'pdfkit';
 import { describe, expect, it } from 'vitest';
+import { renderPdf } from '../../src/render/index.ts';
 import { renderPacket } from '../../src/render/render-packet.ts';
+import { careTrees, turnedCareTrees } from '../helpers/sample-care-documents.ts';
+import { sampleTrees } from '../helpers/sample-documents.ts';
 import { sampleAppearance, samplePacket, sampleTree } from '../helpers/sample-units.tsx';
 import { validateBytes, validatorAvailable } from '../helpers/validate-pdf.ts';
 
@@ -27,6 +30,16 @@ async function sample(): Promise<Uint8Array> {
   return result.value.pdf;
 }
 
+/** Documents with every type of block, on both papers, from left to right and from right to left. */
+async function everyBlock(): Promise<Uint8Array> {
+  const documents = [...sampleTrees, ...careTrees, ...turnedCareTrees];
+  const packet = { caseReference: 'LW-2207', language: 'en', title: 'Sample', author: 'Larkmoor', documents };
+  const options = { createdOn: '2026-11-25', producer: 'plainleaf test', attachments: [] };
+  const result = await renderPdf(packet, options);
+  if (!result.ok) throw new Error(JSON.stringify(result.diagnostics));
+  return result.value.pdf;
+}
+
 /** A file that claims nothing and has no structure. */
 async function untagged(): Promise<Uint8Array> {
   const pdf = new PDFDocument();
@@ -46,6 +59,17 @@ describe.skipIf(!available)('veraPDF', () => {
         { file: 'packet', passed: true, failedRules: [] },
       ]);
     },
+  );
+
+  it.each(['ua1', '3a'] as const)(
+    'passes every type of block in both directions under %s',
+    async (flavour) => {
+      const bytes = await everyBlock();
+      expect(await validateBytes([{ name: 'blocks', bytes }], flavour)).toEqual([
+        { file: 'blocks', passed: true, failedRules: [] },
+      ]);
+    },
+    120_000,
   );
 
   it('fails a file that is not tagged, so that its word counts', async () => {

@@ -17,6 +17,10 @@ interface BoxedWordsProps {
   readonly lines: number;
 }
 
+const MOST_LINES = 4;
+/** White between boxes that stand one under another. */
+const STACKED = 4;
+
 function widthsOf({ theme, words, lines }: BoxedWordsProps): readonly number[] {
   return words.map((text) => Math.ceil(widthInLines(text, lines, theme.type.cell)) + 1);
 }
@@ -28,22 +32,35 @@ export function boxedWordsWidth(props: BoxedWordsProps): number {
   return widths.reduce((sum, width) => sum + BOX + BOX_GAP + width, between);
 }
 
-/** Boxes to tick with their words, in a row. */
-export function BoxedWords(props: BoxedWordsProps): ReactElement {
+/** As few lines as let the boxes stand in a row of this width; none where they cannot. */
+function linesInRow({ theme, words, lines }: BoxedWordsProps, width: number): number | undefined {
+  const counts = Array.from({ length: MOST_LINES }, (_, index) => lines + index);
+  return counts.find((count) => boxedWordsWidth({ theme, words, lines: count }) <= width);
+}
+
+/** Boxes to tick with their words: in a row, or one under another where a row has no room for them. */
+export function BoxedWords({ width, ...props }: BoxedWordsProps & { readonly width: number }): ReactElement {
   const { theme, words } = props;
   const { direction, type } = theme;
-  const widths = widthsOf(props);
+  const lines = linesInRow(props, width);
+  const row = lines !== undefined;
+  const widths = row ? widthsOf({ ...props, lines }) : words.map(() => width - BOX - BOX_GAP);
   const capitals = 0.69 * type.cell.size;
   const top = Math.max(0, firstBaseline(type.cell) - capitals / 2 - BOX / 2);
   return (
-    <View sem={{ tag: 'L', numbering: 'None' }} style={{ flexDirection: rowDirection(direction) }}>
+    <View
+      sem={{ tag: 'L', numbering: 'None' }}
+      style={{ flexDirection: row ? rowDirection(direction) : 'column' }}
+    >
       {words.map((text, index) => (
         <View
           key={index}
           sem={{ tag: 'LI' }}
           style={{
             flexDirection: rowDirection(direction),
-            ...gapStart(direction, index === 0 ? 0 : BETWEEN),
+            ...(row
+              ? gapStart(direction, index === 0 ? 0 : BETWEEN)
+              : { marginTop: index === 0 ? 0 : STACKED }),
           }}
         >
           <View style={{ width: BOX, paddingTop: top }}>

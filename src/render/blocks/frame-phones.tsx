@@ -38,11 +38,11 @@ function numberWidth(frame: WarningFrame, theme: Theme): number {
   return Math.ceil(Math.max(0, ...frame.phones.map(({ number }) => widestWord(tied(number), role)))) + 1;
 }
 
-/** Room that the numbers of a frame take, in points; 0 where there are none. */
-export function phonesWidth(frame: WarningFrame, theme: Theme): number {
+/** Room that the numbers of a frame take, in points, at most what there is; 0 where there are none. */
+export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): number {
   if (frame.phones.length === 0) return 0;
   const label = labelWidth(frame.phones, theme);
-  return numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP);
+  return Math.min(most, numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP));
 }
 
 interface FramePhonesProps {
@@ -55,8 +55,9 @@ interface FramePhonesProps {
 export function FramePhones({ theme, frame, width }: FramePhonesProps): ReactElement {
   const { direction, type } = theme;
   const role = numberRole(frame, theme);
-  const label = labelWidth(frame.phones, theme);
-  const numbers = width - (label === 0 ? 0 : label + LABEL_GAP);
+  const numbers = numberWidth(frame, theme);
+  // A label has the room that the numbers leave: it takes more lines, they take none.
+  const label = labelWidth(frame.phones, theme) === 0 ? 0 : width - numbers - LABEL_GAP;
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
   const drop = firstBaseline(role) - firstBaseline(type.small);
   const text = { theme, color, align: 'end' } as const;

@@ -47,7 +47,7 @@ function Head({ block, place: { theme }, tag, width }: HeadProps): ReactElement 
       />
       {ways.length === 0 ? null : (
         <View style={beside ? gapStart(direction, GAP) : { marginTop: BETWEEN }}>
-          <BoxedWords theme={theme} words={ways} lines={1} />
+          <BoxedWords theme={theme} words={ways} lines={1} width={beside ? taken : width} />
         </View>
       )}
     </View>

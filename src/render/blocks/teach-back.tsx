@@ -68,7 +68,12 @@ function Question({ theme, question, boxes, lines }: QuestionProps): ReactElemen
         />
         {boxes.length === 0 ? null : (
           <View style={beside ? gapStart(direction, GAP) : { marginTop: 6 }}>
-            <BoxedWords theme={theme} words={boxes} lines={beside ? BOX_LINES : 1} />
+            <BoxedWords
+              theme={theme}
+              words={boxes}
+              lines={beside ? BOX_LINES : 1}
+              width={beside ? taken : width}
+            />
           </View>
         )}
       </View>

@@ -117,7 +117,7 @@ export interface TickTable {
   readonly rows: readonly { readonly origin: string; readonly element: ReactElement }[];
 }
 
-/** One unit for the head, one a row; the head stands again where the table goes on. No head where all are empty. */
+/** One unit for the head, one a row; heading and head stand again where the table goes on. No head where all are empty. */
 export function tickTableUnits(table: TickTable, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const id = `${key}.table`;
@@ -128,7 +128,8 @@ export function tickTableUnits(table: TickTable, place: Place): readonly Unit[] 
   );
   const headed = table.columns.some(({ label }) => label !== '');
   const head = <TickHead theme={theme} columns={table.columns} />;
-  const continuation = headed ? <ContinuedHead place={place}>{head}</ContinuedHead> : undefined;
+  const titled = place.title === undefined ? undefined : <ContinuedHead place={place} />;
+  const continuation = headed ? <ContinuedHead place={place}>{head}</ContinuedHead> : titled;
   const base = { gapBefore: 0, keepWithNext: false };
   const rows = table.rows.map(({ origin, element }, index): Unit => ({
     ...base,

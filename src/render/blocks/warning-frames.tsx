@@ -49,44 +49,61 @@ function HeadWords({ theme, frame, tag, width }: FrameProps & { readonly width: 
   );
 }
 
-/** Heading at the start, numbers at the end; below it where they would leave the heading less than half the room. */
+/** The widest word of a head. */
+function widestOf({ heading, note = '' }: WarningFrame, { type }: Theme): number {
+  return Math.max(widestWord(heading, type.frameHead), widestWord(note, type.small));
+}
+
+interface HeadRoom {
+  /** Whether the numbers stand beside the heading, not below it. */
+  readonly beside: boolean;
+  readonly words: number;
+  readonly phones: number;
+}
+
+/** Numbers stand below where they would leave the heading less than half the room, or too little for its words. */
+function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
+  const phones = phonesWidth(frame, inner, theme);
+  const rest = inner - phones - (phones === 0 ? 0 : HEAD_GAP);
+  const beside = phones <= inner / 2 && widestOf(frame, theme) <= rest;
+  return { beside, words: beside ? rest : inner, phones };
+}
+
+/** Black with white words in the first frame; else ruled off by a line as thick as the frame. */
+function headGround({ urgency }: WarningFrame, direction: Theme['direction']): Record<string, unknown> {
+  if (urgency !== 'now') return {};
+  const outer = CORNER + lines.now / 2;
+  const corner = direction === 'rtl' ? { borderTopRightRadius: outer } : { borderTopLeftRadius: outer };
+  return { backgroundColor: palette.ink, ...corner };
+}
+
+/** Heading at the start, numbers at the end. */
 function FrameHead(props: FrameProps): ReactElement {
   const { theme, frame } = props;
   const { direction, width } = theme;
   const inner = width - 2 * SIDE;
-  const line = lines[frame.urgency];
-  const phones = Math.min(phonesWidth(frame, theme), inner);
-  const beside = phones <= inner / 2;
-  const words = beside ? inner - phones - (phones === 0 ? 0 : HEAD_GAP) : inner;
-  const black = frame.urgency === 'now';
-  const outer = CORNER + line / 2;
-  const corner = direction === 'rtl' ? { borderTopRightRadius: outer } : { borderTopLeftRadius: outer };
-  const fill = black ? { backgroundColor: palette.ink, ...corner } : {};
+  const { beside, words, phones } = headRoom(frame, inner, theme);
+  const ground = headGround(frame, direction);
+  const row = { flexDirection: rowDirection(direction), width: inner } as const;
   return (
-    <View style={{ width, paddingHorizontal: SIDE, paddingVertical: HEAD, ...fill }}>
-      <View
-        style={{
-          flexDirection: beside ? rowDirection(direction) : 'column',
-          alignItems: beside ? 'center' : 'stretch',
-          width: inner,
-        }}
-      >
+    <View style={{ width, paddingHorizontal: SIDE, paddingVertical: HEAD, ...ground }}>
+      <View style={beside ? { ...row, alignItems: 'center' } : { width: inner }}>
         <HeadWords {...props} width={words} />
         {phones === 0 ? null : (
-          <View
-            style={
-              beside
-                ? gapStart(direction, HEAD_GAP)
-                : { marginTop: 4, width: inner, flexDirection: rowDirection(direction) }
-            }
-          >
+          <View style={beside ? gapStart(direction, HEAD_GAP) : { ...row, marginTop: 4 }}>
             <FramePhones theme={theme} frame={frame} width={phones} />
           </View>
         )}
       </View>
       <View style={{ position: 'absolute', bottom: 0, left: 0, width, height: 0 }}>
-        {black ? null : (
-          <Hairline direction={direction} start={0} width={width} thickness={line} color={palette.ink} />
+        {frame.urgency === 'now' ? null : (
+          <Hairline
+            direction={direction}
+            start={0}
+            width={width}
+            thickness={lines[frame.urgency]}
+            color={palette.ink}
+          />
         )}
       </View>
     </View>

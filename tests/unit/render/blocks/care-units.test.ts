@@ -1,0 +1,385 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Block, DocumentTree } from '../../../../src/model/document.ts';
+import { blockUnits } from '../../../../src/render/blocks/index.tsx';
+import { itemColumns } from '../../../../src/render/blocks/warning-frames.tsx';
+import { loadFonts } from '../../../../src/render/fonts.ts';
+import { expandElement } from '../../../../src/render/expand-elements.ts';
+import { planPages } from '../../../../src/render/plan-pages.ts';
+import { setGalleys } from '../../../../src/render/set-galley.ts';
+import { themeOf } from '../../../../src/render/theme.ts';
+import type { Unit } from '../../../../src/render/unit.ts';
+import {
+  asides,
+  calendarOf,
+  careTrees,
+  consentTree,
+  finalConsentTree,
+  frame,
+  homeTree,
+  say,
+  sentence,
+  sixWeeks,
+  turnedCareTrees,
+  vitaminTree,
+  warningFrames,
+  warningTree,
+} from '../../../helpers/sample-care-documents.ts';
+import { para, topic } from '../../../helpers/sample-documents.ts';
+import { outside, overlaps, textBoxes } from '../../../helpers/set-boxes.ts';
+import { smallTree } from '../../../helpers/small-tree.ts';
+import { elementsOf, nodesOf, structureOf } from '../../../helpers/unit-nodes.ts';
+import type { SemNode } from '../../../helpers/unit-nodes.ts';
+
+const origin = 'sample.hbs:1';
+
+beforeAll(async () => {
+  await loadFonts();
+});
+
+function unitsOf(...blocks: Block[]): readonly Unit[] {
+  return blockUnits(smallTree(blocks, { paper: 'letter' }));
+}
+
+async function setUnits(units: readonly Unit[]) {
+  const [blocks = []] = await setGalleys([{ width: 492, elements: units.map(({ element }) => element) }]);
+  return blocks;
+}
+
+/** Keys of the units on each page of a body of 650 points. */
+async function pagesOf(units: readonly Unit[], bodyHeight = 650): Promise<readonly (readonly string[])[]> {
+  const set = await setUnits(units);
+  const planned = planPages(
+    units.map((unit, index) => ({ ...unit, height: set[index]?.height ?? 0, continuationHeight: 0 })),
+    bodyHeight,
+  );
+  return planned.map(({ placements }) => placements.map(({ unit }) => units[unit]?.key ?? ''));
+}
+
+const tagsOf = (nodes: readonly SemNode[]): readonly string[] => nodes.map(({ sem }) => sem.tag);
+
+describe('documents for going home and for consent', () => {
+  it('are set within the content, nothing over anything else, no word wider than its column', async () => {
+    for (const tree of [...careTrees, ...turnedCareTrees]) {
+      for (const { node, overruns, height } of await setUnits(blockUnits(tree))) {
+        expect(overruns).toBe(false);
+        expect(node.box.width).toBe(492);
+        expect(height).toBeLessThan(650);
+        const boxes = textBoxes(node);
+        expect(overlaps(boxes)).toEqual([]);
+        expect(outside(boxes, 492)).toEqual([]);
+      }
+    }
+  });
+
+  it('fit the pages of the design: the fridge page and six weeks one, the consent two', async () => {
+    const counts = [];
+    for (const tree of [warningTree, homeTree, consentTree, finalConsentTree])
+      counts.push((await pagesOf(blockUnits(tree))).length);
+    expect(counts).toEqual([1, 1, 2, 2]);
+  });
+
+  it('have tables with as many cells in each row, and figures with an alternative', () => {
+    for (const tree of careTrees) {
+      const structure = structureOf(blockUnits(tree));
+      for (const table of elementsOf(structure, 'Table')) {
+        const counts = elementsOf(table, 'TR').map(({ children }) => children.length);
+        expect(new Set(counts).size).toBe(1);
+      }
+      for (const { sem } of elementsOf(structure, 'Figure')) expect(sem.alt).not.toBe('');
+      for (const head of elementsOf(structure, 'TH')) expect(head.sem.scope).toBeDefined();
+      for (const item of elementsOf(structure, 'LI'))
+        expect(['LBody', 'Lbl LBody']).toContain(tagsOf(item.children).join(' '));
+    }
+  });
+});
+
+describe('frames of warning signs', () => {
+  it('are a unit each, 12 apart, and give a fridge page its larger title', () => {
+    const units = unitsOf(warningFrames);
+    expect(units.map(({ gapBefore, keepWithNext }) => [gapBefore, keepWithNext])).toEqual([
+      [0, false],
+      [12, false],
+      [12, false],
+    ]);
+    expect(themeOf(smallTree([warningFrames])).type.pageTitle.size).toBe(34);
+    expect(themeOf(smallTree([say])).type.pageTitle.size).toBe(28);
+  });
+
+  it('have a line of 3, 2 and 1 points, and white words on black only in the first', async () => {
+    const [now, today, visit] = await setUnits(unitsOf(warningFrames));
+    const thickest = (node: typeof now): number =>
+      Math.max(
+        ...nodesOf(node === undefined ? [] : [node.node], 'PATH').map(({ props }) =>
+          Number(props['strokeWidth'] ?? 0),
+        ),
+      );
+    expect([now, today, visit].map(thickest)).toEqual([3, 2, 1]);
+    const colors = (node: typeof now) =>
+      new Set(nodesOf(node === undefined ? [] : [node.node], 'TEXT').map(({ style }) => style['color']));
+    expect([now, today, visit].map((node) => colors(node).has('#FFFFFF'))).toEqual([true, false, false]);
+    const fills = nodesOf(now === undefined ? [] : [now.node], 'VIEW').map(
+      ({ style }) => style['backgroundColor'],
+    );
+    expect(fills).toContain('#000000');
+  });
+
+  it('put signs in two columns, and in one where a word or a sentence is too long for that', () => {
+    const theme = themeOf(smallTree([warningFrames]));
+    const columns = (...texts: string[]): number =>
+      itemColumns(
+        texts.map((text) => para(text)),
+        theme,
+      );
+    expect(columns('Fever over 101 °F (38.3 °C)', 'Belly pain')).toBe(2);
+    expect(columns('Fever')).toBe(1);
+    expect(columns('Fever', 'Pneumonoultramicroscopicsilicosis')).toBe(1);
+    expect(
+      columns(
+        'Fever',
+        'A pain that goes on and on, that comes back each time that you eat, or that wakes you',
+      ),
+    ).toBe(1);
+  });
+
+  it('set the emergency number largest, and smaller rather than broken where it is long', async () => {
+    const sizes = async (number: string, label?: string): Promise<readonly unknown[]> => {
+      const phones = [{ number, ...(label === undefined ? {} : { label }) }];
+      const block: Block = { type: 'warning-frames', frames: [frame('now', ['Pain'], { phones })], origin };
+      const [set] = await setUnits(unitsOf(block));
+      return nodesOf(set === undefined ? [] : [set.node], 'TEXT')
+        .filter((node) => textBoxesText(node).replace(/\u00a0/g, ' ') === number)
+        .map(({ style }) => style['fontSize']);
+    };
+    expect(await sizes('911')).toEqual([34]);
+    expect(
+      await sizes('+44 20 7946 0991 ext. 1234', 'Outside office hours, on weekends and holidays'),
+    ).toEqual([21]);
+  });
+
+  it('tell each number with what it is for', () => {
+    const lists = elementsOf(structureOf(unitsOf(warningFrames)), 'L');
+    const [, , phones] = lists;
+    expect(phones?.children.map(({ children }) => tagsOf(children))).toEqual([
+      ['Lbl', 'LBody'],
+      ['Lbl', 'LBody'],
+    ]);
+  });
+});
+
+function textBoxesText(node: ReturnType<typeof nodesOf>[number]): string {
+  return node.children.map((child) => ('value' in child ? child.value : '')).join('');
+}
+
+describe('words to say', () => {
+  it('tell what belongs in each blank, within the sentence', () => {
+    const [, , blanks] = structureOf(unitsOf(say)).children;
+    expect(blanks?.sem.tag).toBe('P');
+    expect(blanks?.children.map(({ sem }) => sem.alt)).toEqual(['Room to write', 'Room to write']);
+  });
+
+  it('stand 12 below the frames', () => {
+    expect(unitsOf(warningFrames, say).at(-1)?.gapBefore).toBe(12);
+  });
+});
+
+describe('the calendar', () => {
+  it('is a unit for the weekdays and one a week, repeats the weekdays, and may break between weeks', () => {
+    const units = unitsOf(sixWeeks);
+    expect(units.map(({ key }) => key)).toEqual([
+      '0.head',
+      ...[0, 1, 2, 3, 4, 5].map((week) => `0.week.${week}`),
+    ]);
+    expect(units.map(({ continuation }) => continuation !== undefined)).toEqual([
+      false,
+      ...Array<boolean>(6).fill(true),
+    ]);
+    expect(units.map(({ keepWithNext }) => keepWithNext)).toEqual([
+      true,
+      true,
+      false,
+      false,
+      false,
+      true,
+      false,
+    ]);
+  });
+
+  it('has rows of 77 that grow with what a day has to say', async () => {
+    const heights = async (notes: readonly string[]): Promise<number> => {
+      const units = unitsOf(calendarOf({ before: 0, days: 7, begins: [0], notes: { 2: notes } }));
+      return (await setUnits(units))[1]?.height ?? 0;
+    };
+    expect(await heights(['Visit', '9:30 am'])).toBe(77);
+    expect(await heights(['See the dietitian', 'and bring your list'])).toBeGreaterThan(77);
+  });
+
+  it('is read as one table of weeks, then a list of the stages with their dates, each once', () => {
+    const [table, list, ...others] = structureOf(unitsOf(sixWeeks)).children;
+    expect(others).toEqual([]);
+    expect(table?.children.map(({ children }) => children.length)).toEqual(Array<number>(7).fill(7));
+    const alternatives = list === undefined ? [] : elementsOf(list, 'Figure').map(({ sem }) => sem.alt);
+    expect(alternatives).toEqual(sixWeeks.stages.map(({ dated }) => dated));
+  });
+
+  it('leaves days outside empty', () => {
+    const [, week] = elementsOf(structureOf(unitsOf(sixWeeks)), 'TR');
+    expect(week?.children.map(({ children }) => children.length)).toEqual([0, 0, 0, 0, 2, 2, 1]);
+  });
+
+  it('sets a day to come in as white on black, with bold words', async () => {
+    const [, week] = await setUnits(unitsOf(sixWeeks));
+    const texts = nodesOf(week === undefined ? [] : [week.node], 'TEXT').map((node) => [
+      textBoxesText(node),
+      node.style['color'],
+      node.style['fontWeight'],
+    ]);
+    expect(texts.slice(0, 4)).toEqual([
+      ['14 Jan', '#FFFFFF', 600],
+      ['Operation', '#000000', 600],
+      ['15', '#000000', 600],
+      ['Home', '#000000', 400],
+    ]);
+  });
+
+  it('names below it a stage that is too short for its label', () => {
+    const units = unitsOf(calendarOf({ before: 0, days: 7, begins: [0, 1] }));
+    expect(units.map(({ key }) => key)).toEqual(['0.head', '0.week.0', '0.names']);
+    expect(unitsOf(sixWeeks).some(({ key }) => key.endsWith('names'))).toBe(false);
+  });
+
+  it('has no ribbon without stages', async () => {
+    const set = await setUnits(unitsOf(calendarOf({ before: 0, days: 7, begins: [] })));
+    expect(set[1]?.height).toBe(59);
+  });
+
+  it('breaks between weeks where eight of them do not fit, with at least two on each page', async () => {
+    const units = unitsOf(
+      { type: 'heading', level: 1, text: 'My first eight weeks', origin },
+      para('The band shows what you eat.'),
+      calendarOf({ before: 0, days: 56, begins: [0] }),
+    );
+    const pages = await pagesOf(units);
+    expect(pages).toHaveLength(2);
+    for (const page of pages) expect(page.filter((key) => key.includes('week')).length).toBeGreaterThan(1);
+  });
+});
+
+describe('tables to fill in', () => {
+  it('have an empty cell where nothing is due, and repeat their heads', () => {
+    const structure = structureOf(blockUnits(vitaminTree));
+    const [take, tests] = elementsOf(structure, 'Table');
+    expect(tagsOf(take?.children[0]?.children ?? [])).toEqual(['TD', 'TH']);
+    expect(tagsOf(tests?.children[0]?.children ?? [])).toEqual(['TH', 'TH', 'TH', 'TH', 'TH']);
+    expect(tagsOf(tests?.children[2]?.children ?? [])).toEqual(['TH', 'TD', 'TD', 'TD', 'TD']);
+    const rows = blockUnits(vitaminTree).filter(({ key }) => key.includes('row'));
+    expect(rows.every(({ continuation }) => continuation !== undefined)).toBe(true);
+  });
+
+  it('draw as many boxes as there is to tick', () => {
+    const boxes = (key: string): number => {
+      const unit = blockUnits(vitaminTree).find((one) => one.key === key);
+      return unit === undefined ? -1 : nodesOf(expandElement(unit.element), 'SVG').length;
+    };
+    // The first row of a table has no line above it; the others have one.
+    expect(boxes('2.0.row.0')).toBe(4);
+    expect(boxes('2.0.row.1')).toBe(3 + 1);
+    expect(boxes('2.0.row.2')).toBe(2 + 1);
+  });
+
+  it('leave room for a pen: rows of 30 and more, lines to write on 30 apart', async () => {
+    const units = blockUnits(finalConsentTree);
+    const set = await setUnits(units);
+    const heights = (key: RegExp): readonly number[] =>
+      set.flatMap(({ height }, index) => (key.test(units[index]?.key ?? '') ? [height] : []));
+    const rows = heights(/^3\.0\.row/);
+    expect(rows).toHaveLength(8);
+    expect(Math.min(...rows)).toBeGreaterThanOrEqual(30);
+    expect(heights(/question/)).toEqual(Array<number>(3).fill(18 + 24 + 30));
+  });
+});
+
+describe('signatures', () => {
+  const signatures = finalConsentTree.blocks
+    .flatMap((block) => (block.type === 'topic' ? block.blocks : []))
+    .find(({ type }) => type === 'signatures');
+  const answers: Block = { type: 'answers', heading: 'Yes?', sentences: [sentence('I say yes.')], origin };
+  const filler = (lines: number): Block[] => Array.from({ length: lines }, () => para('Words.', 'small'));
+
+  it('are kept with the block before them, and with all that is signed for, on one page', async () => {
+    if (signatures === undefined) throw new Error('no signatures');
+    const interpreter = consentTree.blocks
+      .flatMap((block) => (block.type === 'topic' ? block.blocks : []))
+      .find(({ type }) => type === 'interpreter');
+    if (interpreter === undefined) throw new Error('no interpreter');
+    for (let lines = 1; lines < 34; lines += 1) {
+      const units = unitsOf(topic('What?', [], [...filler(lines), interpreter, answers, signatures]));
+      const pages = await pagesOf(units);
+      const last = pages.find((page) => page.some((key) => key.includes('row')));
+      expect(last?.slice(-4)).toEqual([
+        `0.${lines}`,
+        `0.${lines + 1}`,
+        `0.${lines + 2}.row.0`,
+        `0.${lines + 2}.row.1`,
+      ]);
+    }
+  });
+
+  it('stand with a paragraph too, if that is what is before them', () => {
+    if (signatures === undefined) throw new Error('no signatures');
+    const units = unitsOf(para('I agree.'), signatures);
+    expect(units.map(({ keepWithNext }) => keepWithNext)).toEqual([true, true, false]);
+  });
+
+  it('are 270, 112 and 90 wide, 10 apart and 32 high above their labels', async () => {
+    if (signatures === undefined) throw new Error('no signatures');
+    const [row] = await setUnits(unitsOf(signatures));
+    expect(row?.height).toBe(32 + 2 + 15);
+    const labels = textBoxes(row === undefined ? (undefined as never) : row.node);
+    expect(labels.map(({ text, left }) => [text, Math.round(left)])).toEqual([
+      ['Patient', 0],
+      ['Date', 280],
+      ['Time', 402],
+    ]);
+  });
+
+  it('are hatched in a draft, the name of an interpreter aside, and free in a final', () => {
+    // A path of many lines is a hatching.
+    const hatched = (tree: DocumentTree): readonly number[] =>
+      blockUnits(tree)
+        .filter(({ key }) => /^4\.(1$|3\.row)/.test(key))
+        .map(({ element }) => {
+          const paths = nodesOf(expandElement(element), 'PATH').map(({ props }) => props['d']);
+          return paths.filter((path) => typeof path === 'string' && path.split('M').length > 10).length;
+        });
+    expect(hatched(consentTree)).toEqual([3, 3, 3]);
+    expect(hatched(finalConsentTree)).toEqual([0, 0, 0]);
+  });
+
+  it('have their plate within the field, so that hatching is seen on all sides of it', async () => {
+    const units = blockUnits(consentTree);
+    const set = await setUnits(units);
+    const [row] = set.filter((_, index) => units[index]?.key === '4.3.row.0');
+    const plate = (row === undefined ? [] : textBoxes(row.node)).find(({ text }) => text.startsWith('Draft'));
+    expect(plate?.left).toBeGreaterThan(20);
+    expect((plate?.left ?? 0) + (plate?.width ?? 0)).toBeLessThan(270 - 20);
+  });
+});
+
+describe('short lists', () => {
+  it('stand side by side, or one under another where a word has no room', async () => {
+    const tops = async (block: Block): Promise<readonly number[]> => {
+      const [set] = await setUnits(unitsOf(block));
+      const headings = ['Every day', 'Not yet', 'Call us if'];
+      return (set === undefined ? [] : textBoxes(set.node))
+        .filter(({ text }) => headings.includes(text))
+        .map(({ top }) => Math.round(top));
+    };
+    expect(new Set(await tops(asides)).size).toBe(1);
+    if (asides.type !== 'asides') throw new Error('no lists');
+    const long = {
+      ...asides,
+      columns: asides.columns.map((one) => ({ ...one, items: [para('Pneumonoultramicroscopicsilicosis')] })),
+    };
+    expect(new Set(await tops(long)).size).toBe(3);
+  });
+});
