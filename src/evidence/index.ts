@@ -2,7 +2,7 @@ export { checkChanges } from './check-changes.ts';
 export { diffEvidence } from './diff-evidence.ts';
 export type { EvidenceDifference } from './diff-evidence.ts';
 export { listFacts, showFact } from './list-facts.ts';
-export type { FactDetails, FactFilter } from './list-facts.ts';
+export type { FactDetails } from './list-facts.ts';
 export { listRecords, showRecord } from './list-records.ts';
 export type { RecordDetails, RecordFilter, RecordRow } from './list-records.ts';
 export { checkEvidence, loadEvidence } from './load-evidence.ts';
