@@ -78,7 +78,7 @@ function lasted({ weeks }: Calendar, { week, column, index }: Spot): boolean {
   return before?.stage === index;
 }
 
-/** Stages whose label fits none of their pieces: their names are printed under the calendar. */
+/** Stages whose label fits none of their pieces: their names are printed above the calendar. */
 export function stagesWithoutLabel(calendar: Calendar): readonly CalendarStage[] {
   const pieces = calendar.weeks.flatMap((_, week) => ribbonPieces(calendar, week));
   return calendar.stages.filter(

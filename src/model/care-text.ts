@@ -88,7 +88,7 @@ function textsOfCalendar(block: Calendar): Texts {
     ),
   ]);
   const named = stagesWithoutLabel(block).map((stage) => piece('label', stage.dated, stage));
-  return [...headsOfCalendar(block), ...weeks, ...named];
+  return [...named, ...headsOfCalendar(block), ...weeks];
 }
 
 function headsOfChecklist(block: Checklist): Texts {

@@ -24,8 +24,8 @@ export type { TextKind, TextPiece } from './text-piece.ts';
  * - panel: lead, body, each column's heading and items, closing
  * - list: each item's counter (ordered lists), then its paragraphs
  * - warning frames: each frame's heading, note, phones (label, number), items
- * - calendar: heads; for each week its days (date, notes), then the labels of its ribbon that have room; stages without
- *   any label at the end
+ * - calendar: stages whose label has room nowhere; heads; for each week its days (date, notes), then the labels of its
+ *   ribbon that have room
  * - checklist: head, columns; each row's name and detail
  * - signatures: for each field what is said where nobody may sign, then its label
  * - everything else: in the order of the fields of its type

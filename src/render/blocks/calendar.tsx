@@ -91,7 +91,7 @@ function Week({ theme, calendar, week, id }: WeekProps): ReactElement {
   );
 }
 
-/** One unit a week; the weekdays stand again where it goes on. Stages whose name had no room are named below. */
+/** One unit a week; the weekdays stand again where it goes on. Stages whose name has no room are named above. */
 export function calendarUnits(block: OfType<'calendar'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const props: CalendarProps = { theme, calendar: block };
@@ -124,9 +124,9 @@ export function calendarUnits(block: OfType<'calendar'>, place: Place): readonly
             ...base,
             key: `${key}.names`,
             element: <StageKey theme={theme} stages={unnamed} />,
-            gapBefore: KEY_GAP,
-            continuation,
+            keepWithNext: true,
+            group: key,
           },
         ];
-  return [head, ...groupRows([...weeks, ...names], key)];
+  return [...names, names.length === 0 ? head : { ...head, gapBefore: KEY_GAP }, ...groupRows(weeks, key)];
 }

@@ -49,10 +49,12 @@ interface FramePhonesProps {
   readonly theme: Theme;
   readonly frame: WarningFrame;
   readonly width: number;
+  /** At the end of the head, or below the heading at the start. */
+  readonly align: 'start' | 'end';
 }
 
 /** Numbers one under another at the end of the head, what each is for before it on the same baseline. */
-export function FramePhones({ theme, frame, width }: FramePhonesProps): ReactElement {
+export function FramePhones({ theme, frame, width, align }: FramePhonesProps): ReactElement {
   const { direction, type } = theme;
   const role = numberRole(frame, theme);
   const numbers = numberWidth(frame, theme);
@@ -60,7 +62,7 @@ export function FramePhones({ theme, frame, width }: FramePhonesProps): ReactEle
   const label = labelWidth(frame.phones, theme) === 0 ? 0 : width - numbers - LABEL_GAP;
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
   const drop = firstBaseline(role) - firstBaseline(type.small);
-  const text = { theme, color, align: 'end' } as const;
+  const text = { theme, color, align } as const;
   return (
     <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
       {frame.phones.map((phone, index) => (

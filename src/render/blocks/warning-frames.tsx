@@ -24,6 +24,7 @@ const BULLET_INDENT = 16;
 /** White kept free after the words of an item. */
 const AFTER_ITEM = 10;
 const MOST_LINES = 3;
+const MOST_HEAD_LINES = 2;
 /** White between the words and the numbers of a head. */
 const HEAD_GAP = 16;
 
@@ -49,9 +50,14 @@ function HeadWords({ theme, frame, tag, width }: FrameProps & { readonly width: 
   );
 }
 
-/** The widest word of a head. */
-function widestOf({ heading, note = '' }: WarningFrame, { type }: Theme): number {
-  return Math.max(widestWord(heading, type.frameHead), widestWord(note, type.small));
+/** Whether heading and note have room in this width, in two lines each at most. */
+function headFits({ heading, note = '' }: WarningFrame, width: number, { type }: Theme): boolean {
+  const texts = [[heading, type.frameHead] as const, [note, type.small] as const];
+  return texts.every(([text, role]) => {
+    const runs = runsFor(text, role);
+    const set = measureLines({ runs, size: role.size, width, setting: 'balanced' });
+    return widestWord(text, role) <= width && set.lines <= MOST_HEAD_LINES;
+  });
 }
 
 interface HeadRoom {
@@ -61,11 +67,11 @@ interface HeadRoom {
   readonly phones: number;
 }
 
-/** Numbers stand below where they would leave the heading less than half the room, or too little for its words. */
+/** Numbers stand below where they would leave the heading too little room. */
 function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
   const phones = phonesWidth(frame, inner, theme);
   const rest = inner - phones - (phones === 0 ? 0 : HEAD_GAP);
-  const beside = phones <= inner / 2 && widestOf(frame, theme) <= rest;
+  const beside = phones === 0 || headFits(frame, rest, theme);
   return { beside, words: beside ? rest : inner, phones };
 }
 
@@ -91,7 +97,7 @@ function FrameHead(props: FrameProps): ReactElement {
         <HeadWords {...props} width={words} />
         {phones === 0 ? null : (
           <View style={beside ? gapStart(direction, HEAD_GAP) : { ...row, marginTop: 4 }}>
-            <FramePhones theme={theme} frame={frame} width={phones} />
+            <FramePhones theme={theme} frame={frame} width={phones} align={beside ? 'end' : 'start'} />
           </View>
         )}
       </View>

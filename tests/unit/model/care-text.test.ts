@@ -78,7 +78,7 @@ describe('the order in which texts for going home are printed', () => {
     ]);
   });
 
-  it('of a calendar: weekdays, then each week with its days and the labels that have room', () => {
+  it('of a calendar: names that had no room, weekdays, then each week with its days and its labels', () => {
     const calendar = calendarOf({
       before: 5,
       days: 4,
@@ -87,6 +87,7 @@ describe('the order in which texts for going home are printed', () => {
     });
     const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
     expect(textsOf(calendar)).toEqual([
+      'Clear liquids: 14 and 15 January',
       ...weekdays,
       '14 Jan',
       'Operation',
@@ -96,7 +97,6 @@ describe('the order in which texts for going home are printed', () => {
       '16',
       '17',
       'Thick liquids',
-      'Clear liquids: 14 and 15 January',
     ]);
     expect(repeated(calendar)).toEqual(weekdays);
   });

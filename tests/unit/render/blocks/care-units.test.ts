@@ -241,9 +241,10 @@ describe('the calendar', () => {
     ]);
   });
 
-  it('names below it a stage that is too short for its label', () => {
+  it('names above it a stage that is too short for its label', () => {
     const units = unitsOf(calendarOf({ before: 0, days: 7, begins: [0, 1] }));
-    expect(units.map(({ key }) => key)).toEqual(['0.head', '0.week.0', '0.names']);
+    expect(units.map(({ key }) => key)).toEqual(['0.names', '0.head', '0.week.0']);
+    expect(units[0]?.keepWithNext).toBe(true);
     expect(unitsOf(sixWeeks).some(({ key }) => key.endsWith('names'))).toBe(false);
   });
 
