@@ -512,7 +512,7 @@ describe('what the surgeon and the clinic say', () => {
     expect(items).toEqual([
       ['There may be fewer problems in the first month.', 'It is the shorter operation.'],
       [
-        'You have acid that rises into your food pipe (reflux). There is a warning about this in “About your own health”.',
+        'You have acid that rises into your food pipe (reflux). There is a warning in “About your own health”.',
         'It can only be undone in part.',
       ],
     ]);

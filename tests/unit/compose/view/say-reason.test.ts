@@ -100,7 +100,7 @@ describe('reasons with numbers', () => {
       whyUnknown(scene, unknownCell(five, { code: 'other-time', longestMonths })).markup;
     const longest = scene.words.plain('missing.other-time-longest', { longest: '16\u00a0months' });
     expect(say(16)).toBe(`for people like you. ${longest}`);
-    expect(say(264)).toContain('The studies measured this only earlier or later than this.');
+    expect(say(264)).toContain('The studies measured it earlier or later.');
   });
 
   it('names no difference where the people are like this person', () => {

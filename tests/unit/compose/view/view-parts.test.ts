@@ -184,7 +184,7 @@ describe('the opinion', () => {
   it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
     const hit = { ...practiceHit, triggers: ['smoking:current'] };
     const operations = ['sleeve', 'bypass', 'plication'];
-    const smoking = 'You smoke. There is a warning about this in “About your own health”.';
+    const smoking = 'You smoke. There is a warning in “About your own health”.';
     expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual([smoking]);
     expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual([smoking]);
     const nothing = ['Ask your surgeon what speaks against it.'];
