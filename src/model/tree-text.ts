@@ -12,7 +12,7 @@ import type {
 import { inlinePiece, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
 import type { Place, TextPiece, Texts } from './text-piece.ts';
 
-export type { TextKind, TextPiece } from './text-piece.ts';
+export type { TextPiece } from './text-piece.ts';
 
 /**
  * Every text of the body in the order a renderer paints it; empty texts are left out. Furniture is not in it
