@@ -38,12 +38,15 @@ export function numberStudies(scene: Scene, cells: readonly KnownCell[]): StudyN
   };
 }
 
-/** Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. */
+/**
+ * Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. Where
+ * no authors are known the title begins, as is usual, not a year in brackets.
+ */
 export function citationOf(scene: Scene, study: Study): Markup {
   const { authors, year, title, journal } = study.citation;
-  const parts = [authors, year === undefined ? undefined : `(${String(year)})`, title, journal].filter(
-    (part) => part !== undefined,
-  );
+  const dated = year === undefined ? undefined : `(${String(year)})`;
+  const named = authors === undefined ? [title, dated] : [authors, dated, title];
+  const parts = [...named, journal].filter((part) => part !== undefined);
   const published = inLanguage(parts.map(withStop).join(' '), {
     language: languageOfCitations,
     document: scene.locale.tag,

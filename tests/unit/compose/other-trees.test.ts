@@ -227,7 +227,7 @@ describe('the sources', () => {
       .filter(({ ordered }) => ordered)
       .flatMap(({ items }) => items.flat());
     expect(first?.inlines).toEqual([
-      { type: 'text', value: '(2020). Is it safe? J Ex 1:2.', language: 'en' },
+      { type: 'text', value: 'Is it safe? (2020). J Ex 1:2.', language: 'en' },
       { type: 'text', value: ' doi.org/10.1000/x. Todavía sin confirmar: autores.' },
     ]);
   });

@@ -34,6 +34,8 @@ describe('citations', () => {
     expect(await cite(without(makeStudy('a', unseen), 'seen_at'))).toBe(
       'Is it safe? Not yet confirmed: authors, year, and journal.',
     );
+    const nobody = { citation: { year: 2020, title: 'Is it safe?', journal: 'J Ex' } };
+    expect(await cite(makeStudy('a', nobody))).toBe('Is it safe? (2020). J Ex. example.org.');
     const whole = { authors: 'Example A', year: 2020, title: 'An example', journal: 'J Ex' };
     expect(await cite(makeStudy('a', { citation: { ...whole, doi: '10.1000/x', pmid: '123' } }))).toBe(
       'Example A. (2020). An example. J Ex. doi.org/10.1000/x; PubMed 123.',
