@@ -699,7 +699,7 @@ describe('what the person fills in', () => {
     expect(
       wordsOf({ name: '', origin: '', words: items }).map((words) => words.replaceAll('\u00a0', '~')),
     ).toEqual([
-      'Read these pages with someone you trust. Write down what you want to ask.',
+      'Read these pages with someone you trust. Write down your questions.',
       'Come to your visit on December~10, 2026. Bring these pages.',
       'Until you decide, go on with your medicines as now. Ask before you stop or start one.',
       'Take the time you need. You can say yes, no or not now. You can change your mind up to the last moment.',
