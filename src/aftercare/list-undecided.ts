@@ -2,7 +2,7 @@ import { urgencies } from '../model/aftercare-codes.ts';
 import type { AftercareTopic } from '../model/aftercare-codes.ts';
 import type { AftercarePlan, Undecided, UndecidedReason } from '../model/aftercare-plan.ts';
 import type { OptionKind } from '../model/evidence.ts';
-import { protocolOf } from '../model/protocol-of.ts';
+import { afterTopics, protocolOf } from '../model/protocol-of.ts';
 import type { AfterTopic } from '../model/protocol-of.ts';
 import { sourcesOf } from './grounds.ts';
 import { keyOf, testsOf } from './plan-rules.ts';
@@ -30,19 +30,10 @@ export function listUndecided(setting: Setting, sorted: Sorted, made: Made): rea
   ];
 }
 
+/** All but what is not a question of its own: further advice, and the numbers to call. */
 const forOperations: readonly (AfterTopic | 'stay')[] = [
   'stay',
-  'diet',
-  'follow_up',
-  'lifting',
-  'driving',
-  'work',
-  'walking',
-  'wound',
-  'medicines_after',
-  'supplements',
-  'blood_tests',
-  'warnings',
+  ...afterTopics.filter((topic) => topic !== 'advice' && topic !== 'call'),
 ];
 
 /** What a person needs to be told after a treatment of each kind. */

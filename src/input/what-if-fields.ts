@@ -26,6 +26,11 @@ export type WhatIfField =
       readonly kind: 'value' | 'age';
     });
 
+/** A list of codes of the person's health. */
+function codedList(name: string, codes: readonly string[]): ListField {
+  return { name, kind: 'list', path: ['health', name], refusal: 'CASE_UNKNOWN_CODE', codes: () => codes };
+}
+
 export const whatIfFields: readonly WhatIfField[] = [
   { name: 'weight', kind: 'value', path: ['patient', 'weight'] },
   { name: 'height', kind: 'value', path: ['patient', 'height'] },
@@ -38,27 +43,9 @@ export const whatIfFields: readonly WhatIfField[] = [
     path: ['patient', 'ancestry_threshold'],
   },
   { name: 'smoking', kind: 'value', path: ['health', 'smoking'] },
-  {
-    name: 'conditions',
-    kind: 'list',
-    path: ['health', 'conditions'],
-    refusal: 'CASE_UNKNOWN_CODE',
-    codes: () => conditionCodes,
-  },
-  {
-    name: 'medicines',
-    kind: 'list',
-    path: ['health', 'medicines'],
-    refusal: 'CASE_UNKNOWN_CODE',
-    codes: () => medicineCodes,
-  },
-  {
-    name: 'history',
-    kind: 'list',
-    path: ['health', 'history'],
-    refusal: 'CASE_UNKNOWN_CODE',
-    codes: () => historyCodes,
-  },
+  codedList('conditions', conditionCodes),
+  codedList('medicines', medicineCodes),
+  codedList('history', historyCodes),
   {
     name: 'options',
     kind: 'list',

@@ -9,7 +9,7 @@ import {
   whoCodes,
 } from './aftercare-codes.ts';
 import { aftercareUnits } from './aftercare-units.ts';
-import { CitationSchema, citationFields, readings, SeenSchema } from './study.ts';
+import { published, SeenSchema } from './study.ts';
 
 const id = z.string().regex(/^[a-z0-9.-]+$/);
 
@@ -31,16 +31,9 @@ export const AftercareSourceSchema = z
         'practice',
       ])
       .describe('what sort of text it is; practice: habit of the trade, nothing to read'),
-    citation: CitationSchema,
-    citation_unseen: z
-      .array(z.enum(citationFields))
-      .min(1)
-      .optional()
-      .describe('citation fields that are missing, paraphrased or recalled'),
+    ...published,
     country: z.string().min(1).optional().describe('where it holds or was made'),
     replaced: z.literal(true).optional().describe('a newer edition exists, so no page prints it as a rule'),
-    seen_at: z.array(z.url()).min(1).optional().describe('addresses where it was read'),
-    ...readings,
     note: z.string().min(1).optional().describe('caveats'),
   })
   .describe('where facts on aftercare were read');

@@ -55,6 +55,18 @@ export const readings = {
   review_by: IsoDateSchema.optional().describe('day by which to read it again, if not by the interval'),
 };
 
+/** What both kinds of sources say of the text that was read: studies, and sources on aftercare. */
+export const published = {
+  citation: CitationSchema,
+  citation_unseen: z
+    .array(z.enum(citationFields))
+    .min(1)
+    .optional()
+    .describe('citation fields that are missing, paraphrased or recalled'),
+  seen_at: z.array(z.url()).min(1).optional().describe('addresses where it was read'),
+  ...readings,
+};
+
 export const StudySchema = z
   .strictObject({
     id: z
@@ -69,15 +81,8 @@ export const StudySchema = z
       .min(1)
       .optional()
       .describe('studies that hold partly the same people, written both ways'),
-    citation: CitationSchema,
-    citation_unseen: z
-      .array(z.enum(citationFields))
-      .min(1)
-      .optional()
-      .describe('citation fields that are missing, paraphrased or recalled'),
+    ...published,
     setting: z.string().min(1).optional().describe('country, centre or registry'),
-    seen_at: z.array(z.url()).min(1).optional().describe('addresses where it was read'),
-    ...readings,
     note: z.string().min(1).optional().describe('caveats'),
   })
   .describe('one publication');

@@ -2,14 +2,14 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
 import { listCounter } from '../../model/tree-text.ts';
-import { drawTickBox } from '../pictures/marks.ts';
 import { textWidth } from '../measure-text.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { BoxedItem, BoxedList, TickBox, boxGap, boxRoom } from './boxed-list.tsx';
 import { BulletItem } from './panel.tsx';
-import { Drawing, Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
+import { Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 import { WritingLines } from './writing-lines.tsx';
@@ -75,45 +75,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   }));
 }
 
-const BOX = 15;
-const BOX_GAP = 8;
 /** White kept free after the words of an item. */
 const AFTER_ITEM = 8;
-
-/** A box stands on the baseline's level of its first line, its middle at that of the capitals. */
-function boxTop({ type }: Theme): number {
-  const capitals = 0.69 * type.body.size;
-  return Math.max(0, firstBaseline(type.body) - capitals / 2 - BOX / 2);
-}
-
-interface TickItemProps {
-  readonly theme: Theme;
-  readonly text: string;
-  readonly width: number;
-}
-
-/** A box to tick and its words. */
-function TickItem({ theme, text, width }: TickItemProps): ReactElement {
-  const { body } = theme.type;
-  const inner = width - BOX - BOX_GAP;
-  return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
-      <View style={{ width: BOX, paddingTop: boxTop(theme) }}>
-        <Drawing mark={drawTickBox(BOX, theme.direction)} />
-      </View>
-      <View sem={{ tag: 'LBody' }} style={{ width: inner, ...gapStart(theme.direction, BOX_GAP) }}>
-        <Words
-          theme={theme}
-          text={text}
-          role={body}
-          width={inner}
-          measure={inner - AFTER_ITEM}
-          sem={{ tag: 'P' }}
-        />
-      </View>
-    </View>
-  );
-}
 
 /** Whether an item takes at most two lines of this width, with no word wider than that. */
 function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
@@ -126,7 +89,7 @@ function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
 /** Three columns where every item takes at most two lines, else two, else one. */
 export function tickColumns(items: readonly string[], theme: Theme): number {
   const fits = (count: number): boolean =>
-    items.every((item) => fitsTwoLines(item, theme.width / count - BOX - BOX_GAP - AFTER_ITEM, theme));
+    items.every((item) => fitsTwoLines(item, theme.width / count - boxRoom - AFTER_ITEM, theme));
   return fits(3) ? 3 : fits(2) ? 2 : 1;
 }
 
@@ -137,32 +100,24 @@ export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[
   const rows = Array.from({ length: Math.ceil(block.items.length / count) }, (_, row) =>
     block.items.slice(row * count, (row + 1) * count),
   );
-  const tag = place.headingTag(3);
-  const element = (
-    <View style={{ width }}>
-      <Words
-        theme={theme}
-        text={block.heading}
-        role={type.smallHeading}
-        width={width}
-        setting="balanced"
-        sem={{ tag }}
-      />
-      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width, marginTop: 8 }}>
-        {rows.map((row, index) => (
-          <View
-            key={index}
-            style={{ flexDirection: rowDirection(theme.direction), marginTop: index === 0 ? 0 : 5 }}
-          >
-            {row.map((item, at) => (
-              <TickItem key={at} theme={theme} text={item} width={width / count} />
-            ))}
-          </View>
-        ))}
-      </View>
-    </View>
+  const own = width / count;
+  const inner = own - boxRoom;
+  const lines = rows.map((row) =>
+    row.map((item, at) => (
+      <BoxedItem key={at} theme={theme} width={own}>
+        <Words
+          theme={theme}
+          text={item}
+          role={type.body}
+          width={inner}
+          measure={inner - AFTER_ITEM}
+          sem={{ tag: 'P' }}
+        />
+      </BoxedItem>
+    )),
   );
-  return singleUnit(block, place, element);
+  const list = <BoxedList theme={theme} heading={block.heading} tag={place.headingTag(3)} rows={lines} />;
+  return singleUnit(block, place, list);
 }
 
 /** A question, with a box to tick where asked, and lines to write on. */
@@ -170,17 +125,13 @@ export function writeInUnits(block: OfType<'write-in'>, place: Place): readonly 
   const { theme } = place;
   const { width, direction } = theme;
   const { prompt } = block;
-  const indent = block.box ? BOX + BOX_GAP : 0;
+  const indent = block.box ? boxRoom : 0;
   const silent = prompt === undefined || prompt.inlines.every((inline) => inline.value.trim() === '');
   const element = (
     <View style={{ width }}>
       <View style={{ flexDirection: rowDirection(direction), width }}>
-        {block.box ? (
-          <View style={{ width: BOX, height: theme.type.body.lineHeight, paddingTop: boxTop(theme) }}>
-            <Drawing mark={drawTickBox(BOX, direction)} />
-          </View>
-        ) : null}
-        <View style={{ width: width - indent, ...gapStart(direction, block.box ? BOX_GAP : 0) }}>
+        {block.box ? <TickBox theme={theme} height={theme.type.body.lineHeight} /> : null}
+        <View style={{ width: width - indent, ...gapStart(direction, block.box ? boxGap : 0) }}>
           {silent ? null : <Prose theme={theme} paragraph={prompt} width={width - indent} />}
         </View>
       </View>

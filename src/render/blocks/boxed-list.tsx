@@ -1,0 +1,90 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement, ReactNode } from 'react';
+import { drawTickBox } from '../pictures/marks.ts';
+import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
+import type { Theme } from '../theme.ts';
+import { Drawing, Words } from './primitives.tsx';
+import type { HeadingTag } from './unit-parts.ts';
+
+const BOX = 15;
+/** White between a box and its words. */
+export const boxGap = 8;
+const BETWEEN = 5;
+
+/** What a box takes from the width of an item's words. */
+export const boxRoom = BOX + boxGap;
+
+interface TickBoxProps {
+  readonly theme: Theme;
+  /** White above the first line of the words, in points. */
+  readonly drop?: number;
+  /** Height of what holds the box, where it is not as high as it needs. */
+  readonly height?: number;
+}
+
+/** A box to tick. Its middle is level with that of the capitals of the first line. */
+export function TickBox({ theme, drop = 0, height }: TickBoxProps): ReactElement {
+  const { body } = theme.type;
+  const top = Math.max(0, drop + firstBaseline(body) - (0.69 * body.size) / 2 - BOX / 2);
+  return (
+    <View style={{ width: BOX, paddingTop: top, ...(height === undefined ? {} : { height }) }}>
+      <Drawing mark={drawTickBox(BOX, theme.direction)} />
+    </View>
+  );
+}
+
+interface BoxedItemProps {
+  readonly theme: Theme;
+  readonly width: number;
+  /** White above the first line of the words, in points. */
+  readonly drop?: number;
+  readonly children: ReactElement;
+}
+
+/** A box to tick and what it stands for. */
+export function BoxedItem({ theme, width, drop = 0, children }: BoxedItemProps): ReactElement {
+  const { direction } = theme;
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+      <TickBox theme={theme} drop={drop} />
+      <View sem={{ tag: 'LBody' }} style={{ width: width - boxRoom, ...gapStart(direction, boxGap) }}>
+        {children}
+      </View>
+    </View>
+  );
+}
+
+interface BoxedListProps {
+  readonly theme: Theme;
+  readonly heading: string;
+  readonly tag: HeadingTag;
+  /** One line of the list each. */
+  readonly rows: readonly ReactNode[];
+}
+
+/** A small heading and things to tick. */
+export function BoxedList({ theme, heading, tag, rows }: BoxedListProps): ReactElement {
+  const { width, type, direction } = theme;
+  return (
+    <View style={{ width }}>
+      <Words
+        theme={theme}
+        text={heading}
+        role={type.smallHeading}
+        width={width}
+        setting="balanced"
+        sem={{ tag }}
+      />
+      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width, marginTop: 8 }}>
+        {rows.map((row, index) => (
+          <View
+            key={index}
+            style={{ flexDirection: rowDirection(direction), marginTop: index === 0 ? 0 : BETWEEN }}
+          >
+            {row}
+          </View>
+        ))}
+      </View>
+    </View>
+  );
+}
