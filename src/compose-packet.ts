@@ -33,7 +33,10 @@ export function composePacket(
   const author = open.clinic.clinic.name;
   const names = { caseReference: open.case.case, language: identity.locale.tag, title, author };
   const warnings = composed.flatMap((result) => (result.ok ? result.warnings : []));
-  return success({ ...names, documents }, [...warnings, ...readings.flatMap(tooHard)]);
+  const last = documents
+    .filter(({ kind, audience }) => !isFirst(kind) && audience === 'patient')
+    .map(readDocument);
+  return success({ ...names, documents }, [...warnings, ...[...readings, ...last].flatMap(tooHard)]);
 }
 
 function isFirst(kind: DocumentKind): boolean {

@@ -4,6 +4,7 @@ import { showCellChanges } from '../../../src/cli/show-cell-change.ts';
 import { showDifference } from '../../../src/cli/show-difference.ts';
 import type { Cell, KnownCell, WeightAt } from '../../../src/model/comparison.ts';
 import type { CellChange, TableDifference } from '../../../src/model/difference.ts';
+import { noDifference } from '../../helpers/no-difference.ts';
 
 const base = { id: 'sleeve/leak/30d', option: 'sleeve', outcome: 'leak', asked: { days: 30 }, setAside: [] };
 const known: KnownCell = {
@@ -29,23 +30,7 @@ function change(before: Cell | null, after: Cell | null, more: Partial<CellChang
   return { id: base.id, before, after, what: ['value'], ...more };
 }
 
-const none: TableDifference = {
-  isSame: false,
-  person: [],
-  options: [],
-  cells: [],
-  cellCount: 9,
-  horizon: [],
-  courses: [],
-  topics: [],
-  cautions: [],
-  conflicts: [],
-  score: [],
-  reasons: [],
-  notes: [],
-  records: [],
-  elsewhere: [],
-};
+const none: TableDifference = { ...noDifference, isSame: false, cellCount: 9 };
 const changes = [{ field: 'weight', before: '114.5 kg', after: '140 kg' }] as const;
 
 describe('a cell that changes', () => {

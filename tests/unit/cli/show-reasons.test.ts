@@ -4,6 +4,7 @@ import { showDifference } from '../../../src/cli/show-difference.ts';
 import { showReasons } from '../../../src/cli/show-reasons.ts';
 import type { WeightAt } from '../../../src/model/comparison-value.ts';
 import type { PairFinding, ReasonCheck, ReasonFinding } from '../../../src/model/reason-check.ts';
+import { noDifference } from '../../helpers/no-difference.ts';
 
 const base: Omit<ReasonCheck, 'findings'> = {
   id: 'for/bypass/reflux-better',
@@ -180,6 +181,7 @@ describe('a reason that a what-if changes', () => {
   it('is shown with its verdict before and after', () => {
     const check: ReasonCheck = { ...base, findings: [{ find: 'in-case', means: 'supports' }] };
     const difference = {
+      ...noDifference,
       isSame: false,
       cellCount: 1,
       reasons: [
@@ -187,21 +189,7 @@ describe('a reason that a what-if changes', () => {
         { id: 'x', before: check, after: null },
       ],
     };
-    const empty = {
-      person: [],
-      options: [],
-      cells: [],
-      horizon: [],
-      courses: [],
-      topics: [],
-      cautions: [],
-      conflicts: [],
-      score: [],
-      notes: [],
-      records: [],
-      elsewhere: [],
-    };
-    const out = showDifference('T-1', [{ field: 'age', before: 40, after: 41 }], { ...empty, ...difference });
+    const out = showDifference('T-1', [{ field: 'age', before: 40, after: 41 }], difference);
     expect(out).toContain('\n  for bypass  reflux-better  contradicted → supported  the case says so\n');
     expect(out).toContain('\n  for bypass  reflux-better  vanishes: supported       the case says so\n');
   });

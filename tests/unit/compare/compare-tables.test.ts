@@ -15,6 +15,7 @@ import {
   today,
 } from '../../helpers/compare-inputs.ts';
 import type { CaseChanges } from '../../helpers/compare-inputs.ts';
+import { noDifference } from '../../helpers/no-difference.ts';
 
 const evidence = makeEvidence(
   [
@@ -32,21 +33,8 @@ function table(changes: CaseChanges = {}): ComparisonTable {
 describe('two comparisons of one case', () => {
   it('do not differ', () => {
     expect(compareTables(table(), table())).toEqual({
-      isSame: true,
-      person: [],
-      options: [],
-      cells: [],
+      ...noDifference,
       cellCount: expect.any(Number) as number,
-      horizon: [],
-      courses: [],
-      topics: [],
-      cautions: [],
-      conflicts: [],
-      score: [],
-      reasons: [],
-      notes: [],
-      records: [],
-      elsewhere: [],
     });
   });
 

@@ -233,11 +233,14 @@ export const aftercareElsewhere: Readonly<Record<string, readonly [file: SmallFi
   'iron by words of a salt': [facts, 'subject: iron\n'],
 };
 
-interface Plant extends Spot {
+export interface Plant extends Spot {
   readonly what: string;
+  /** The rule that must find it. */
   readonly rule: string;
   readonly code: string;
+  /** What stands there in place of the text. */
   readonly by: string;
+  /** Text at whose line it must be found, in the entry or in another, once everything is planted. */
   readonly found: string | Spot;
 }
 

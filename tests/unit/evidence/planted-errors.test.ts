@@ -6,17 +6,7 @@ import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 import { copyOf, placeOf, shippedData, spoil } from '../../helpers/shipped-files.ts';
 import type { Spot } from '../../helpers/shipped-files.ts';
 import { shippedAftercarePlants } from './aftercare-plants.ts';
-
-interface Plant extends Spot {
-  readonly what: string;
-  /** The rule that must find it. */
-  readonly rule: string;
-  readonly code: string;
-  /** What stands there in place of the text. */
-  readonly by: string;
-  /** Text at whose line it must be found, in the entry or in another, once everything is planted. */
-  readonly found: string | Spot;
-}
+import type { Plant } from './aftercare-plants.ts';
 
 /** One error a rule, each in an entry of its own, so that all can be planted in one copy of the shipped data. */
 const plants: readonly Plant[] = [
