@@ -123,9 +123,11 @@ function cellId(option: string, outcome: string, asked: Horizon): string {
  * operation can cause, since what was done then may still do so; without a gallbladder nothing can happen to it.
  */
 export function isPossible(desk: OptionDesk, outcome: string): boolean {
-  if (desk.subject.gallbladderRemoved && /^gall(stones|bladder-)/.test(outcome)) return false;
   const definition = desk.outcomes.get(outcome);
-  if (definition === undefined || definition.applies_to.includes(desk.kind)) return true;
+  if (definition === undefined) return true;
+  const { never_after: event } = definition;
+  if (event !== undefined && desk.subject.pastEvents.has(event)) return false;
+  if (definition.applies_to.includes(desk.kind)) return true;
   const recovery = definition.group.includes('stay-and-recovery');
   return desk.subject.operatedBefore && definition.applies_to.includes('operation') && !recovery;
 }

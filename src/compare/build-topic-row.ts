@@ -15,5 +15,5 @@ export function buildTopicRow(
   const { picture, rows } = plans['first-month'];
   if (window !== firstMonth || !picture.includes(outcome)) return buildRow(desks, outcome, window);
   const parts = rows.map((part) => buildRow(desks, part, firstMonth));
-  return buildWholeRow(desks, { outcome, window }, (option) => findFloor(parts, option));
+  return buildWholeRow(desks, { outcome, window }, (desk) => findFloor(parts, outcome, desk));
 }

@@ -18,10 +18,10 @@ export function buildRow(desks: readonly OptionDesk[], outcome: string, window: 
 export function buildWholeRow(
   desks: readonly OptionDesk[],
   { outcome, window }: { readonly outcome: string; readonly window: TimeWindow },
-  floorOf: (option: string) => Floor | undefined,
+  floorOf: (desk: OptionDesk) => Floor | undefined,
 ): OutcomeRow {
   return finishRow(
-    desks.map((desk) => raiseTo(assessCell(desk, outcome, window), floorOf(desk.code))),
+    desks.map((desk) => raiseTo(assessCell(desk, outcome, window), floorOf(desk))),
     { outcome, asked: window.asked },
   );
 }

@@ -65,7 +65,7 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
         condition !== undefined && conditions.has(condition) ? [[code, condition]] : [],
       ),
     ),
-    gallbladderRemoved: input.health.history.includes('gallbladder-removed'),
+    pastEvents: new Set(input.health.history),
   };
 }
 

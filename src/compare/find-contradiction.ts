@@ -1,23 +1,19 @@
 import type { Cell, OutcomeRow, Proportion } from '../model/comparison.ts';
+import type { OutcomeDefinition } from '../model/evidence.ts';
 import { assessRecord } from './assess-record.ts';
 import type { Candidate } from './assess-record.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { anyTime, monthsOf } from './weigh-time.ts';
 
-/** Each of these is a further operation too, so there can be no fewer further operations than of these. */
-const furtherOperations = ['conversion', 'removal'] as const;
-
 /**
- * The record of the same kind of people that cannot be true together with a candidate: more people had another
- * weight-loss operation, and sooner, than are said to have had any further operation at all. Some series count
- * only operations for complications; shown beside full counts they would look many times safer.
+ * The record of the same kind of people that cannot be true together with a candidate: more people had a part of its
+ * outcome, and sooner, than are said to have had the outcome itself. Which outcomes are part of which is data.
  */
 export function findContradiction(candidate: Candidate, desk: OptionDesk): string | undefined {
   const { record, value } = candidate;
   const months = monthsOf(record.time);
-  if (record.outcome !== 'reoperation' || desk.kind !== 'operation' || months === undefined) return undefined;
-  if (value.kind !== 'proportion') return undefined;
-  const sooner = furtherOperations
+  if (value.kind !== 'proportion' || months === undefined) return undefined;
+  const sooner = partsOf(record.outcome, desk, 'records')
     .flatMap((outcome) => desk.records.get(outcome) ?? [])
     .filter(({ time }) => (monthsOf(time) ?? Infinity) <= months)
     .flatMap((other) => {
@@ -38,8 +34,15 @@ function atMost({ interval, value, zero }: Proportion): number {
   return zero?.upper ?? interval?.high ?? value;
 }
 
-/** Each of these in the first month is a serious complication, so these cannot be more people than those. */
-const seriousOutcomes: ReadonlySet<string> = new Set(['leak', 'reoperation', 'death']);
+type HeldAgainst = NonNullable<OutcomeDefinition['parts']>[number]['held_against'];
+
+/** The outcomes of which each is the whole too, for this kind of option. */
+function partsOf(whole: string, { outcomes, kind }: OptionDesk, against: HeldAgainst): readonly string[] {
+  const parts = outcomes.get(whole)?.parts ?? [];
+  return parts
+    .filter((part) => part.held_against === against && (part.after ?? [kind]).includes(kind))
+    .flatMap((part) => part.outcomes);
+}
 
 /** A share (0 to 1) that another cannot be below, and the record it comes from. */
 export interface Floor {
@@ -47,12 +50,13 @@ export interface Floor {
   readonly record: string;
 }
 
-/** The highest share of an option among the serious outcomes of the first month, as they lead there. */
-export function findFloor(rows: readonly OutcomeRow[], option: string): Floor | undefined {
+/** The highest share of an option among the parts of an outcome in the first month, as they lead there. */
+export function findFloor(rows: readonly OutcomeRow[], whole: string, desk: OptionDesk): Floor | undefined {
+  const parts = partsOf(whole, desk, 'first-month');
   return rows
-    .filter(({ outcome }) => seriousOutcomes.has(outcome))
+    .filter(({ outcome }) => parts.includes(outcome))
     .flatMap(({ cells }) => cells)
-    .filter((cell) => cell.option === option)
+    .filter((cell) => cell.option === desk.code)
     .flatMap(floorOf)
     .sort((a, b) => b.share - a.share || (a.record < b.record ? -1 : 1))[0];
 }

@@ -20,7 +20,8 @@ export interface Subject {
   readonly conditions: ReadonlySet<string>;
   /** Outcomes that studies count as new trouble only, with the condition of this person that makes them not new. */
   readonly alreadyHas: ReadonlyMap<string, string>;
-  readonly gallbladderRemoved: boolean;
+  /** Past events, by code. */
+  readonly pastEvents: ReadonlySet<string>;
 }
 
 export type OptionKind = OptionColumn['kind'];

@@ -33,7 +33,7 @@ function tabulateFirstMonth(desks: readonly OptionDesk[], plan: TopicPlans['firs
   const rows = keepFirstRows(all, plan.most);
   const picture = firstKnown(
     plan.picture.map((outcome) =>
-      buildWholeRow(desks, { outcome, window: firstMonth }, (option) => findFloor(all, option)),
+      buildWholeRow(desks, { outcome, window: firstMonth }, (desk) => findFloor(all, outcome, desk)),
     ),
   );
   return {

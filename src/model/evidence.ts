@@ -41,6 +41,26 @@ export const OutcomeGroupSchema = z
   .enum(['early-harm', 'late-harm', 'living-with-it', 'benefit', 'weight', 'stay-and-recovery', 'pregnancy'])
   .describe('where it is shown');
 
+/** What is counted in a part cannot be missing from the whole: a figure that says so counts something else. */
+const OutcomePartsSchema = z
+  .strictObject({
+    outcomes: z
+      .array(z.string().min(1))
+      .min(1)
+      .describe('who has one of these has the outcome too, so there can be no fewer of it than of these'),
+    held_against: z
+      .enum(['records', 'first-month'])
+      .describe(
+        'records: any figure of a part in such people, by then or sooner, that is more for certain; first-month: the figures that the table of the first month shows',
+      ),
+    after: z
+      .array(OptionKindSchema)
+      .min(1)
+      .optional()
+      .describe('kinds of option for which it holds, if not all'),
+  })
+  .describe('outcomes that are part of another');
+
 export const OutcomeDefinitionSchema = z
   .strictObject({
     code: code.describe('code that records use'),
@@ -60,6 +80,12 @@ export const OutcomeDefinitionSchema = z
       .min(1)
       .optional()
       .describe('condition without which people were counted: not the figure of a person who has it'),
+    never_after: z
+      .string()
+      .min(1)
+      .optional()
+      .describe('past event, a code of the case file, after which it cannot happen any more'),
+    parts: z.array(OutcomePartsSchema).min(1).optional().describe('outcomes that are part of this one'),
     pressing: z
       .literal(true)
       .optional()

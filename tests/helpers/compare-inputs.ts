@@ -11,7 +11,7 @@ import type { ClinicProfile } from '../../src/model/clinic.ts';
 import { ClinicProfileSchema } from '../../src/model/clinic.ts';
 import type { ComparisonTable } from '../../src/model/comparison.ts';
 import { OptionDefinitionSchema, OutcomeDefinitionSchema } from '../../src/model/evidence.ts';
-import type { EvidenceBase } from '../../src/model/evidence.ts';
+import type { EvidenceBase, OutcomeDefinition } from '../../src/model/evidence.ts';
 import { EvidenceRecordSchema } from '../../src/model/evidence-record.ts';
 import type { EvidenceRecord } from '../../src/model/evidence-record.ts';
 import {
@@ -138,6 +138,8 @@ export function makeEvidence(
   records: readonly EvidenceRecord[],
   parts: Partial<Pick<EvidenceBase, 'cautions' | 'standing' | 'reversibility' | 'riskFactors'>> & {
     readonly studies?: readonly Study[];
+    /** In place of the shipped ones of the same code. */
+    readonly outcomes?: readonly OutcomeDefinition[];
   } = {},
 ): EvidenceBase {
   const given = new Map((parts.studies ?? []).map((study) => [study.id, study]));
@@ -157,7 +159,7 @@ export function makeEvidence(
     paidBy: { en: 'nobody' },
     digest: '0'.repeat(64),
     options,
-    outcomes,
+    outcomes: outcomes.map((one) => parts.outcomes?.find(({ code }) => code === one.code) ?? one),
     metrics: [],
     topics,
     studies: new Map([...given, ...studies]),

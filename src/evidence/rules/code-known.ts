@@ -1,5 +1,6 @@
 import { conditionCodes, historyCodes, medicineCodes } from '../../model/codes.ts';
 import { comparisonGroups } from '../../model/evidence.ts';
+import type { OutcomeDefinition } from '../../model/evidence.ts';
 import type { Caution } from '../../model/evidence-rules.ts';
 import type { EvidenceSet } from '../evidence-set.ts';
 import type { DataPath } from '../parse-data-file.ts';
@@ -87,13 +88,18 @@ function pageReferences({ outcomes, topics }: EvidenceSet): readonly Reference[]
     { entry: topics, at: ['benefits', index, 'condition'], what: 'condition', code: condition },
     ...listOf(topics, ['benefits', index, 'outcomes'], { what: 'outcome', codes: named }),
   ]);
-  const newTrouble = outcomes.map((entry): Reference => ({
-    entry,
-    at: ['new_without'],
-    what: 'condition',
-    code: entry.new_without,
-  }));
-  return [...harms, ...pictures, ...benefits, ...newTrouble];
+  return [...harms, ...pictures, ...benefits, ...outcomes.flatMap(outcomeReferences)];
+}
+
+function outcomeReferences(entry: OutcomeDefinition): readonly Reference[] {
+  const parts = (entry.parts ?? []).flatMap(({ outcomes }, index) =>
+    listOf(entry, ['parts', index, 'outcomes'], { what: 'outcome', codes: outcomes }),
+  );
+  return [
+    { entry, at: ['new_without'], what: 'condition', code: entry.new_without },
+    { entry, at: ['never_after'], what: 'history', code: entry.never_after },
+    ...parts,
+  ];
 }
 
 function ruleReferences({

@@ -19,6 +19,7 @@ import { maturityAgrees } from './maturity-agrees.ts';
 import { outcomePossible } from './outcome-possible.ts';
 import { overlapBothWays } from './overlap-both-ways.ts';
 import { overlapGroupClosed } from './overlap-group-closed.ts';
+import { partsFit } from './parts-fit.ts';
 import { peopleStated } from './people-stated.ts';
 import { placeWhereSeen } from './place-where-seen.ts';
 import { reasonsChecked } from './reasons-checked.ts';
@@ -56,6 +57,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   timeStated,
   outcomePossible,
   topicFits,
+  partsFit,
   shareHasDenominator,
   intervalInOrder,
   unitFitsMetric,

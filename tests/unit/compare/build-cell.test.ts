@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Cell, ComparisonTable } from '../../../src/model/comparison.ts';
+import { OutcomeDefinitionSchema } from '../../../src/model/evidence.ts';
+import type { OutcomeDefinition } from '../../../src/model/evidence.ts';
 import type { EvidenceRecord } from '../../../src/model/evidence-record.ts';
 import {
   compareWell,
@@ -265,6 +267,8 @@ describe('a cell without a figure', () => {
     expect(compareWell([stones], { health: { history: ['gallbladder-removed'] } }).topics[1]?.rows).toEqual(
       [],
     );
+    const other = { health: { history: ['stomach-operation'] } };
+    expect(compareWell([stones], other).topics[1]?.rows).toHaveLength(1);
   });
 
   it('says in pregnancy that it is pregnancy, even where there is no record', () => {
@@ -368,6 +372,37 @@ describe('counts that cannot both be true', () => {
     ['compatible by chance', { value: { events: 3, n: 100 } }],
   ])('do not count changes %s', (_, extra) => {
     expect(cellOf(compareWell([few, changed(extra)]), 'sleeve/reoperation/60m').state).toBe('known');
+  });
+
+  it('hold only after the kinds of option that the outcome names', () => {
+    const [balloon, out] = [{ option: 'balloon' }, { option: 'balloon', outcome: 'removal' }];
+    const records = [{ ...few, ...balloon }, changed(out)];
+    const table = compareWell(records, { decision: { options: ['balloon'] } });
+    expect(cellOf(table, 'balloon/reoperation/60m').state).toBe('known');
+  });
+
+  it('are those that the outcomes name as parts, whatever the outcome', () => {
+    const ulcer = makeRecord({
+      id: 'ulcer',
+      study: 'ulcer',
+      outcome: 'ulcer',
+      time: { months: 24, basis: 'by' },
+      value: { events: 30, n: 100 },
+    });
+    const bypass = { ...few, id: 'bypass', option: 'bypass' };
+    const named = OutcomeDefinitionSchema.parse({
+      code: 'reoperation',
+      group: ['early-harm', 'late-harm'],
+      better: 'lower',
+      meaning: 'One more operation.',
+      applies_to: ['operation'],
+      parts: [{ outcomes: ['ulcer'], held_against: 'records' }],
+    });
+    const judged = (records: readonly EvidenceRecord[], outcomes: readonly OutcomeDefinition[]): Cell =>
+      cellOf(compareWell(makeEvidence([bypass, ...records], { outcomes })), 'sleeve/reoperation/60m');
+    expect(judged([few, ulcer], [])).toMatchObject({ state: 'known' });
+    expect(judged([few, ulcer], [named])).toMatchObject({ reason: { code: 'contradicted' } });
+    expect(judged([few, changed()], [named])).toMatchObject({ state: 'known' });
   });
 });
 

@@ -214,6 +214,16 @@ const plants: readonly Plant[] = [
     found: { file: 'topics.yaml', entry: '', text: '    - slippage\n    - acid-medicine' },
   },
   {
+    what: 'a part that no table of the first month shows beside its whole',
+    rule: 'parts-fit',
+    code: 'EVIDENCE_INVALID',
+    file: 'outcomes.yaml',
+    entry: 'any-complication',
+    text: 'outcomes: [leak, reoperation, death]',
+    by: 'outcomes: [leak, reoperation, ulcer]',
+    found: 'parts:',
+  },
+  {
     what: 'a reason judged by an outcome that has no figures of that sort',
     rule: 'reasons-checked',
     code: 'EVIDENCE_INVALID',

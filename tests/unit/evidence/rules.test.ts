@@ -21,6 +21,12 @@ function undoing(how: string, seen: string): string {
     - { point: all of it, study: alpha-2020, seen: ${seen} }`;
 }
 
+/** An outcome with parts that do not fit. */
+function partOf(code: string, what: string, parts: string): Plant {
+  const head = `{ code: ${code},`;
+  return [what, 'EVIDENCE_INVALID', 'outcomes.yaml', head, `${head} parts: ${parts},`];
+}
+
 /** One planted error a row; the rule that must find it is the heading. */
 const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
   'release-dated': [
@@ -240,6 +246,20 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'outcomes.yaml',
       'new_without: reflux',
       'new_without: refluxx',
+    ],
+    [
+      'a part that is no outcome',
+      'EVIDENCE_UNKNOWN_CODE',
+      'outcomes.yaml',
+      'new_without: reflux',
+      'parts: [{ outcomes: [lake], held_against: records }]',
+    ],
+    [
+      'an event that no case can have',
+      'EVIDENCE_UNKNOWN_CODE',
+      'outcomes.yaml',
+      'new_without: reflux',
+      'never_after: reflux',
     ],
     [
       'a source that is no study',
@@ -474,6 +494,28 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'topics.yaml',
       'outcomes: [wellbeing]',
       'outcomes: [taste]',
+    ],
+  ],
+  'parts-fit': [
+    partOf('leak', 'an outcome that is part of itself', '[{ outcomes: [leak], held_against: first-month }]'),
+    partOf('sore', 'a part twice', '[{ outcomes: [leak, leak], held_against: records }]'),
+    partOf(
+      'sore',
+      'a part that is better the other way',
+      '[{ outcomes: [wellbeing], held_against: records }]',
+    ),
+    partOf(
+      'sore',
+      'a part that cannot follow',
+      '[{ outcomes: [leak], held_against: records, after: [medicine] }]',
+    ),
+    partOf('sore', 'a whole that no first month shows', '[{ outcomes: [leak], held_against: first-month }]'),
+    [
+      'a part of which its whole is a part',
+      'EVIDENCE_INVALID',
+      'outcomes.yaml',
+      'applies_to: [operation], new_without: reflux }\n- { code: taste, group: [living-with-it], better: lower,',
+      'applies_to: [operation], parts: [{ outcomes: [taste], held_against: records }] }\n- { code: taste, parts: [{ outcomes: [leak], held_against: records }, { outcomes: [sore], held_against: records }], group: [living-with-it], better: lower,',
     ],
   ],
   'reasons-checked': [
