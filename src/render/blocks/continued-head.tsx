@@ -13,21 +13,19 @@ interface ContinuedHeadProps {
 
 /** What stands again at the top of a page that goes on with a block. Screen readers pass over it. */
 export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactElement {
-  const { theme, title } = place;
+  const { theme, title, smallTitle } = place;
   const { space, type } = theme;
-  const role = type.topic;
-  const ruled = title !== undefined && space.topicRule > 0;
+  const role = smallTitle === true ? type.smallHeading : type.topic;
+  const ruled = title !== undefined && smallTitle !== true && space.topicRule > 0;
+  const below = smallTitle === true ? space.afterSmallHeading : space.headToRows;
   return (
-    <View
-      artifact
-      style={{ width: theme.width, paddingBottom: children === undefined ? space.headToRows : 0 }}
-    >
+    <View artifact style={{ width: theme.width, paddingBottom: children === undefined ? below : 0 }}>
       {ruled ? <Rule width={theme.width} height={space.topicRule} color={palette.leaf} /> : null}
       {title === undefined ? null : (
         <View
           style={{
             paddingTop: ruled ? space.ruleToQuestion : 0,
-            paddingBottom: children === undefined ? 0 : space.headToRows,
+            paddingBottom: children === undefined ? 0 : below,
           }}
         >
           <Lines

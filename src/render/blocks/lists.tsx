@@ -8,6 +8,7 @@ import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BoxedItem, BoxedList, TickBox, boxGap, boxRoom } from './boxed-list.tsx';
+import { ContinuedHead } from './continued-head.tsx';
 import { BulletItem } from './panel.tsx';
 import { Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
@@ -49,9 +50,16 @@ function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
   );
 }
 
-/** Each item is a unit; the first is kept with the second. */
+/** The heading that is said again where a page begins under it; one element for all, which is then set once. */
+function goingOn(place: Place): Pick<Unit, 'continuation'> {
+  return place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> };
+}
+
+/** Each item is a unit; at least two stand on either side of a break. */
 export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
+  const last = block.items.length - 1;
+  const repeated = goingOn(place);
   const { space, width, measure } = theme;
   const numbering = block.ordered ? 'Decimal' : 'Disc';
   const small = block.items.every((paragraphs) => paragraphs[0]?.role === 'small');
@@ -69,7 +77,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
       </View>
     ),
     gapBefore: index === 0 ? 0 : gap,
-    keepWithNext: index === 0 && block.items.length > 1,
+    keepWithNext: last > 0 && (index === 0 || index === last - 1),
+    ...repeated,
     // A short list is read in one go.
     ...(!small && block.items.length <= MOST_STEPS ? { group: `${key}.list` } : {}),
   }));
@@ -138,5 +147,5 @@ export function writeInUnits(block: OfType<'write-in'>, place: Place): readonly 
       <WritingLines theme={theme} indent={indent} count={block.lines} beside={block.box && silent} />
     </View>
   );
-  return singleUnit(block, place, element);
+  return singleUnit(block, place, element).map((unit) => ({ ...unit, ...goingOn(place) }));
 }

@@ -2,7 +2,7 @@ import type { Block } from '../../model/document.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { keepLast } from './unit-parts.ts';
-import type { Place } from './unit-parts.ts';
+import type { OfType, Place } from './unit-parts.ts';
 
 /** How far white may be closed up to save a page: between topics from 30 to 22, between blocks from 18 to 12. */
 function shrinkOf(gap: number): Pick<Unit, 'gapShrink'> {
@@ -137,10 +137,12 @@ function gapOfNote(before: Block, next: Block, { space }: Theme): number {
   return apart ? space.betweenBlocks : space.noteAfterStrip;
 }
 
-/** Heading that a block repeats where it goes on: that of its topic, or one that stands right above it. */
-function titleFor(before: Block | undefined, place: Place): Pick<Place, 'title'> {
-  if (before?.type === 'heading' && before.level > 1) return { title: before.text };
-  return place.title === undefined ? {} : { title: place.title };
+type Title = Pick<Place, 'title' | 'smallTitle'>;
+
+/** Heading that what stands under it repeats where it goes on; the title of a page is not repeated. */
+function titleOf(heading: OfType<'heading'>): Title {
+  if (heading.level === 1) return {};
+  return { title: heading.text, ...(heading.level === 3 ? { smallTitle: true } : {}) };
 }
 
 interface Piece {
@@ -152,6 +154,16 @@ interface Piece {
 interface Progress {
   readonly units: readonly Unit[];
   readonly before?: Block;
+}
+
+/** The title that each block stands under: that of the last heading before it, else that of its topic. */
+function titlesOf(blocks: readonly Block[], place: Place): readonly Title[] {
+  let title: Title = place.title === undefined ? {} : { title: place.title };
+  return blocks.map((block) => {
+    const above = title;
+    if (block.type === 'heading') title = titleOf(block);
+    return block.type === 'topic' ? {} : above;
+  });
 }
 
 function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {
@@ -181,9 +193,11 @@ function keepTogether(units: readonly Unit[]): readonly Unit[] {
 /** Units of blocks one under another, with the white between them and what may not be parted. */
 export function unitsInSequence(blocks: readonly Block[], place: Place, unitsOf: UnitsOf): readonly Unit[] {
   const parts = partsOf(blocks);
+  const titles = titlesOf(blocks, place);
   const start: Progress = { units: [] };
   return blocks.reduce((progress, block, index) => {
-    const here: Place = { ...place, key: `${place.key}${index}`, ...titleFor(progress.before, place) };
+    const { theme, continued, headingTag } = place;
+    const here: Place = { theme, continued, headingTag, key: `${place.key}${index}`, ...titles[index] };
     const piece: Piece = { block, part: parts[index] ?? 'plain', units: unitsOf(block, here) };
     return append(progress, piece, place.theme);
   }, start).units;

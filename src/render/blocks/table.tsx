@@ -63,6 +63,19 @@ function continuations({ shape, place }: Omit<RowPlace, 'index'>): readonly Reac
   });
 }
 
+/**
+ * Of rows under one band at least two stand on either side of a break, and a band never stands alone; a row without
+ * neighbours under its band may.
+ */
+function staysWithNext(rows: readonly TableRow[], index: number): boolean {
+  const begins = (at: number): boolean => at >= rows.length || rows[at]?.group !== undefined;
+  if (index + 1 >= rows.length) return false;
+  if (rows[index]?.cells.length === 0) return true;
+  if (begins(index + 1)) return false;
+  const isFirst = index === 0 || begins(index) || rows[index - 1]?.cells.length === 0;
+  return isFirst || begins(index + 2);
+}
+
 /** One unit for the head, one a row. A band is kept with the row under it and repeated where its rows go on. */
 export function tableUnits(block: OfType<'table'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
@@ -78,7 +91,7 @@ export function tableUnits(block: OfType<'table'>, place: Place): readonly Unit[
     element: inTable(id, <RowWithBand at={{ shape, place, index }} row={row} />, theme),
     gapBefore: index === 0 ? 0 : shrink,
     ...(index === 0 || shrink === 0 ? {} : { gapShrink: shrink }),
-    keepWithNext: row.cells.length === 0 && index < rows.length - 1,
+    keepWithNext: staysWithNext(rows, index),
     ...(heads[index] === undefined ? {} : { continuation: heads[index] }),
   }));
   const head = inTable(id, <TableHead shape={shape} />, theme);

@@ -13,6 +13,8 @@ export interface Place {
   readonly continued: string;
   /** The heading above, to be repeated where the block goes on. */
   readonly title?: string;
+  /** That heading is a small one, and is repeated as such. */
+  readonly smallTitle?: boolean;
   /** Tag of a heading of this level here: levels are never skipped, whatever the template does. */
   readonly headingTag: (level: 1 | 2 | 3) => HeadingTag;
 }

@@ -4,6 +4,7 @@ import type { Block, StripRow, TableRow } from '../../../../src/model/document.t
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { setGalleys } from '../../../../src/render/set-galley.ts';
+import type { SetNode } from '../../../../src/render/layout-node.ts';
 import type { Unit } from '../../../../src/render/unit.ts';
 import {
   inlines,
@@ -16,6 +17,7 @@ import {
   weightLine,
   whiskerRow,
 } from '../../../helpers/sample-documents.ts';
+import { textBoxes } from '../../../helpers/set-boxes.ts';
 import { smallTree } from '../../../helpers/small-tree.ts';
 import { elementsOf, structureOf } from '../../../helpers/unit-nodes.ts';
 
@@ -40,6 +42,14 @@ async function setUnits(units: readonly Unit[], width = 492) {
 function rows(count: number): StripRow[] {
   const all = [...rangeRows, whiskerRow, ...rangeRows];
   return all.slice(0, count);
+}
+
+function wordsOf(node: SetNode): string {
+  return textBoxes(node)
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/[()\s]+/g, ' ')
+    .trim();
 }
 
 const rangeStrip = (count: number): Block => ({
@@ -155,17 +165,19 @@ describe('keep rules', () => {
     expect(units[0]?.keepWithNext).toBe(true);
   });
 
-  it('keep a group band with the row under it, and repeat it where its rows go on', async () => {
+  it('keep a band with two rows under it, two rows before the next band, and repeat it where its rows go on', async () => {
     const row = (name: string): TableRow => ({ cells: [[para(name)], [para('1')]], origin });
+    const band = (group: string): TableRow => ({ group, cells: [], origin });
     const table: Block = {
       type: 'table',
       layout: 'dense',
       columns: [{ label: 'Record' }, { label: 'Figure', align: 'end' }],
-      rows: [{ group: 'Sleeve', cells: [], origin }, row('a'), row('b')],
+      rows: [band('Sleeve'), ...['a', 'b', 'c', 'd'].map(row), band('Bypass'), row('e')],
       origin,
     };
     const units = unitsOf(table);
-    expect(units.map((unit) => unit.keepWithNext)).toEqual([true, true, false, false]);
+    const kept = units.map((unit) => unit.keepWithNext);
+    expect(kept).toEqual([true, true, true, false, true, false, true, false]);
     const heights = (await setUnits(units)).map((block) => block.height);
     // Head, band + its head, row + head and band, row + head and band.
     const [head = 0, , bandHead = 0, , rowHead = 0] = heights;
@@ -261,6 +273,32 @@ describe('keep rules', () => {
     expect(groupsOf(9, true)).toEqual([undefined]);
     expect(groupsOf(3, false)).toEqual(['0.list']);
     expect(groupsOf(3, true, 'small')).toEqual([undefined]);
+  });
+
+  it('leave no line of a list alone at the foot or the top of a page', () => {
+    const items = Array.from({ length: 12 }, (_, index) => [para(`Study ${index}.`, 'small')]);
+    const units = unitsOf({ type: 'list', ordered: true, items, origin });
+    expect(units.flatMap((unit, index) => (unit.keepWithNext ? [index] : []))).toEqual([0, 10]);
+  });
+
+  it('repeat the heading above a list or lines to write on, small where it is small', async () => {
+    const list: Block = { type: 'list', ordered: false, items: [[para('a')], [para('b')]], origin };
+    const asked: Block = { type: 'write-in', prompt: para('What?'), lines: 1, box: false, origin };
+    const heading = (level: 2 | 3): Block => ({ type: 'heading', level, text: 'About my health', origin });
+    const heads = await Promise.all(
+      ([2, 3] as const).map(async (level) => {
+        const units = unitsOf(heading(level), para('Lead.'), list, asked).slice(2);
+        const repeated = units.flatMap(({ continuation }) => continuation ?? []);
+        expect(repeated.length).toBe(3);
+        const [blocks = []] = await setGalleys([{ width: 492, elements: repeated }]);
+        expect(blocks.map(({ node }) => wordsOf(node))).toEqual(
+          Array<string>(3).fill('About my health continued'),
+        );
+        return blocks[0]?.height ?? 0;
+      }),
+    );
+    // 2.5 of rule, 9, a line of 24 and 8 below it; a line of 19 and 6 below it.
+    expect(heads).toEqual([expect.closeTo(43.5), expect.closeTo(25)]);
   });
 
   it('keep the choice to tick with the points that it rests on', () => {
