@@ -163,7 +163,7 @@ function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
 
 /**
  * Texts that may be printed again, as artifacts, at the top of a page that goes on with a block: the heading with the
- * word for "continued", the upper axis, the heads of a table. In no particular order.
+ * word for "continued", that of a call-out, the upper axis, the heads of a table. In no particular order.
  */
 export function repeatedTexts(tree: DocumentTree): Texts {
   return repeatedIn(tree.blocks, tree.furniture.continued).filter((text) => text.text.trim() !== '');
@@ -179,6 +179,8 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
         ];
       case 'heading':
         return [piece('heading', continuedHeading(block.text, continued), block)];
+      case 'callout':
+        return [piece('heading', continuedHeading(block.heading, continued), block)];
       case 'strip':
         return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);
       case 'table':

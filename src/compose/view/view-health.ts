@@ -8,37 +8,21 @@ import { group, list, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { asMarkup, bold, joined, readLength, standingOn } from './words.ts';
+import { asMarkup, bold, joined, standingOn } from './words.ts';
 
-/** One or more call-outs, so that none is longer than a page. */
+/** One call-out, or none; it may go on over pages, from point to point. */
 export const healthShape = list(group({ heading: text, lines: list(lineShape) }));
 export type HealthView = Viewed<typeof healthShape>;
 
-/** About what a third of a page holds, so that call-outs find room between the strips. */
-const mostCharacters = 800;
-
-/** A line as it stands under its cause, and as it stands where a call-out begins with it. */
-interface HealthLine {
-  readonly following: Line;
-  readonly leading: Line;
-}
-
 /** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
 export function viewHealth(scene: Scene): HealthView {
-  const notes = scene.comparison.notes
-    .map((note) => withDuty('caution', noteInWords(scene, note)))
-    .map((line): HealthLine => ({ following: line, leading: line }));
-  return shareOut([...notes, ...cautionLines(scene)]).map((lines, index) => ({
-    heading: scene.words.plain(index === 0 ? 'comparison.health.heading' : 'comparison.health.heading_more'),
-    lines,
-  }));
+  const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
+  const lines = [...notes, ...cautionLines(scene)];
+  return lines.length === 0 ? [] : [{ heading: scene.words.plain('comparison.health.heading'), lines }];
 }
 
-/**
- * Cautions with the same cause stand together, its sentence once: "You have reflux. For a sleeve: …" A call-out that
- * goes on with a cause says it again, since the one before may stand on another page.
- */
-function cautionLines(scene: Scene): readonly HealthLine[] {
+/** Cautions with the same cause stand together, its sentence once and in bold: "You have reflux. For a sleeve: …" */
+function cautionLines(scene: Scene): readonly Line[] {
   const causes = new Map<string, CautionHit[]>();
   for (const hit of patientCautions(scene)) {
     const cause = triggersInWords(scene, hit).markup;
@@ -48,8 +32,7 @@ function cautionLines(scene: Scene): readonly HealthLine[] {
     hits.map((hit, index) => {
       const text = joined(aboutOptions(scene, hit), cautionText(scene, hit));
       const lead = standingOn([theCase], bold({ markup: cause }));
-      const leading = withDuty('caution', joined(lead, text));
-      return { leading, following: index === 0 ? leading : withDuty('caution', text) };
+      return withDuty('caution', index === 0 ? joined(lead, text) : text);
     }),
   );
 }
@@ -98,21 +81,4 @@ function triggerInWords(scene: Scene, trigger: string): Markup {
   }
   const key = `codes.triggers.${code === '' ? kind : `${kind}-${code}`}`;
   return scene.words.has(key) ? scene.words.say(key) : asMarkup('');
-}
-
-function shareOut(lines: readonly HealthLine[]): readonly (readonly Line[])[] {
-  const groups: Line[][] = [];
-  let room = 0;
-  for (const { following, leading } of lines) {
-    const current = groups.at(-1);
-    const length = readLength(following.words);
-    if (current === undefined || room < length) {
-      groups.push([leading]);
-      room = mostCharacters - readLength(leading.words);
-    } else {
-      current.push(following);
-      room -= length;
-    }
-  }
-  return groups;
 }

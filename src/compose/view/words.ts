@@ -96,8 +96,3 @@ export function standingOn(statements: readonly string[], words: Markup): Markup
   if (words.markup === '' || statements.length === 0) return words;
   return { markup: `<stands on="${statements.map(escapeText).join(' ')}">${words.markup}</stands>` };
 }
-
-/** Characters that a reader sees. */
-export function readLength(words: Markup): number {
-  return words.markup.replace(/<[^>]*>/g, '').length;
-}

@@ -613,22 +613,18 @@ describe('the person’s own health', () => {
     expect(callouts.flatMap(({ body }) => body).every(({ duty }) => duty === 'caution')).toBe(true);
   });
 
-  it('shares long lists out over call-outs, each of which says a cause once', () => {
+  it('stands in one call-out, which says a cause once and in bold, however much there is to say', () => {
     const hits = Array.from({ length: 8 }, () => refluxHit);
-    const callouts = blocksOfType(compose(makeComparison(fiveOptions, { cautions: hits })), 'callout').filter(
-      ({ kind }) => kind === 'health',
-    );
-    expect(callouts.length).toBeGreaterThan(1);
-    expect(callouts[1]?.heading).toBe('More about your own health');
-    const words = callouts.flatMap(({ body }) => wordsOf({ name: '', origin: '', words: body }));
-    expect(words).toHaveLength(8);
-    // The call-out before may stand on another page, so that a cause is said again where one goes on with it.
-    for (const { body } of callouts) {
-      const starts = wordsOf({ name: '', origin: '', words: body }).map((text) =>
-        text.startsWith('You have'),
-      );
-      expect(starts).toEqual(starts.map((_, index) => index === 0));
-    }
+    const tree = compose(makeComparison(fiveOptions, { cautions: [...hits, practiceHit] }));
+    const [callout, ...others] = blocksOfType(tree, 'callout').filter(({ kind }) => kind === 'health');
+    expect(others).toEqual([]);
+    expect(callout?.heading).toBe('About your own health');
+    const words = wordsOf({ name: '', origin: '', words: callout?.body ?? [] });
+    expect(words).toHaveLength(9);
+    const causes = words.flatMap((text, index) => (/^You(r BMI| have)/.test(text) ? [index] : []));
+    expect(causes).toEqual([0, 8]);
+    const bold = callout?.body.flatMap(({ inlines }, index) => (inlines[0]?.bold === true ? [index] : []));
+    expect(bold).toEqual([0, 8]);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Block, StripRow, TableRow } from '../../../../src/model/document.ts';
+import type { Block, Paragraph, StripRow, TableRow } from '../../../../src/model/document.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { setGalleys } from '../../../../src/render/set-galley.ts';
@@ -335,15 +335,27 @@ describe('keep rules', () => {
     expect([groups('study'), groups('health')]).toEqual([['0'], [undefined]]);
   });
 
-  it('cut a call-out between its points, so that any number of points reaches the reader', async () => {
-    const body = Array.from({ length: 30 }, (_, index) =>
+  it('cut a call-out between its points, never within one, and say its heading again above what goes on', async () => {
+    const point = (index: number): Paragraph[] => [
       para(`**Point ${index}.** It often gets worse after a sleeve.`),
-    );
+      para('For a bypass: ask your surgeon.'),
+    ];
+    const body = Array.from({ length: 15 }, (_, index) => point(index)).flat();
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
-    expect(units).toHaveLength(30);
-    expect(units.filter((unit) => unit.keepWithNext)).toHaveLength(2);
+    expect(units.map((unit) => unit.keepWithNext)).toEqual(body.map((_, index) => index % 2 === 0));
     expect(new Set(units.map((unit) => unit.group))).toEqual(new Set([undefined]));
-    for (const block of await setUnits(units)) expect(block.height).toBeLessThan(120);
+    const [first, ...repeated] = units.map(({ continuation }) => continuation);
+    expect([first, new Set(repeated).size, repeated.includes(undefined)]).toEqual([undefined, 1, false]);
+    const [blocks = []] = await setGalleys([
+      { width: 492, elements: repeated.slice(0, 1).flatMap((one) => one ?? []) },
+    ]);
+    expect(blocks.map(({ node }) => wordsOf(node))).toEqual(['Your own health continued']);
+  });
+
+  it('cut a call-out without points between its paragraphs, two of them on either side', () => {
+    const body = Array.from({ length: 6 }, () => para('Words.'));
+    const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
+    expect(units.map((unit) => unit.keepWithNext)).toEqual([true, false, false, false, true, false]);
   });
 });
 
