@@ -26,6 +26,7 @@ function showKnown(cell: KnownCell): readonly string[] {
   const near =
     lead.match === 'near' ? `near: ${lead.reasons.map(showReason).join(', ')}` : 'like this person';
   const more = [
+    lead.dose ?? '',
     others === undefined ? '' : `others ${showBounds(others, cell.value)} (${String(others.records.length)})`,
     cell.own === undefined ? '' : `own ${String(cell.own.events)} of ${String(cell.own.n)}`,
     showSetAside(cell),

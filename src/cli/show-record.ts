@@ -1,5 +1,6 @@
 import type { RecordDetails, RecordRow } from '../evidence/index.ts';
 import type { EvidenceRecord, People } from '../model/evidence-record.ts';
+import { writeDose } from '../model/medicine-dose.ts';
 import type { Study } from '../model/study.ts';
 import { alignColumns, countOf } from './align-columns.ts';
 
@@ -22,6 +23,7 @@ export function showRecordDetails(details: RecordDetails): string {
     ['record', record.id],
     ['figure', showFigure(record)],
     ['definition', record.definition],
+    ['dose', record.dose && writeDose(record.dose)],
     ['people', showPeople(record.people)],
     ['time', showTime(record)],
     ['certainty', record.certainty],

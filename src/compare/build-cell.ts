@@ -1,4 +1,5 @@
 import type { Cell, Horizon, KnownCell, RecordUse, SetAside } from '../model/comparison.ts';
+import { writeDose } from '../model/medicine-dose.ts';
 import type { Candidate, Refusal } from './assess-record.ts';
 import { assessRecord } from './assess-record.ts';
 import { explainLead, rankCandidates } from './choose-lead.ts';
@@ -145,6 +146,7 @@ function describeUse(candidate: Candidate, ledBy: RecordUse['ledBy']): RecordUse
     covered: match.covered,
     ledBy,
     ...(n === undefined ? {} : { n }),
+    ...(record.dose === undefined ? {} : { dose: writeDose(record.dose) }),
     certainty: record.certainty,
     horizon: { ...(days === undefined ? {} : { days }), ...(months === undefined ? {} : { months }) },
     timeBasis: basis,

@@ -1,4 +1,5 @@
 import type { RecordUse } from '../model/comparison.ts';
+import type { EvidenceRecord } from '../model/evidence-record.ts';
 import type { Candidate } from './assess-record.ts';
 import { isTooSmall, tierOf, typicalShare } from './rank-design.ts';
 import { enoughPeople } from './enough-people.ts';
@@ -75,6 +76,20 @@ const measureCriteria: readonly Criterion[] = [
   { name: 'measure', weigh: ({ value }) => (value.kind === 'weight' && value.computed ? 1 : 0) },
 ];
 
+/**
+ * Of several doses the highest, the one that trials of a medicine raise people to (common practice), before one to
+ * which only some were raised. So weight and side effects are mostly those of one dose; which one, the page says.
+ */
+const doseCriteria: readonly Criterion[] = [
+  { name: 'dose', weigh: ({ record }) => -Math.max(...amountsOf(record)) },
+  { name: 'dose', weigh: ({ record }) => -Math.min(...amountsOf(record)) },
+];
+
+/** Milligrams; of a dose that is not stated none, so that it comes last. */
+function amountsOf({ dose }: EvidenceRecord): readonly number[] {
+  return dose === undefined || dose === 'unstated' ? [0] : dose.mg;
+}
+
 function makeCriteria(
   candidates: readonly Candidate[],
   { preferred, common }: RankingContext,
@@ -92,6 +107,7 @@ function makeCriteria(
     { name: 'match', weigh: (candidate) => (isSure(candidate) ? 0 : 1) },
     ...measureCriteria,
     { name: 'design', weigh: (candidate) => tierOf(candidate, share) },
+    ...doseCriteria,
     { name: 'size', weigh: (candidate) => -(peopleOf(candidate) ?? 0) },
     { name: 'year', weigh: ({ study }) => -(study.citation.year ?? 0) },
   ];

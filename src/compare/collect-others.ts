@@ -1,5 +1,6 @@
 import type { CellValue, KnownCell, SetAside, SetAsideReason } from '../model/comparison.ts';
 import { samePeople } from '../model/evidence.ts';
+import { sameDose } from '../model/medicine-dose.ts';
 import type { Candidate } from './assess-record.ts';
 import { enoughPeople } from './enough-people.ts';
 import { peopleOf } from './size-of-study.ts';
@@ -20,8 +21,8 @@ const enoughBeside: Readonly<Record<CellValue['kind'], number>> = {
 };
 
 /**
- * Other studies beside the lead (first of the ranking): as good a match, and of other people than the lead and
- * than each other. Their lowest and highest figure, in the unit of the lead.
+ * Other studies beside the lead (first of the ranking): of its dose, as good a match, and of other people than the
+ * lead and than each other. Their lowest and highest figure, in the unit of the lead.
  */
 export function collectOthers(ranking: readonly Candidate[]): Beside {
   const [lead, ...rest] = ranking;
@@ -29,9 +30,7 @@ export function collectOthers(ranking: readonly Candidate[]): Beside {
   const taken: Candidate[] = [lead];
   const setAside: SetAside[] = [];
   for (const candidate of rest) {
-    const known = taken.find((other) => countsSamePeople(candidate, other));
-    const reason =
-      known === undefined ? unfit(candidate, lead) : ({ code: 'same-people', as: known.record.id } as const);
+    const reason = otherDose(candidate, lead) ?? countedBefore(candidate, taken) ?? unfit(candidate, lead);
     if (reason === undefined) taken.push(candidate);
     else setAside.push({ record: candidate.record.id, reason });
   }
@@ -46,6 +45,19 @@ export function collectOthers(ranking: readonly Candidate[]): Beside {
     },
     setAside,
   };
+}
+
+/** What one dose does says nothing of another, even in one trial. */
+function otherDose({ record: { dose } }: Candidate, { record: lead }: Candidate): SetAsideReason | undefined {
+  if (sameDose(dose, lead.dose)) return undefined;
+  return dose === undefined || dose === 'unstated'
+    ? { code: 'dose-unstated' }
+    : { code: 'other-dose', ...dose };
+}
+
+function countedBefore(candidate: Candidate, taken: readonly Candidate[]): SetAsideReason | undefined {
+  const known = taken.find((other) => countsSamePeople(candidate, other));
+  return known === undefined ? undefined : { code: 'same-people', as: known.record.id };
 }
 
 /** Why a record of other people does not stand beside the lead. */

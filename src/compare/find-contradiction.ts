@@ -1,5 +1,6 @@
 import type { Cell, OutcomeRow, Proportion } from '../model/comparison.ts';
 import type { OutcomeDefinition } from '../model/evidence.ts';
+import { sameDose } from '../model/medicine-dose.ts';
 import { assessRecord } from './assess-record.ts';
 import type { Candidate } from './assess-record.ts';
 import type { OptionDesk } from './describe-option.ts';
@@ -15,7 +16,7 @@ export function findContradiction(candidate: Candidate, desk: OptionDesk): strin
   if (value.kind !== 'proportion' || months === undefined) return undefined;
   const sooner = partsOf(record.outcome, desk, 'records')
     .flatMap((outcome) => desk.records.get(outcome) ?? [])
-    .filter(({ time }) => (monthsOf(time) ?? Infinity) <= months)
+    .filter(({ time, dose }) => (monthsOf(time) ?? Infinity) <= months && sameDose(dose, record.dose))
     .flatMap((other) => {
       const assessment = assessRecord(other, desk, anyTime);
       return assessment.usable ? [assessment.candidate] : [];

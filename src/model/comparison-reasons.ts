@@ -42,6 +42,8 @@ export type SetAsideReason =
   | { readonly code: 'time-unclear' }
   | { readonly code: 'weaker-match' }
   | { readonly code: 'variant'; readonly variant: string }
+  | { readonly code: 'other-dose'; readonly mg: readonly number[]; readonly per: 'day' | 'week' }
+  | { readonly code: 'dose-unstated' }
   | { readonly code: 'reference-weight'; readonly reference: string }
   | { readonly code: 'not-convertible'; readonly metric: string }
   | { readonly code: 'group-size-unknown' }
@@ -58,3 +60,14 @@ export type MissingReason =
   | { readonly code: 'contradicted' }
   | { readonly code: 'too-few-people'; readonly n: number }
   | MatchReason;
+
+/** What the page says of guideline thresholds and of figures that do not hold. */
+export type IndicationNote =
+  | 'under-35'
+  | 'under-30'
+  | 'asian-27-5'
+  | 'asian-25'
+  | 'under-18-5'
+  | 'adolescent'
+  | 'pregnant'
+  | 'low-after-operation';

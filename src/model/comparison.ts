@@ -1,9 +1,15 @@
-import type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
+import type {
+  Indication,
+  IndicationNote,
+  MatchReason,
+  MissingReason,
+  SetAsideReason,
+} from './comparison-reasons.ts';
 import type { Bounds, CellValue, Pooled, WeightAt } from './comparison-value.ts';
 import type { MortalityScore } from './mortality-score.ts';
 import type { ReasonCheck } from './reason-check.ts';
 
-export type { Indication, MatchReason, MissingReason, SetAsideReason } from './comparison-reasons.ts';
+export type * from './comparison-reasons.ts';
 export type { Amount, Bounds, CellValue, Pooled, Proportion, WeightAt } from './comparison-value.ts';
 
 /** The comparison: language-free, every cell with the records it stands on and those set aside. */
@@ -60,11 +66,14 @@ export interface RecordUse {
     | 'measure'
     | 'side-by-side'
     | 'design'
+    | 'dose'
     | 'size'
     | 'year'
     | 'id'
     | 'clinic-preference';
   readonly n?: number;
+  /** How much of a medicine its people took, as `writeDose` says it. */
+  readonly dose?: string;
   readonly certainty: string;
   readonly horizon: Horizon;
   readonly timeBasis: string;
@@ -214,16 +223,6 @@ export interface CautionConflict {
   /** The cautions that warn of `to` and not of `from`, gravest first. */
   readonly against: readonly string[];
 }
-
-export type IndicationNote =
-  | 'under-35'
-  | 'under-30'
-  | 'asian-27-5'
-  | 'asian-25'
-  | 'under-18-5'
-  | 'adolescent'
-  | 'pregnant'
-  | 'low-after-operation';
 
 export interface ComparisonTable {
   readonly person: Person;

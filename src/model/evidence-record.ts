@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import { MedicineDoseSchema } from './medicine-dose.ts';
 import { SeenSchema, StudyDesignSchema, readings } from './study.ts';
 
 /** Codes of options are plain text; options.yaml defines which exist. */
@@ -202,6 +203,7 @@ const common = {
   definition: z.string().min(1).optional().describe('how the source defined it'),
   scope: ScopeSchema.optional(),
   variant: z.string().min(1).optional().describe('how it differed from the option as done today'),
+  dose: MedicineDoseSchema.optional(),
   cohort: z.string().min(1).optional().describe("whose people; wins over the study's"),
   design: StudyDesignSchema.optional(),
   people: PeopleSchema,

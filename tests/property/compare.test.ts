@@ -149,6 +149,45 @@ describe('the table', () => {
   });
 });
 
+describe('doses of a medicine', () => {
+  const dose = fc.constantFrom<EvidenceRecord['dose'][]>(
+    { mg: [5], per: 'week' },
+    { mg: [10], per: 'week' },
+    { mg: [15], per: 'week' },
+    { mg: [10, 15], per: 'week' },
+    { mg: [15], per: 'day' },
+    'unstated',
+  );
+
+  it('never stand beside each other, in one pool, or on one line over time', () => {
+    const medicines = shipped.records.filter(({ option }) => option === 'tirzepatide');
+    fc.assert(
+      fc.property(
+        anyCase,
+        fc.array(dose, { minLength: medicines.length, maxLength: medicines.length }),
+        (given, doses) => {
+          const records = medicines.map((record, index) => ({
+            ...record,
+            dose: doses[index],
+            seen: 'page' as const,
+          }));
+          const asked = { ...given, decision: { ...given.decision, options: ['tirzepatide'] } };
+          const table = compare(asked, withRecords(records));
+          const doseOf = (id: string): string => JSON.stringify(records.find((one) => one.id === id)?.dose);
+          const groups = [
+            ...listCells(table).map((cell) =>
+              cell.state === 'known' ? [cell.lead.record, ...(cell.others?.records ?? [])] : [],
+            ),
+            ...table.weight.courses.map(({ points }) => points.map(({ record }) => record)),
+          ];
+          for (const together of groups) expect(new Set(together.map(doseOf)).size).toBeLessThanOrEqual(1);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+});
+
 function sharePeople(a: EvidenceRecord | undefined, b: EvidenceRecord | undefined): boolean {
   const [studyA, studyB] = [shipped.studies.get(a?.study ?? ''), shipped.studies.get(b?.study ?? '')];
   if (studyA === undefined || studyB === undefined) return true;

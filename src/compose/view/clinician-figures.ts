@@ -46,6 +46,7 @@ const decided: readonly (RecordUse['ledBy'] | 'course')[] = [
   'side-by-side',
   'course',
   'design',
+  'dose',
   'size',
   'year',
   'id',

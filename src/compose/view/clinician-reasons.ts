@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
 import { inLanguage } from './words.ts';
 
 /** What a clinician would ask first of a record that was not used, in the order in which the sheet answers. */
-export const kinds = ['people', 'time', 'measure', 'technique', 'same', 'unread'] as const;
+export const kinds = ['people', 'time', 'measure', 'technique', 'dose', 'same', 'unread'] as const;
 type Kind = (typeof kinds)[number];
 
 /** The type makes a new reason a fault here. */
@@ -40,6 +40,8 @@ const kindOf: { readonly [C in SetAsideReason['code']]: Kind } = {
   contradicted: 'measure',
   'other-measure': 'measure',
   variant: 'technique',
+  'other-dose': 'dose',
+  'dose-unstated': 'dose',
   'same-people': 'same',
   'not-verified': 'unread',
 };

@@ -1,5 +1,6 @@
 import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { doseName } from './say-dose.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
@@ -84,7 +85,7 @@ function decimalsOf(code: string, name: string, value: number): number {
 }
 
 /** Codes of a reason, in words. */
-function namesOf({ words }: Scene, reason: MissingReason | SetAsideReason): Variables {
+function namesOf({ words, format }: Scene, reason: MissingReason | SetAsideReason): Variables {
   switch (reason.code) {
     case 'other-measure':
       return words.has(`codes.measures.${reason.kind}`)
@@ -94,6 +95,8 @@ function namesOf({ words }: Scene, reason: MissingReason | SetAsideReason): Vari
       return { condition: words.plain(`codes.conditions.${reason.condition}`) };
     case 'stages':
       return { theirs: words.plain(`codes.stages.${reason.theirs}`) };
+    case 'other-dose':
+      return { dose: doseName({ words, format }, { mg: [...reason.mg], per: reason.per }) ?? '' };
     case 'group':
       return { group: words.plain(`codes.groups.${reason.group}`) };
     case 'indication':

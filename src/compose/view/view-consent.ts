@@ -3,6 +3,7 @@ import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
+import { withDose } from './say-dose.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
 import { isFirstMonth, sayLength, sayTime } from './say-time.ts';
 import { isWeight, weightInWords } from './say-weight.ts';
@@ -124,7 +125,7 @@ function gainOf(scene: Scene, option: NamedOption): Markup {
   if (cell?.state !== 'known' || !isWeight(cell)) return scene.words.say('consent.talk.none_known_weight');
   return scene.words.say('consent.talk.weight', {
     time: sayLength(scene, cell.lead.horizon),
-    weight: figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell)),
+    weight: withDose(scene, figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell)), cell),
   });
 }
 
@@ -158,6 +159,6 @@ function harmInWords(scene: Scene, cell: Cell): Markup | null {
   return words.say('consent.talk.harm', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
     time: isFirstMonth(cell.asked) ? words.plain('codes.time.first_month') : sayTime(scene, cell.asked, 'by'),
-    figure: figure(said, sourceOf(cell)),
+    figure: withDose(scene, figure(said, sourceOf(cell)), cell),
   });
 }

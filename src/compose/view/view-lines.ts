@@ -2,6 +2,7 @@ import type { WeightPoint } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { chooseEnds } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
+import { doseName } from './say-dose.ts';
 import { followedInWords } from './say-followed.ts';
 import { sayLength } from './say-time.ts';
 import { drawnWeights, shortWeight, unitsPerKg, weightInWords } from './say-weight.ts';
@@ -95,7 +96,7 @@ function lineOfOption(
   const stops = lastMonth < Math.max(...asked) - shortfall;
   const time = sayLength(scene, { months: lastMonth });
   return {
-    name: option.name,
+    name: nameOf(scene, option, points),
     ...ends,
     today: comparison.person.weightKg,
     todayLabel: words.plain('common.you_today'),
@@ -116,6 +117,12 @@ function lineOfOption(
       today: weightInWords(scene, comparison.person.weightKg),
     }),
   };
+}
+
+/** All points of a course are of one dose. */
+function nameOf(scene: Scene, option: NamedOption, [first]: readonly WeightPoint[]): string {
+  const dose = first === undefined ? null : doseName(scene, scene.records.get(first.record)?.dose);
+  return dose === null ? option.name : scene.words.plain('common.dose.named', { option: option.name, dose });
 }
 
 function sayPoint(scene: Scene, { months, value }: WeightPoint): string {

@@ -3,6 +3,7 @@ import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
+import { doseInWords } from './say-dose.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
 import {
   couldBeInWords,
@@ -120,6 +121,7 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
   const facts: readonly (Markup | null)[] = [
     rest,
     couldBeInWords(scene, cell, denominator),
+    doseInWords(scene, cell),
     time === null ? null : scene.words.say('common.counted', { time }),
     fewPeopleInWords(scene, cell),
     sayNear(scene, cell),

@@ -7,6 +7,7 @@ import { sourcedCells } from './list-sourced-cells.ts';
 import { numberStudies } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { amountInWords } from './say-amount.ts';
+import { doseInWords } from './say-dose.ts';
 import { peopleInWords } from './say-people.ts';
 import { sayNear } from './say-reason.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
@@ -135,9 +136,11 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     ...uncertainty(scene, shown),
   );
   const near = sayNear(scene, cell);
+  const dose = doseInWords(scene, cell);
   const details = joined(
     ...(near === null ? [] : [near]),
     peopleInWords(scene, record),
+    ...(dose === null ? [] : [dose]),
     howInWords(scene, cell, record),
     studyLine(scene, cell, numbers),
   );

@@ -5,6 +5,7 @@ import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
 import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
+import { doseInWords, sharedDose } from './say-dose.ts';
 import { sayMissing, sayNear, unknownNote } from './say-reason.ts';
 import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
@@ -79,14 +80,17 @@ interface TableSetting {
 function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): TableView {
   const notes = createNotes();
   const { denominator } = setting;
-  const rows = scene.options.map((option, index) => ({
-    group: '',
-    tag: option.tag,
-    cells: [
-      { lines: [lineOf('strong', asMarkup(option.name))] },
-      ...columns.map((column) => ({ lines: cellLines(scene, column.cells[index], { notes, denominator }) })),
-    ],
-  }));
+  const rows = scene.options.map((option, index) => {
+    const cells = columns.map((column) => column.cells[index]);
+    const dose = sharedDose(scene, cells);
+    const table = { notes, denominator, sameDose: dose !== null };
+    const name = [lineOf('strong', asMarkup(option.name)), ...(dose === null ? [] : [lineOf('small', dose)])];
+    return {
+      group: '',
+      tag: option.tag,
+      cells: [{ lines: name }, ...cells.map((cell) => ({ lines: cellLines(scene, cell, table) }))],
+    };
+  });
   const heads = columns.map((column) => headOf(scene, column, setting));
   const meanings = meaningsOf(scene, columns);
   return {
@@ -134,6 +138,8 @@ function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
 interface InTable {
   readonly notes: Notes;
   readonly denominator: Denominator;
+  /** All figures of the row are of one dose of a medicine, which its name says. */
+  readonly sameDose: boolean;
 }
 
 function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
@@ -159,6 +165,7 @@ function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Lin
       ? fewestNote(scene, cell, table.denominator)
       : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
+    table.sameDose ? null : doseInWords(scene, cell),
   ].filter((remark) => remark !== null);
   const beside = [
     ...(time === null ? [] : [asMarkup(time)]),

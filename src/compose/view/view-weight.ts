@@ -2,6 +2,7 @@ import type { Cell, OutcomeRow } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { chooseEnds, chooseTicks } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
+import { doseInWords, sharedDose, withDose } from './say-dose.ts';
 import { fewPeopleInWords, sourceOf } from './say-share.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
 import { otherTime, sayLength } from './say-time.ts';
@@ -99,6 +100,7 @@ function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
   const facts = [
     changeInWords(scene, cell),
     time === null ? null : scene.words.say('common.measured', { time }),
+    doseInWords(scene, cell),
     spreadInWords(scene, cell),
     fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
@@ -143,18 +145,26 @@ function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
  * has them there, all from one study; here they may come from others.
  */
 function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
-  const { over, mainMonths, courses } = scene.comparison.weight;
+  const { main, over, mainMonths, courses } = scene.comparison.weight;
   if (courses.some((course) => course.option === option.code)) return [];
-  const parts = over
+  const ofOption = ({ cells }: OutcomeRow): Cell | undefined =>
+    cells.find((cell) => cell.option === option.code);
+  const shown = over
     .filter((row) => row.asked.months !== mainMonths)
-    .map((row) => row.cells.find((cell) => cell.option === option.code))
+    .map(ofOption)
     .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
-    .filter((cell) => !cell.value.computed)
-    .map((cell): Markup => {
-      const weight = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
-      return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });
-    });
-  return parts.length === 0 ? [] : [body({ markup: `${parts.map((part) => part.markup).join('; ')}.` })];
+    .filter((cell) => !cell.value.computed);
+  const dose = sharedDose(scene, [ofOption(main), ...shown]);
+  const parts = shown.map((cell): string => {
+    const average = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
+    const weight = dose === null ? withDose(scene, average, cell) : average;
+    const time = sayLength(scene, cell.lead.horizon);
+    return scene.words.say('common.weight.at_time', { time, weight }).markup;
+  });
+  // One dose for all stands beside the main figure, where there is one.
+  const isSaid = dose === null || ofOption(main)?.state === 'known';
+  const last = isSaid ? [] : [scene.words.say('common.dose.fact', { dose })];
+  return parts.length === 0 ? [] : [body(joined({ markup: `${parts.join('; ')}.` }, ...last))];
 }
 
 function axisOf(scene: Scene, row: OutcomeRow): NonNullable<WeightView['axis']> {
@@ -223,6 +233,7 @@ export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
   if (known === undefined) return scene.words.say('common.table.not_known');
   const weight = figure(weightInWords(scene, known.value.averageKg), sourceOf(known));
   const other = otherTime(scene, scene.comparison.weight.main.asked, known.lead);
-  if (other === null) return weight;
-  return scene.words.say('common.weight.short_after', { weight, time: sayLength(scene, known.lead.horizon) });
+  const time = sayLength(scene, known.lead.horizon);
+  const words = other === null ? weight : scene.words.say('common.weight.short_after', { weight, time });
+  return withDose(scene, words, known);
 }

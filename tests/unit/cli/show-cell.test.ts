@@ -91,6 +91,11 @@ describe('a cell for the clinician', () => {
     ]);
   });
 
+  it('says how much of a medicine was taken', () => {
+    const dosed = { ...known, lead: { ...known.lead, dose: '15 mg/week' } };
+    expect(showCell(dosed).at(-1)).toBe('15 mg/week; others 1.0–2.0 % (2); 1 set aside');
+  });
+
   it('says why nothing is known', () => {
     const { id, option, outcome, asked, setAside } = known;
     const cell = {

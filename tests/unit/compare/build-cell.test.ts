@@ -49,6 +49,43 @@ describe('other studies beside the lead', () => {
     });
   });
 
+  it('are never of another dose of a medicine, nor pooled with it, even in another trial', () => {
+    const on = (id: string, mg: readonly number[] | 'unstated', events: number): EvidenceRecord =>
+      leak(id, { dose: mg === 'unstated' ? mg : { mg, per: 'week' }, value: { events, n: 1000 } });
+    const records = [
+      on('a', [15], 20),
+      on('b', [10], 90),
+      on('c', [15], 30),
+      on('d', [10, 15], 80),
+      on('e', [15], 25),
+      on('f', 'unstated', 70),
+      on('g', [15], 35),
+    ];
+    const cell = cellOf(compareWell(records));
+    expect(cell).toMatchObject({
+      lead: { record: 'a', dose: '15 mg/week' },
+      others: { low: 0.025, high: 0.035, records: ['c', 'e', 'g'] },
+      pooled: { studies: 4 },
+      setAside: [
+        { record: 'b', reason: { code: 'other-dose', mg: [10], per: 'week' } },
+        { record: 'd', reason: { code: 'other-dose', mg: [10, 15], per: 'week' } },
+        { record: 'f', reason: { code: 'dose-unstated' } },
+      ],
+    });
+    // Nobody can say that two doses which are not stated are the same.
+    const open = cellOf(compareWell([on('f', 'unstated', 70), on('h', 'unstated', 90)]));
+    expect(open).not.toHaveProperty('others');
+  });
+
+  it('are of another dose before they are the same people', () => {
+    const studies = [makeStudy('lead', { cohort: 'trial' }), makeStudy('x', { cohort: 'trial' })];
+    const week = (mg: number): object => ({ dose: { mg: [mg], per: 'week' } });
+    const records = [leak('lead', week(15)), leak('x', week(5))];
+    expect(cellOf(compareWell(makeEvidence(records, { studies })))).toMatchObject({
+      setAside: [{ record: 'x', reason: { code: 'other-dose', mg: [5] } }],
+    });
+  });
+
   it('are never the same people as the lead or as each other', () => {
     const studies = [
       makeStudy('lead', { cohort: 'registry' }),

@@ -102,6 +102,29 @@ describe('the record that leads', () => {
     expect(weight).toMatchObject({ record: 'later', ledBy: 'size' });
   });
 
+  it('is of the highest dose of a medicine, before a larger group on less and a mean over several doses', () => {
+    const on = (id: string, mg: readonly number[] | 'unstated', n = 10_000): Entry => ({
+      id,
+      record: {
+        dose: mg === 'unstated' ? mg : { mg, per: 'week' },
+        value: { events: n / 100, n },
+      },
+    });
+    const groups = [
+      on('a', [10], 90_000),
+      on('b', [10, 15], 90_000),
+      on('c', [15]),
+      on('d', 'unstated', 90_000),
+    ];
+    expect(leadOf(groups)).toMatchObject({ record: 'c', ledBy: 'dose', dose: '15 mg/week' });
+    expect(leadOf(groups.slice(0, 2))).toMatchObject({ record: 'b', dose: '10 or 15 mg/week' });
+    expect(leadOf([on('a', 'unstated'), on('b', [5])])).toMatchObject({ record: 'b', ledBy: 'dose' });
+    // A better design on less comes first, and a dose that the clinic prefers.
+    const trial = { ...on('trial', [5]), study: { design: 'randomised-trial' } };
+    expect(leadOf([trial, on('c', [15])])).toMatchObject({ record: 'trial', ledBy: 'design' });
+    expect(leadOf(groups, makeRecord, ['a'])).toMatchObject({ record: 'a', ledBy: 'clinic-preference' });
+  });
+
   it('states a BMI before one that only leaves it to be assumed, at the same time and with enough people', () => {
     const silent = { indication: 'first-operation', diabetes: 'mixed', age: { low: 18, high: 65 } };
     const trial = { id: 'silent', study: { design: 'randomised-trial' }, record: { people: silent } };

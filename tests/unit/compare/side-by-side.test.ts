@@ -157,4 +157,23 @@ describe('the course of weight', () => {
     }).weight;
     expect(courses).toEqual([]);
   });
+
+  it('is that of one dose of a medicine', () => {
+    const on = (record: EvidenceRecord, mg: number): EvidenceRecord => ({
+      ...record,
+      id: `${record.id}-${String(mg)}`,
+      dose: { mg: [mg], per: 'week' },
+    });
+    const records = [
+      on(weight('main', 12, 20), 5),
+      on(weight('main', 12, 30), 15),
+      on(weight('main', 60, 25), 15),
+    ];
+    const drawn = (given: readonly EvidenceRecord[]): readonly string[] =>
+      compareWell(makeEvidence(given), { decision: { options: ['sleeve'] } }).weight.courses.flatMap(
+        ({ points }) => points.map(({ record }) => record),
+      );
+    expect(drawn(records)).toEqual(['main-12-15', 'main-60-15']);
+    expect(drawn([on(weight('main', 12, 20), 5), on(weight('main', 60, 25), 15)])).toEqual([]);
+  });
 });

@@ -92,6 +92,16 @@ const plants: readonly Plant[] = [
     found: 'scope: wider',
   },
   {
+    what: 'a figure of a medicine whose dose nobody states',
+    rule: 'dose-stated',
+    code: 'EVIDENCE_INVALID',
+    file: 'records/tirzepatide.yaml',
+    entry: 'tirzepatide.weight-loss.17m.surmount-1-2022.15mg.twl',
+    text: '  dose: { mg: [15], per: week }\n',
+    by: '',
+    found: 'option: tirzepatide',
+  },
+  {
     what: 'an overlap that one of two studies no longer names',
     rule: 'overlap-both-ways',
     code: 'EVIDENCE_OVERLAP',

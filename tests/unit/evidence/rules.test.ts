@@ -447,6 +447,36 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'scope: narrower\n  kind: risk\n  people: { indication: first-operation, bmi',
     ],
   ],
+  'dose-stated': [
+    [
+      'a medicine without a dose',
+      'EVIDENCE_INVALID',
+      'records/tablet.yaml',
+      'option: tablet\n  outcome: responder-5-TWL\n  dose: unstated\n',
+      'option: tablet\n  outcome: responder-5-TWL\n',
+    ],
+    [
+      'an operation with a dose',
+      'EVIDENCE_INVALID',
+      'records/sleeve.yaml',
+      'value: { events: 3, n: 200 }',
+      'dose: unstated\n  value: { events: 3, n: 200 }',
+    ],
+    [
+      'one amount twice',
+      'EVIDENCE_INVALID',
+      'records/tablet.yaml',
+      'dose: unstated',
+      'dose: { mg: [5, 5], per: week }',
+    ],
+    [
+      'an id with another dose',
+      'EVIDENCE_INVALID',
+      'records/tablet.yaml',
+      '.beta-2021\n',
+      '.beta-2021.5mg\n',
+    ],
+  ],
   'time-stated': [
     [
       'days and months at once',

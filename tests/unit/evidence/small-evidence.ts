@@ -134,6 +134,7 @@ benefits: [{ condition: reflux, outcomes: [wellbeing] }]
   study: beta-2021
   option: tablet
   outcome: responder-5-TWL
+  dose: unstated
   kind: benefit
   people: { indication: none, diabetes: none }
   time: { months: 12, basis: at }

@@ -15,6 +15,7 @@ const ledBy: Readonly<Record<RecordUse['ledBy'] | 'course', true>> = {
   'side-by-side': true,
   course: true,
   design: true,
+  dose: true,
   size: true,
   year: true,
   id: true,

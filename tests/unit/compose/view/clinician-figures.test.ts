@@ -172,6 +172,7 @@ describe('why a record leads', () => {
     measure: ['measure', 'Measure: it measures the outcome most directly.'],
     'side-by-side': ['one study', 'One study: it measured several of these options.'],
     design: ['design', 'Design: its kind of study misleads least.'],
+    dose: ['dose', 'Dose: its dose is the highest.'],
     size: ['size', 'Size: it counted the most people.'],
     year: ['year', 'Year: it was published last.'],
     id: ['equal', 'Equal: as good as another record; the first by name.'],

@@ -48,6 +48,8 @@ const setAside: { readonly [K in SetAsideReason['code']]: Extract<SetAsideReason
   'time-unclear': { code: 'time-unclear' },
   'weaker-match': { code: 'weaker-match' },
   variant: { code: 'variant', variant: 'open surgery' },
+  'other-dose': { code: 'other-dose', mg: [10, 15], per: 'week' },
+  'dose-unstated': { code: 'dose-unstated' },
   'reference-weight': { code: 'reference-weight', reference: 'unstated' },
   'not-convertible': { code: 'not-convertible', metric: 'EWL' },
   'group-size-unknown': { code: 'group-size-unknown' },
