@@ -1,0 +1,101 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { composePacket } from '../../src/compose-packet.ts';
+import { identifyPacket } from '../../src/identify-packet.ts';
+import { loadFonts } from '../../src/render/fonts.ts';
+import type { PlannedDocument } from '../../src/render/make-up.ts';
+import type { PlannedPage } from '../../src/render/plan-pages.ts';
+import { demand, exampleCases, exampleLanguages, openExample } from '../helpers/example-packets.ts';
+import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
+
+beforeAll(async () => {
+  await loadFonts();
+});
+
+async function plansOf(reference: string, language: string): Promise<readonly PlannedDocument[]> {
+  const { prepared, open } = await openExample(reference);
+  const { documents } = demand(composePacket(prepared, open, identifyPacket(prepared, open, language)));
+  return planPagesOf(documents);
+}
+
+describe.each(exampleCases)('the pages of %s', (reference) => {
+  it.each(exampleLanguages)(
+    'in %s are none nearly empty, end with no heading and part no row or figure',
+    async (language) => {
+      const plans = await plansOf(reference, language);
+      expect(plans.length).toBeGreaterThan(1);
+      const faults = plans.flatMap((plan) =>
+        pageFaults(plan).map((fault) => `${plan.draft.tree.kind}: ${fault}`),
+      );
+      expect(faults).toEqual([]);
+    },
+  );
+});
+
+describe('a plan that is bad on purpose is caught', () => {
+  let plan: PlannedDocument;
+  let units: readonly string[];
+
+  beforeAll(async () => {
+    const [first] = await plansOf('QB-1128', 'en');
+    if (first === undefined) throw new Error('the example has no document');
+    plan = first;
+    units = plan.draft.units.map(({ key }) => key);
+  });
+
+  const faultsOf = (pages: readonly PlannedPage[]): readonly string[] => pageFaults({ ...plan, pages });
+  const all = (): readonly PlannedPage['placements'][number][] =>
+    plan.pages.flatMap(({ placements }) => placements);
+
+  it('the plan itself has no fault', () => {
+    expect(faultsOf(plan.pages)).toEqual([]);
+  });
+
+  it('a heading alone at the foot of a page', () => {
+    const head = units.findIndex((key) => key.endsWith('.head'));
+    const cut = (page: PlannedPage): readonly PlannedPage[] => {
+      const at = page.placements.findIndex(({ unit }) => unit === head);
+      if (at === -1) return [page];
+      return [
+        { placements: page.placements.slice(0, at + 1) },
+        { placements: page.placements.slice(at + 1) },
+      ];
+    };
+    expect(faultsOf(plan.pages.flatMap(cut))).toContain('page 1: a heading stands last');
+  });
+
+  it('a page of a few lines', () => {
+    const [first, ...others] = plan.pages;
+    const pages = [
+      { placements: first?.placements.slice(0, 1) ?? [] },
+      { placements: first?.placements.slice(1) ?? [] },
+      ...others,
+    ];
+    expect(faultsOf(pages)).toContainEqual(expect.stringMatching(/^page 1: only \d+ in a hundred are used$/));
+  });
+
+  it('a row that runs over the foot of its page', () => {
+    const [last, ...before] = plan.pages[0]?.placements.toReversed() ?? [];
+    if (last === undefined) throw new Error('the first page is empty');
+    const low = { ...last, top: plan.draft.geometry.bodyHeight - 10 };
+    const pages = [{ placements: [...before.toReversed(), low] }, ...plan.pages.slice(1)];
+    expect(faultsOf(pages)).toContain('page 1: a TR is cut by the foot of the page');
+  });
+
+  it('a row that stands on two pages, or on none', () => {
+    const row = units.findIndex((key) => key.includes('.row.'));
+    const again = plan.pages.map((page, index) =>
+      index === 0 ? page : { placements: [{ unit: row, top: 0 }] },
+    );
+    expect(faultsOf(again)).toContainEqual(expect.stringMatching(/^a TR stands on pages \[1, 2/));
+    const without = [{ placements: all().filter(({ unit }) => unit !== row) }];
+    expect(faultsOf(without)).toContain('a TR stands on pages []');
+  });
+
+  it('a block set over the one before', () => {
+    const pages = plan.pages.map(({ placements }) => ({
+      placements: placements.map(({ unit }) => ({ unit, top: 0 })),
+    }));
+    expect(faultsOf(pages)).toContainEqual(expect.stringMatching(/stands over the one before$/));
+  });
+});

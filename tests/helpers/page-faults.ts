@@ -1,0 +1,119 @@
+import { blockUnits } from '../../src/render/blocks/index.tsx';
+import { isText } from '../../src/render/layout-node.ts';
+import type { SetNode } from '../../src/render/layout-node.ts';
+import { draftDocument, galleyOf, makePage, planDocument } from '../../src/render/make-up.ts';
+import type { PlannedDocument } from '../../src/render/make-up.ts';
+import type { DocumentTree } from '../../src/model/document.ts';
+import { setGalleys } from '../../src/render/set-galley.ts';
+
+/** A page of which less than this share is used looks like a mistake. */
+const leastUsed = 0.25;
+/** Heights are sums; they are compared with this tolerance, in points. */
+const tolerance = 0.05;
+
+const headings: readonly string[] = ['H1', 'H2', 'H3'];
+const wholes: readonly string[] = ['TR', 'Figure', 'LI'];
+
+/** Something that stands on a page, in points from the top of the body. */
+interface Piece {
+  readonly node: SetNode;
+  readonly tag: string;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Documents as the product lays them out and makes up their pages, without painting them. Call loadFonts first. */
+export async function planPagesOf(trees: readonly DocumentTree[]): Promise<readonly PlannedDocument[]> {
+  const drafts = trees.map((tree) => draftDocument(tree, blockUnits(tree)));
+  const columns = await setGalleys(drafts.map(galleyOf));
+  return drafts.map((draft, index) => planDocument(draft, columns[index] ?? []));
+}
+
+/**
+ * What is wrong with the pages of a document, from where its words and rows stand on them; nothing of how the planner
+ * weighs a break is used.
+ */
+export function pageFaults(planned: PlannedDocument): readonly string[] {
+  const pages = planned.pages.map((page) => piecesOn(planned, page));
+  const { bodyHeight } = planned.draft.geometry;
+  return [
+    ...pages.flatMap((pieces, index) => [
+      ...(planned.pages.length > 1 ? emptiness(pieces, bodyHeight, index + 1) : []),
+      ...strandedHeading(planned, index),
+      ...pieces
+        .filter(({ tag, bottom }) => wholes.includes(tag) && bottom > bodyHeight + tolerance)
+        .map(({ tag }) => `page ${index + 1}: a ${tag} is cut by the foot of the page`),
+      ...overlaps(planned, index),
+    ]),
+    ...partedRows(planned, pages),
+  ];
+}
+
+function piecesOn(planned: PlannedDocument, page: PlannedDocument['pages'][number]): readonly Piece[] {
+  const { bodyTop } = planned.draft.geometry;
+  const { body, repeated } = makePage(planned, page, undefined);
+  return [...repeated, ...body].flatMap(({ node, top }) => piecesIn(node, top - bodyTop));
+}
+
+/** A block's own box is where the page puts it; those inside are relative to it. */
+function piecesIn(node: SetNode, top: number): readonly Piece[] {
+  return node.children.flatMap((child) => {
+    if (isText(child)) return [];
+    const at = top + child.box.top;
+    const tag = child.type === 'TEXT' ? 'words' : (child.props.sem?.tag ?? '');
+    const piece = { node: child, tag, top: at, bottom: at + child.box.height };
+    return [piece, ...piecesIn(child, at)];
+  });
+}
+
+function emptiness(pieces: readonly Piece[], bodyHeight: number, page: number): readonly string[] {
+  const words = pieces.filter(({ tag }) => tag === 'words');
+  const used = Math.max(0, ...words.map(({ bottom }) => bottom)) / bodyHeight;
+  return used < leastUsed ? [`page ${page}: only ${Math.round(used * 100)} in a hundred are used`] : [];
+}
+
+/** A page ends with heads alone: a heading, that of a topic with its sentences, those of a table, an axis. */
+function strandedHeading(planned: PlannedDocument, index: number): readonly string[] {
+  const unit = planned.pages[index]?.placements.at(-1)?.unit;
+  if (unit === undefined) return [];
+  const block = planned.blocks[unit];
+  const tags = block === undefined ? [] : tagsOver(block.node);
+  const bare = tags.length > 0 && tags.every((tag) => headings.includes(tag));
+  const isHead = /\.(head|axis|names)$/.test(planned.draft.units[unit]?.key ?? '');
+  return bare || isHead ? [`page ${index + 1}: a heading stands last`] : [];
+}
+
+/** For each text of a block the tag right above it. */
+function tagsOver(node: SetNode, above = ''): readonly string[] {
+  const tag = node.props.sem?.tag ?? above;
+  if (node.type === 'TEXT') return [tag];
+  return node.children.flatMap((child) => (isText(child) ? [] : tagsOver(child, tag)));
+}
+
+/** Every row and figure of the document on one page, once. */
+function partedRows(planned: PlannedDocument, pages: readonly (readonly Piece[])[]): readonly string[] {
+  const places = new Map<SetNode, number[]>();
+  pages.forEach((pieces, index) => {
+    for (const { node, tag } of pieces)
+      if (wholes.includes(tag)) places.set(node, [...(places.get(node) ?? []), index + 1]);
+  });
+  const own = planned.blocks
+    .slice(0, planned.draft.units.length)
+    .flatMap(({ node }) => piecesIn(node, 0))
+    .filter(({ tag }) => wholes.includes(tag));
+  return own.flatMap(({ node, tag }) => {
+    const found = places.get(node) ?? [];
+    return found.length === 1 ? [] : [`a ${tag} stands on pages [${found.join(', ')}]`];
+  });
+}
+
+/** What stands over something else hides a part of it. */
+function overlaps(planned: PlannedDocument, index: number): readonly string[] {
+  const placements = planned.pages[index]?.placements ?? [];
+  return placements.flatMap(({ unit, top }, at) => {
+    const before = placements[at - 1];
+    if (before === undefined) return [];
+    const bottom = before.top + (planned.blocks[before.unit]?.height ?? 0);
+    return top < bottom - tolerance ? [`page ${index + 1}: block ${unit} stands over the one before`] : [];
+  });
+}
