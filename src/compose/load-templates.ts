@@ -5,6 +5,8 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
 import { documentKinds } from '../model/codes.ts';
 import type { DocumentKind } from '../model/codes.ts';
+import { readDrawings } from './drawings/read-drawings.ts';
+import type { Drawings } from './drawings/read-drawings.ts';
 import { lintTemplate } from './template/lint-template.ts';
 import { parseTemplate, saysSomething } from './template/parse-template.ts';
 import type { ParsedTemplate } from './template/parse-template.ts';
@@ -23,6 +25,8 @@ export interface DocumentTemplate extends KindDescription {
 
 export interface Templates {
   readonly documents: ReadonlyMap<DocumentKind, DocumentTemplate>;
+  /** What operations do to a body. */
+  readonly drawings: Drawings;
   /** sha256 over all template files in path order, 64 hex digits. */
   readonly digest: string;
 }
@@ -59,7 +63,9 @@ export async function loadTemplates(
     if (findings.length === 0)
       documents.set(kind, { ...description, file: main.file, run: compileTemplate(main, partials) });
   }
-  return found.length > 0 ? failure(found) : success({ documents, digest: digestOf(files) });
+  const drawn = keep(readDrawings(files.filter(({ path }) => path.startsWith('drawings/'))), found);
+  if (drawn === null || found.length > 0) return failure(found);
+  return success({ documents, drawings: drawn, digest: digestOf(files) });
 }
 
 async function readFiles(workspace: Workspace, folder: string): Promise<readonly TemplateFile[]> {

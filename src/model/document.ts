@@ -11,6 +11,7 @@ import type {
   WarningFrames,
 } from './care-blocks.ts';
 import type { DocumentKind } from './codes.ts';
+import type { Drawing } from './drawing.ts';
 import type { Inline, NodeBase, Paragraph } from './paragraph.ts';
 import type { Axis, Picture, Tick } from './picture.ts';
 
@@ -164,6 +165,7 @@ export type Block =
   | Paragraph
   | Strip
   | LineBoard
+  | Drawing
   | Table
   | Callout
   | SurgeonPanel

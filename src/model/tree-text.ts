@@ -19,6 +19,7 @@ export type { TextPiece } from './text-piece.ts';
  * (see furnitureTexts). Blocks come in tree order; within a block the order is:
  * - strip: label of today, ticks, unit of the upper axis; each row's name, tag, words; ticks, unit of the lower axis
  * - weight line: name, values of the axis, label of today, times, measured values, "not known after"
+ * - drawing: for each view its heading, then its labels
  * - strip or table without rows, also one to fill in: nothing
  * - table: column heads; for each row its group, then its cells, the tag at the end of the first
  * - panel: lead, body, each column's heading and items, closing
@@ -127,6 +128,11 @@ const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts 
   paragraph: (block) => [textOfParagraph(block)],
   strip: textsOfStrip,
   'line-board': (block) => block.lines.flatMap(textsOfWeightLine),
+  drawing: (block) =>
+    block.views.flatMap((view) => [
+      piece('heading', view.heading, view),
+      ...view.labels.map(({ text }) => piece('label', text, view)),
+    ]),
   table: textsOfTable,
   callout: (block) => [piece('heading', block.heading, block), ...textsOfParagraphs(block.body)],
   panel: textsOfPanel,

@@ -2,6 +2,7 @@ import { addDays } from '../../src/model/calendar-day.ts';
 import type { Calendar, CalendarDay, CalendarStage } from '../../src/model/calendar.ts';
 import type { Sentence, WarningFrame } from '../../src/model/care-blocks.ts';
 import type { Block, DocumentTree } from '../../src/model/document.ts';
+import { sampleDrawing } from './sample-drawing.ts';
 import { furniture, inlines, para, questionsTree, topic } from './sample-documents.ts';
 
 /** Documents for going home and for consent, written by hand. Every person, clinic and figure in them is invented. */
@@ -336,12 +337,18 @@ const consentBlocks = (void_: boolean): readonly Block[] => [
 export const consentTree = tree('Record of our talk', consentBlocks(true), true);
 export const finalConsentTree = tree('Record of our talk', consentBlocks(false));
 
+export const operationTree = tree('My operation', [
+  { type: 'heading', level: 1, text: 'My operation: gastric bypass', origin },
+  topic('What is done?', ['This is how it is usually done.'], [sampleDrawing]),
+]);
+
 export const careTrees: readonly DocumentTree[] = [
   warningTree,
   homeTree,
   vitaminTree,
   consentTree,
   finalConsentTree,
+  operationTree,
 ];
 
 /** The same on the other paper, read from right to left. The words stay as they are: only what has a direction turns. */

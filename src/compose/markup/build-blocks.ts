@@ -11,6 +11,7 @@ import {
   buildTeachBack,
   buildWarningFrames,
 } from './build-care.ts';
+import { buildDrawing } from './build-drawing.ts';
 import { buildParagraph, buildParagraphs } from './build-inlines.ts';
 import {
   buildCallout,
@@ -35,6 +36,7 @@ const builders: Readonly<Record<string, (element: MarkupElement) => Block>> = {
   p: buildParagraph,
   strip: buildStrip,
   'line-board': buildLineBoard,
+  drawing: buildDrawing,
   table: buildTable,
   callout: buildCallout,
   panel: buildPanel,

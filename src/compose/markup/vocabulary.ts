@@ -13,7 +13,7 @@ const rule = (required: string, optional: string, content: string): ElementRule 
 const split = (names: string): readonly string[] => (names === '' ? [] : names.split(' '));
 
 const care = 'warning-frames say answers asides calendar checklist talk teach-back signatures interpreter';
-const flow = `p strip line-board table callout panel key matters ticks list write-in facts heading ${care}`;
+const flow = `p strip line-board drawing table callout panel key matters ticks list write-in facts heading ${care}`;
 
 /** The closed vocabulary of the templates. An element is a block type of the document tree, or a part of one. */
 const vocabulary: Readonly<Record<string, ElementRule>> = {
@@ -39,6 +39,11 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   point: rule('months at label', 'low high', ''),
   'time-tick': rule('at label', '', ''),
   'value-tick': rule('at label', '', ''),
+  drawing: rule('', '', 'view'),
+  view: rule('heading alt height', 'food', 'layer pointer'),
+  layer: rule('look', '', 'outline'),
+  outline: rule('path', 'width', ''),
+  pointer: rule('words side x y', '', ''),
   table: rule('layout', '', 'column table-row'),
   column: rule('label', 'width align', ''),
   'table-row': rule('', 'group tag', 'cell'),

@@ -7,6 +7,7 @@ import { answersUnits } from './answers.tsx';
 import { calloutUnits } from './callout.tsx';
 import { checklistUnits } from './checklist.tsx';
 import { ContinuedHead } from './continued-head.tsx';
+import { drawingUnits } from './drawing.tsx';
 import { factsUnits } from './facts.tsx';
 import { signatureUnits } from './fields.tsx';
 import { interpreterUnits } from './interpreter.tsx';
@@ -32,6 +33,7 @@ const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Pl
   paragraph: paragraphUnits,
   strip: stripUnits,
   'line-board': lineBoardUnits,
+  drawing: drawingUnits,
   table: tableUnits,
   callout: calloutUnits,
   panel: panelUnits,

@@ -18,11 +18,12 @@ export type UnitsOf = (block: Block, place: Place) => readonly Unit[];
  */
 type Part = 'note' | 'lead-in' | 'plain';
 
-const shownTypes: ReadonlySet<Block['type']> = new Set(['strip', 'table', 'line-board', 'key']);
+const shownTypes: ReadonlySet<Block['type']> = new Set(['strip', 'table', 'line-board', 'drawing', 'key']);
 const announcedTypes: ReadonlySet<Block['type']> = new Set([
   'strip',
   'table',
   'line-board',
+  'drawing',
   'list',
   'matters',
   'warning-frames',
