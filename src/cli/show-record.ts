@@ -80,7 +80,7 @@ function showTime({ time }: EvidenceRecord): string {
   return time.months === undefined ? time.basis : `${time.basis} ${String(time.months)} months`;
 }
 
-function showPeople({ bmi, age, ...rest }: People): string {
+function showPeople({ bmi, bmi_by_sex: bySex, age, ...rest }: People): string {
   const spread = (name: string, of: object | undefined): string[] =>
     of === undefined
       ? []
@@ -92,5 +92,6 @@ function showPeople({ bmi, age, ...rest }: People): string {
   const others = Object.entries(rest).map(([key, part]) =>
     key === 'indication' ? String(part) : `${key.replaceAll('_', ' ')} ${String(part)}`,
   );
-  return [...others, ...spread('BMI', bmi), ...spread('age', age)].join('; ');
+  const sexes = [...spread('BMI of women', bySex?.female), ...spread('BMI of men', bySex?.male)];
+  return [...others, ...spread('BMI', bmi), ...sexes, ...spread('age', age)].join('; ');
 }

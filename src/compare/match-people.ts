@@ -1,4 +1,5 @@
 import type { MatchReason, RecordUse } from '../model/comparison.ts';
+import { bmiFor } from '../model/bmi-by-sex.ts';
 import type { EvidenceRecord } from '../model/evidence-record.ts';
 import type { Range } from './cover-range.ts';
 import { coverAge, differInAge, differInGeneration } from './match-age.ts';
@@ -26,7 +27,8 @@ interface MatchedPeople {
  * does not exclude makes them `near`, two make them other people.
  */
 export function matchPeople(record: EvidenceRecord, subject: Subject, option: MatchedOption): PeopleMatch {
-  const { people } = record;
+  const { sex } = subject.person;
+  const people = { ...record.people, bmi: bmiFor(record.people, sex) };
   const bmi = coverBmi(people, option);
   const found = [
     subject.person.pregnantNow ? pregnancy : undefined,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import { BmiBySexSchema } from './bmi-by-sex.ts';
 import { MedicineDoseSchema } from './medicine-dose.ts';
 import { SeenSchema, StudyDesignSchema, readings } from './study.ts';
 
@@ -64,6 +65,7 @@ export const PeopleSchema = z
       .optional()
       .describe('exchange of a band: out and the new operation at once, in two operations, or some of each'),
     bmi: SpreadSchema.optional().describe('body mass index, kg/m2'),
+    bmi_by_sex: BmiBySexSchema.optional(),
     age: SpreadSchema.optional().describe('age, years'),
     female_percent: z.number().min(0).max(100).optional().describe('women, percent'),
     diabetes: z.enum(['all', 'none', 'mixed', 'unknown']).describe('how many had diabetes'),

@@ -34,7 +34,7 @@ export function findMisplaced(table: ComparisonTable): readonly string[] {
         ? ['no record']
         : faultsOf(record, table.person, option).map((fault) => `${record.id} ${fault}`),
     );
-    return [...faults, ...twiceCounted(found)].map((fault) => `${cell}: ${fault}`);
+    return [...faults, ...twiceCounted(found), ...severalDoses(found)].map((fault) => `${cell}: ${fault}`);
   });
 }
 
@@ -64,11 +64,20 @@ function listShown({ options, weight, topics }: ComparisonTable): readonly Shown
   ];
 }
 
+/** A range beside a figure is of the same dose. */
+function severalDoses(found: readonly (EvidenceRecord | undefined)[]): readonly string[] {
+  const doses = new Set(found.map((record) => JSON.stringify(record?.dose)));
+  return doses.size > 1 ? ['several doses of a medicine'] : [];
+}
+
 type Person = ComparisonTable['person'];
 
 function faultsOf(record: EvidenceRecord, person: Person, option: OptionColumn): readonly string[] {
   const { people } = record;
   const diabetic = person.conditions.some((code) => code.endsWith('-diabetes'));
+  // Where women and men had other limits, those of this person; else what holds for both.
+  const ofSex = person.sex === 'not-stated' ? {} : people.bmi_by_sex?.[person.sex];
+  const bmi = people.bmi && { ...people.bmi, ...ofSex };
   const other = person.sex === 'male' ? 100 : person.sex === 'female' ? 0 : -1;
   const faults: readonly (readonly [boolean, string])[] = [
     [record.seen !== 'page', 'was not read at its source'],
@@ -79,7 +88,7 @@ function faultsOf(record: EvidenceRecord, person: Person, option: OptionColumn):
     [people.diabetes === 'none' && diabetic, 'only of people without diabetes'],
     [people.female_percent === other, 'of the other sex'],
     [!isSameHistory(people.indication, person, option), `of people ${people.indication}`],
-    [isOutside(people.bmi, Math.round(person.bmi * 10) / 10, 5), 'of another BMI'],
+    [isOutside(bmi, Math.round(person.bmi * 10) / 10, 5), 'of another BMI'],
     [isOutside(stretch(people.age), person.age, Infinity), 'of another age'],
     [
       'reference' in record.value &&

@@ -201,7 +201,7 @@ describe('matching', () => {
 
   const wide = fc.record({
     bmiLow: fc.integer({ min: 25, max: 45 }),
-    bmiSpan: fc.integer({ min: 5, max: 40 }),
+    bmiSpan: fc.integer({ min: 9, max: 40 }),
     ageLow: fc.integer({ min: 18, max: 40 }),
     ageSpan: fc.integer({ min: 10, max: 45 }),
   });
@@ -210,6 +210,9 @@ describe('matching', () => {
     bmiDown: fc.integer({ min: 0, max: 4 }),
     ageUp: fc.integer({ min: 0, max: 9 }),
     ageDown: fc.integer({ min: 0, max: 9 }),
+    women: fc.integer({ min: 0, max: 4 }),
+    men: fc.integer({ min: 0, max: 4 }),
+    female: fc.constantFrom(undefined, 0, 60, 100),
     diabetes: fc.constantFrom('mixed', 'all', 'none'),
     group: fc.constantFrom(
       undefined,
@@ -240,11 +243,12 @@ describe('matching', () => {
           bmi: { low: bmiLow, high: bmiLow + bmiSpan },
           age: { low: ageLow, high: ageLow + ageSpan },
         });
+        const [women, men] = [bmiLow + cut.bmiUp + cut.women, bmiLow + cut.bmiUp + cut.men];
+        const low = Math.max(women, men);
         const after = level({
-          bmi: {
-            low: bmiLow + cut.bmiUp,
-            high: Math.max(bmiLow + cut.bmiUp, bmiLow + bmiSpan - cut.bmiDown),
-          },
+          bmi: { low, high: Math.max(low, bmiLow + bmiSpan - cut.bmiDown) },
+          bmi_by_sex: { female: { low: women }, male: { low: men } },
+          ...(cut.female === undefined ? {} : { female_percent: cut.female }),
           age: {
             low: ageLow + cut.ageUp,
             high: Math.max(ageLow + cut.ageUp, ageLow + ageSpan - cut.ageDown),

@@ -1,4 +1,5 @@
 import type { Cell } from '../../model/comparison.ts';
+import { bmiFor } from '../../model/bmi-by-sex.ts';
 import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
@@ -24,12 +25,11 @@ export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null
 
 function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {
   const { words, format } = scene;
-  const stated = records.map(({ people }) => people.bmi).filter((bmi) => bmi !== undefined);
+  const { sex } = scene.comparison.person;
+  const all = records.map(({ people }) => bmiFor(people, sex));
+  const stated = all.filter((bmi) => bmi !== undefined);
   if (stated.length === 0) return [words.say('common.covered.bmi_none')];
-  const middle = middleOver(
-    scene,
-    records.map(({ people }) => people.bmi),
-  );
+  const middle = middleOver(scene, all);
   if (middle !== null)
     return [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : ''}`, { bmi: middle.range })];
   const partly = stated.length < records.length ? [words.say('common.covered.bmi_partly')] : [];

@@ -1,3 +1,4 @@
+import { bmiFor } from '../../model/bmi-by-sex.ts';
 import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
@@ -5,7 +6,8 @@ import { joined } from './words.ts';
 
 /** Who was measured beside what they had before: BMI, age, special groups. Says so where the study does not state it. */
 export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
-  const { bmi, age, group, diabetes } = record.people;
+  const { age, group, diabetes } = record.people;
+  const bmi = bmiFor(record.people, scene.comparison.person.sex);
   return joined(
     bodyAndAge(scene, spreadInWords(scene, bmi), spreadInWords(scene, age)),
     ...(group === undefined

@@ -23,6 +23,7 @@ export const peopleStated: EvidenceRule = {
         ...spreadFaults(record, 'bmi'),
         ...spreadFaults(record, 'age'),
         ...groupFaults(record),
+        ...sexFaults(record),
         ...treatmentFaults(evidence, record),
       ].map((message) =>
         faultIn(evidence, record, {
@@ -54,6 +55,29 @@ function groupFaults({ people }: EvidenceRecord): readonly string[] {
     isOrdered([limits.low, spread.high]) &&
     isOrdered([spread.low, limits.high]);
   return fits ? [] : [`the stated ${limits.measure} contradicts the group ${String(people.group)}`];
+}
+
+/** Who reads `bmi` alone must not take it for wider than it is for either sex. */
+function sexFaults({ people: { bmi = {}, bmi_by_sex: bySex } }: EvidenceRecord): readonly string[] {
+  if (bySex === undefined) return [];
+  const { female, male } = bySex;
+  const differ = female.low !== male.low || female.high !== male.high;
+  const holds =
+    bmi.low === narrower(Math.max, female.low, male.low) &&
+    bmi.high === narrower(Math.min, female.high, male.high);
+  return [
+    ...(differ ? [] : ['bmi_by_sex says the same of both']),
+    ...(holds ? [] : ['bmi does not state the limits that hold for both sexes']),
+  ];
+}
+
+/** The limit that holds for both; of a limit that one sex lacks the other's. */
+function narrower(
+  pick: (...values: readonly number[]) => number,
+  ...limits: readonly (number | undefined)[]
+): number | undefined {
+  const known = limits.filter((limit) => limit !== undefined);
+  return known.length === 0 ? undefined : pick(...known);
 }
 
 /** `none` is for people nobody operated on, so it cannot stand with an operation or a procedure. */

@@ -60,6 +60,21 @@ describe('BMI of the people', () => {
     expect(level({ people: { bmi: { low: 35, mean: 40 } }, person: bmi(60) })).toBe('like-you');
   });
 
+  it('has the limits of the sex of the person, and of a sex that is not stated those that hold for both', () => {
+    const people = {
+      bmi: { low: 38, mean: 41, sd: 4 },
+      bmi_by_sex: { female: { low: 38 }, male: { low: 34 } },
+    };
+    const at = (value: number, sex: string): PeopleMatch =>
+      match({ people, person: { patient: { ...bmi(value).patient, sex } } });
+    expect(at(34, 'male')).toMatchObject({ level: 'like-you', covered: { bmiLow: 34, bmiHigh: 49 } });
+    expect(at(33.8, 'male').level).toBe('other-people');
+    expect(at(38, 'female')).toMatchObject({ level: 'like-you', covered: { bmiLow: 38 } });
+    expect(at(37.8, 'female').reasons).toMatchObject([{ code: 'bmi-outside', low: 38 }]);
+    expect(at(37.8, 'not-stated').reasons).toMatchObject([{ code: 'bmi-outside', low: 38 }]);
+    expect(at(38, 'not-stated').level).toBe('like-you');
+  });
+
   it('takes mean ± 2 SD when no range is stated', () => {
     const people = { bmi: { mean: 45, sd: 5 } };
     expect(match({ people, person: bmi(35) })).toMatchObject({ level: 'like-you', bmiBasis: 'mean-sd' });
@@ -364,6 +379,13 @@ describe('illness, groups and sex', () => {
     expect(match({ people: { female_percent: 0 } }).reasons).toEqual([{ code: 'group', group: 'men' }]);
     const unstated: CaseChanges = { patient: { sex: 'not-stated' } };
     expect(level({ people: { female_percent: 100 }, person: unstated })).toBe('near');
+    expect(match({ people: { female_percent: 0 }, person: unstated })).toMatchObject({
+      level: 'near',
+      reasons: [{ code: 'group', group: 'men' }],
+    });
+    // With another difference they are other people, as everyone who differs twice.
+    const heavier: CaseChanges = { patient: { ...bmi(48).patient, sex: 'not-stated' } };
+    expect(level({ people: { female_percent: 0, bmi: { mean: 45 } }, person: heavier })).toBe('other-people');
     expect(level({ people: { female_percent: 99 }, person: { patient: { sex: 'male' } } })).toBe('like-you');
   });
 

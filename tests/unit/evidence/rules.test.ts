@@ -401,6 +401,20 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'group: over-65, age: { mean: 44 }',
     ],
     [
+      'limits of BMI that are the same for women and men',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'low: 35, high: 60 }',
+      'low: 35, high: 60 }, bmi_by_sex: { female: { low: 35, high: 60 }, male: { low: 35, high: 60 } }',
+    ],
+    [
+      'a BMI that is wider than it was for men',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'low: 35, high: 60 }',
+      'low: 35, high: 60 }, bmi_by_sex: { female: { low: 35 }, male: { low: 40 } }',
+    ],
+    [
       'an operation on people nobody operated on',
       'EVIDENCE_NO_PEOPLE',
       'records/sleeve.yaml',
