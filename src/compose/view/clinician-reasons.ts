@@ -46,9 +46,6 @@ const kindOf: { readonly [C in SetAsideReason['code']]: Kind } = {
   'not-verified': 'unread',
 };
 
-/** Reasons that their kind says in full. */
-const saidByKind: ReadonlySet<SetAsideReason['code']> = new Set(['other-time', 'same-people']);
-
 /** Reasons whose number or record stands behind each id, so that the words before the ids are said once. */
 const detailed: ReadonlySet<SetAsideReason['code']> = new Set([
   'bmi-mean-only',
@@ -58,8 +55,7 @@ const detailed: ReadonlySet<SetAsideReason['code']> = new Set([
 
 export interface SaidReason {
   readonly kind: Kind;
-  /** Null where the kind says it all. */
-  readonly phrase: Markup | null;
+  readonly phrase: Markup;
   /** What differs from record to record, in brackets behind the ids. */
   readonly detail: string | null;
 }
@@ -73,7 +69,7 @@ export function sayReason(scene: Scene, reason: SetAsideReason): SaidReason {
   const key = words.has(own) ? own : `missing.set_aside.${code}`;
   return {
     kind: kindOf[code],
-    phrase: saidByKind.has(code) ? null : words.say(key, variables),
+    phrase: words.say(key, variables),
     detail: detailed.has(code) ? tied(words.plain(`clinician-sheet.details.${code}`, variables)) : null,
   };
 }

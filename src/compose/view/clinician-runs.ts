@@ -18,7 +18,7 @@ export interface Aside {
 
 /** The studies of some options under one reason. */
 export interface ReasonRun {
-  readonly phrase: Markup | null;
+  readonly phrase: Markup;
   readonly words: Markup;
 }
 
@@ -39,11 +39,11 @@ interface Entry {
  * so its name is printed once for all of them. No run is much longer than `most` characters.
  */
 export function asideRuns(scene: Scene, asides: readonly Aside[], most: number): readonly ReasonRun[] {
-  const reasons = [...groupBy(asides, ({ said }) => said.phrase?.markup ?? '').values()];
+  const reasons = [...groupBy(asides, ({ said }) => said.phrase.markup).values()];
   return reasons
     .sort((a, b) => b.length - a.length)
     .flatMap((mine) => {
-      const phrase = mine[0]?.said.phrase ?? null;
+      const phrase = mine[0]?.said.phrase ?? asMarkup('');
       const byOptions = groupBy(entriesOf(scene, mine), ({ options }) => options.join(' '));
       return [...byOptions.values()].flatMap((those) =>
         optionsRuns(scene, those, most).map((words) => ({ phrase, words })),

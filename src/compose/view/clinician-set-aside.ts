@@ -5,29 +5,36 @@ import { kinds, sayReason } from './clinician-reasons.ts';
 import type { SaidReason } from './clinician-reasons.ts';
 import { asideRuns } from './clinician-runs.ts';
 import type { Aside, ReasonRun } from './clinician-runs.ts';
+import { denseTable, groupRow, labels } from './dense-table.ts';
+import type { DenseRow } from './dense-table.ts';
 import type { Scene } from './scene.ts';
-import { bold, joined } from './words.ts';
+import type { TableView } from './shared-shapes.ts';
+import { asMarkup, joined } from './words.ts';
 
-/** An item of the list is never parted between pages, so a long run of text takes several. Some twelve lines. */
-const mostCharacters = 1400;
+/** A row is never parted between pages, so a long list of ids takes several. Some fifteen lines. */
+const mostCharacters = 1300;
+
+const columns = [
+  { key: 'reason', width: 24 },
+  { key: 'records', width: 76 },
+];
 
 /**
- * Every record that was not used: by what sets it apart, then by reason, which is said once, then by option and
- * outcome, the ids in one run of text.
+ * Every record that was not used: under a band for what sets it apart a row for each reason, then by option and
+ * outcome, the ids in runs of text.
  */
-export function clinicianSetAside(scene: Scene): readonly Markup[] {
+export function clinicianSetAside(scene: Scene): TableView {
   const asides = listAsides(scene);
-  return kinds.flatMap((kind) =>
-    packed(
-      asideRuns(
-        scene,
-        asides.filter(({ said }) => said.kind === kind),
-        mostCharacters,
-      ),
-    ).map((runs) =>
-      joined(bold(scene.words.say(`clinician-sheet.set_aside.kinds.${kind}`)), runTogether(runs)),
-    ),
-  );
+  const rows = kinds.flatMap((kind) => {
+    const runs = asideRuns(
+      scene,
+      asides.filter(({ said }) => said.kind === kind),
+      mostCharacters,
+    );
+    const band = groupRow(scene.words.plain(`clinician-sheet.set_aside.kinds.${kind}`));
+    return runs.length === 0 ? [] : [band, ...packed(runs).map(rowOf)];
+  });
+  return denseTable(labels(scene, 'set_aside', columns), rows);
 }
 
 /**
@@ -52,7 +59,7 @@ function listAsides(scene: Scene): readonly Aside[] {
     if (reason.code === 'other-time' && otherwise.has(record)) continue;
     const { option, outcome } = cell;
     const said = saidIn(scene, cell, reason);
-    const key = [record, option, outcome, said.kind, said.phrase?.markup, said.detail].join('\n');
+    const key = [record, option, outcome, said.kind, said.phrase.markup, said.detail].join('\n');
     once.set(key, { record, option, outcome, shown: shown.has(outcomeOf(cell)), said });
   }
   return [...once.values()];
@@ -79,32 +86,28 @@ function recordsOnSheet({ comparison }: Scene, cells: readonly Cell[]): Readonly
   return new Set([...used, ...courses]);
 }
 
-/** Runs shared out to texts of no more than a few lines; a reason that goes on in the next is said there again. */
+/** Runs of one reason in a row; a reason that goes on in the next is said there again. */
 function packed(runs: readonly ReasonRun[]): readonly (readonly ReasonRun[])[] {
-  const items: ReasonRun[][] = [];
+  const rows: ReasonRun[][] = [];
   let room = 0;
   for (const run of runs) {
-    const length = lengthIn(run.words) + (run.phrase === null ? 0 : lengthIn(run.phrase));
-    const item = items.at(-1);
-    if (item === undefined || room < length) {
-      items.push([run]);
+    const length = lengthIn(run.words);
+    const row = rows.at(-1);
+    if (row === undefined || room < length || row[0]?.phrase.markup !== run.phrase.markup) {
+      rows.push([run]);
       room = mostCharacters - length;
     } else {
-      item.push(run);
+      row.push(run);
       room -= length;
     }
   }
-  return items;
+  return rows;
 }
 
-/** "**Adolescents only.** Sleeve: A leak 30d.a, 30d.b; Death 30d.c." */
-function runTogether(runs: readonly ReasonRun[]): Markup {
-  return joined(
-    ...runs.map(({ phrase, words }, index) => {
-      const said = phrase === null || runs[index - 1]?.phrase?.markup === phrase.markup;
-      return said ? words : joined(bold(phrase), words);
-    }),
-  );
+/** "Adolescents only | Sleeve: A leak 30d.a, 30d.b; Death 30d.c." */
+function rowOf(runs: readonly ReasonRun[]): DenseRow {
+  const [first] = runs;
+  return { group: '', cells: [first?.phrase ?? asMarkup(''), joined(...runs.map(({ words }) => words))] };
 }
 
 function lengthIn({ markup }: Markup): number {

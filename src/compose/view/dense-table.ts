@@ -10,7 +10,7 @@ interface Column {
   readonly align?: string;
 }
 
-interface DenseRow {
+export interface DenseRow {
   readonly group: string;
   readonly cells: readonly Markup[];
 }

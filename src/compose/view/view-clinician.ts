@@ -23,7 +23,8 @@ export const clinicianShape = group({
   others: list(markup),
   cautions: tableShape,
   hasCautions: flag,
-  setAside: list(markup),
+  setAside: tableShape,
+  hasSetAside: flag,
   ids: markup,
 });
 export type ClinicianView = Viewed<typeof clinicianShape>;
@@ -32,6 +33,7 @@ export type ClinicianView = Viewed<typeof clinicianShape>;
 export function viewClinician(scene: Scene): ClinicianView {
   const figures = clinicianFigures(scene);
   const cautions = clinicianCautions(scene);
+  const setAside = clinicianSetAside(scene);
   return {
     title: scene.words.plain(`clinician-sheet.title_for.${scene.comparison.person.asked}`, {
       count: scene.options.length,
@@ -44,7 +46,8 @@ export function viewClinician(scene: Scene): ClinicianView {
     others: clinicianOthers(scene),
     cautions,
     hasCautions: cautions.rows.length > 0,
-    setAside: clinicianSetAside(scene),
+    setAside,
+    hasSetAside: setAside.rows.length > 0,
     ids: clinicianKey(scene),
   };
 }

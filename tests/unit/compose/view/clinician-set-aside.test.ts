@@ -48,7 +48,13 @@ async function markups(cells: readonly Cell[], records: readonly EvidenceRecord[
     comparison,
     evidence: { ...evidence, records: [...evidence.records, ...records] },
   });
-  return clinicianSetAside(scene).map(({ markup }) => markup);
+  const { columns, rows } = clinicianSetAside(scene);
+  if (rows.length > 0) expect(columns).toHaveLength(2);
+  return rows.map(({ group, cells }) =>
+    [group, ...cells.map(({ lines }) => lines.map(({ words }) => words.markup).join(' '))]
+      .filter((text) => text !== '')
+      .join(' | '),
+  );
 }
 
 async function said(
@@ -59,10 +65,11 @@ async function said(
 }
 
 describe('records set aside', () => {
-  it('are all named: the reason once, then option, outcome and the ends of the ids', async () => {
+  it('are all named: what sets them apart, the reason once, then option, outcome and the ends of the ids', async () => {
     const setAside = ['30d.a', '30d.b', '30d.c', '30d.d'].map((id) => aside(`sleeve.leak.${id}`));
     expect(await said([known(leak, setAside)])).toEqual([
-      'Other people: first and second operations mixed Sleeve: leak 30d.a, 30d.b, 30d.c, 30d.d.',
+      'Other people',
+      'first and second operations mixed | Sleeve: leak 30d.a, 30d.b, 30d.c, 30d.d.',
     ]);
   });
 
@@ -73,11 +80,13 @@ describe('records set aside', () => {
     ];
     const setAside = [aside('sleeve.leak.30d.a'), aside('sleeve.leak.30d.b')];
     expect(await said([unknown(leak, setAside)], records)).toEqual([
-      'Other people: first and second operations mixed Sleeve: leak 30d.a = 7/121, 30d.b.',
+      'Other people',
+      'first and second operations mixed | Sleeve: leak 30d.a = 7/121, 30d.b.',
     ]);
     const later = known(leak, [], { months: 60 });
     expect(await said([unknown(leak, setAside), later], records)).toEqual([
-      'Other people: first and second operations mixed Sleeve: leak 30d.a, 30d.b.',
+      'Other people',
+      'first and second operations mixed | Sleeve: leak 30d.a, 30d.b.',
     ]);
   });
 
@@ -88,7 +97,8 @@ describe('records set aside', () => {
     );
     const setAside = ends.map((end) => aside(`sleeve.leak.${end}`));
     expect(await said([unknown(leak, setAside)], records)).toEqual([
-      'Other people: first and second operations mixed Sleeve: leak 12m/60m.a = 3%, b (12m = 2%, 60m = 3%).',
+      'Other people',
+      'first and second operations mixed | Sleeve: leak 12m/60m.a = 3%, b (12m = 2%, 60m = 3%).',
     ]);
   });
 
@@ -101,7 +111,8 @@ describe('records set aside', () => {
         known(ulcer, [aside('sleeve.ulcer.30d.b'), aside('sleeve.ulcer.60m.b')]),
       ]),
     ).toEqual([
-      'Other people: first and second operations mixed Sleeve: leak 12m/24m.a.x; b (leak 30d; ulcer 30d/60m).',
+      'Other people',
+      'first and second operations mixed | Sleeve: leak 12m/24m.a.x; b (leak 30d; ulcer 30d/60m).',
     ]);
   });
 
@@ -113,7 +124,8 @@ describe('records set aside', () => {
       ]),
     );
     expect(await said(cells)).toEqual([
-      'Other people: first and second operations mixed Sleeve, Gastric bypass: leak 30d.a. Sleeve: leak 30d.only-sleeve. Gastric bypass: leak 30d.only-bypass.',
+      'Other people',
+      'first and second operations mixed | Sleeve, Gastric bypass: leak 30d.a. Sleeve: leak 30d.only-sleeve. Gastric bypass: leak 30d.only-bypass.',
     ]);
   });
 
@@ -127,10 +139,15 @@ describe('records set aside', () => {
       aside('sleeve.leak.30d.f', { code: 'other-measure', kind: 'contrast' }),
     ];
     expect(await said([known(leak, setAside)])).toEqual([
-      'Other people: people with diabetes only Sleeve: leak 30d.d, 30d.e. not valid in pregnancy Sleeve: leak 30d.c.',
-      'Other time: time not clear Sleeve: leak 30d.b.',
-      'Other measure: comparison only Sleeve: leak 30d.f.',
-      'Not read in the study itself: from memory Sleeve: leak 30d.a.',
+      'Other people',
+      'people with diabetes only | Sleeve: leak 30d.d, 30d.e.',
+      'not valid in pregnancy | Sleeve: leak 30d.c.',
+      'Other time',
+      'time not clear | Sleeve: leak 30d.b.',
+      'Other measure',
+      'comparison only | Sleeve: leak 30d.f.',
+      'Not read in the study itself',
+      'from memory | Sleeve: leak 30d.a.',
     ]);
   });
 
@@ -142,9 +159,12 @@ describe('records set aside', () => {
       aside('sleeve.leak.30d.d', { code: 'same-people', as: 'sleeve.leak.study-a' }),
     ];
     expect(await said([known(leak, setAside)])).toEqual([
-      'Other people: too few to tell Sleeve: leak 30d.a (n 20). only a mean BMI, too far from 43.1 Sleeve: leak 30d.b (mean 47.2).',
+      'Other people',
+      'too few to tell | Sleeve: leak 30d.a (n 20).',
+      'only a mean BMI, too far from 43.1 | Sleeve: leak 30d.b (mean 47.2).',
       // The record that leads need not be named.
-      'Same people as the record shown (or as named): Sleeve: leak 30d.c (as 30d.other), 30d.d.',
+      'Same people',
+      'as in the record shown, or as named | Sleeve: leak 30d.c (as 30d.other), 30d.d.',
     ]);
   });
 
@@ -167,12 +187,14 @@ describe('records set aside', () => {
       },
     ];
     expect(await said(cells)).toEqual([
-      'Other people: fit less well than the record shown Sleeve: leak 60m.other.',
-      'Other time: Sleeve: leak 60m.only.',
+      'Other people',
+      'fit less well than the record shown | Sleeve: leak 60m.other.',
+      'Other time',
+      'not near a time asked for | Sleeve: leak 60m.only.',
     ]);
   });
 
-  it('take several items where one would be very long, the reason said again', async () => {
+  it('take several rows where one would be very long, the reason said again', async () => {
     const many = (outcome: string): readonly Aside[] =>
       Array.from({ length: 25 }, (_, index) =>
         aside(`sleeve.${outcome}.30d.a-study-with-quite-a-long-name-${outcome}-${String(index)}`),
@@ -180,9 +202,10 @@ describe('records set aside', () => {
     const outcomes = ['leak', 'ulcer', 'clot'];
     const cells = outcomes.map((outcome) => known({ option: 'sleeve', outcome }, many(outcome)));
     const items = await said(cells);
-    expect(items.map((item) => item.split(' 30d')[0])).toEqual(
-      outcomes.map((outcome) => `Other people: first and second operations mixed Sleeve: ${outcome}`),
-    );
+    expect(items.map((item) => item.split(' 30d')[0])).toEqual([
+      'Other people',
+      ...outcomes.map((outcome) => `first and second operations mixed | Sleeve: ${outcome}`),
+    ]);
     expect(items.join(' ').match(/30d\.a-study/g)).toHaveLength(75);
   });
 
@@ -194,9 +217,10 @@ describe('records set aside', () => {
     const setAside = [aside('sleeve.leak.30d.a', { code: 'variant', variant: 'by open surgery' })];
     const cells = [known(leak, setAside)];
     expect(await markups(cells, [], 'es')).toEqual([
-      '<b>Otra técnica:</b> <b><lang code="en">by open surgery</lang></b> Manga gástrica: fuga 30d.a.',
+      'Otra técnica',
+      '<lang code="en">by open surgery</lang> | <b>Manga gástrica:</b> fuga 30d.a.',
     ]);
-    expect((await markups(cells))[0]).not.toContain('<lang');
+    expect((await markups(cells))[1]).toBe('by open surgery | <b>Sleeve:</b> leak 30d.a.');
   });
 
   it('say codes of the evidence in the words of the language', async () => {
@@ -208,9 +232,13 @@ describe('records set aside', () => {
     ];
     const items = (await markups([known(leak, setAside)], [], 'es')).map(plain);
     expect(items).toEqual([
-      'Otras personas: tras una banda Manga gástrica: fuga 30d.b.',
-      'Otra medida: porcentaje de otro peso: no se indica cuál Manga gástrica: fuga 30d.c. sin kilogramos a partir de bajada del IMC Manga gástrica: fuga 30d.d.',
-      'Sin leer en el propio estudio: segunda fuente Manga gástrica: fuga 30d.a.',
+      'Otras personas',
+      'tras una banda | Manga gástrica: fuga 30d.b.',
+      'Otra medida',
+      'porcentaje de otro peso: no se indica cuál | Manga gástrica: fuga 30d.c.',
+      'sin kilogramos a partir de bajada del IMC | Manga gástrica: fuga 30d.d.',
+      'Sin leer en el propio estudio',
+      'segunda fuente | Manga gástrica: fuga 30d.a.',
     ]);
   });
 });
