@@ -72,12 +72,14 @@ function severalDoses(found: readonly (EvidenceRecord | undefined)[]): readonly 
 
 type Person = ComparisonTable['person'];
 
+/** Where women and men had other limits, those of this person; else what holds for both. */
+function bmiOf({ bmi, bmi_by_sex: bySex }: EvidenceRecord['people'], sex: Person['sex']): Spread | undefined {
+  return bmi === undefined || sex === 'not-stated' ? bmi : { ...bmi, ...bySex?.[sex] };
+}
+
 function faultsOf(record: EvidenceRecord, person: Person, option: OptionColumn): readonly string[] {
   const { people } = record;
   const diabetic = person.conditions.some((code) => code.endsWith('-diabetes'));
-  // Where women and men had other limits, those of this person; else what holds for both.
-  const ofSex = person.sex === 'not-stated' ? {} : people.bmi_by_sex?.[person.sex];
-  const bmi = people.bmi && { ...people.bmi, ...ofSex };
   const other = person.sex === 'male' ? 100 : person.sex === 'female' ? 0 : -1;
   const faults: readonly (readonly [boolean, string])[] = [
     [record.seen !== 'page', 'was not read at its source'],
@@ -88,7 +90,7 @@ function faultsOf(record: EvidenceRecord, person: Person, option: OptionColumn):
     [people.diabetes === 'none' && diabetic, 'only of people without diabetes'],
     [people.female_percent === other, 'of the other sex'],
     [!isSameHistory(people.indication, person, option), `of people ${people.indication}`],
-    [isOutside(bmi, Math.round(person.bmi * 10) / 10, 5), 'of another BMI'],
+    [isOutside(bmiOf(people, person.sex), Math.round(person.bmi * 10) / 10, 5), 'of another BMI'],
     [isOutside(stretch(people.age), person.age, Infinity), 'of another age'],
     [
       'reference' in record.value &&
