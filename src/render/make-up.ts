@@ -70,6 +70,7 @@ function planUnits(
     ...(unit.gapShrink === undefined ? {} : { gapShrink: unit.gapShrink }),
     ...(unit.startsPage === undefined ? {} : { startsPage: unit.startsPage }),
     ...(unit.group === undefined ? {} : { group: unit.group }),
+    ...(unit.divisible === undefined ? {} : { divisible: unit.divisible }),
   }));
 }
 

@@ -6,6 +6,7 @@ export interface PlanUnit {
   readonly keepWithNext: boolean;
   readonly startsPage?: boolean;
   readonly group?: string;
+  readonly divisible?: boolean;
   /** Height of what is repeated above the unit when a page begins with it; 0 for nothing. */
   readonly continuationHeight: number;
 }
@@ -26,7 +27,7 @@ export interface PlannedPage {
  * Prices of what should not be. The first five are each far above all of the next kind together, so that the plan is
  * best first in kept rules, then in pages that are not nearly empty, in whole groups, in a last page that is not short,
  * in pages at least half full, then in the number of pages. Between plans of as many pages white counts, and that a
- * group which no page can hold breaks as seldom as it may.
+ * group which no page can hold, or which may be divided, breaks as seldom as it may.
  */
 const prices = {
   brokenKeep: 1e9,
@@ -152,7 +153,7 @@ function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly n
 function groupsThatFit(units: readonly PlanUnit[], bodyHeight: number): ReadonlySet<string> {
   const extents = new Map<string, Extent>();
   for (const unit of units) {
-    if (unit.group === undefined) continue;
+    if (unit.group === undefined || unit.divisible === true) continue;
     const known = extents.get(unit.group);
     extents.set(unit.group, extendBy(known, known === undefined ? { ...unit, continuationHeight: 0 } : unit));
   }

@@ -27,6 +27,8 @@ export interface Unit {
   readonly continuation?: ReactElement;
   /** Rows of one strip share a group; a group that fits a page stays whole. */
   readonly group?: string;
+  /** Its group may be divided to fill pages better, though not for nothing: the points of a long call-out. */
+  readonly divisible?: boolean;
 }
 
 /** Structure tag of a node, given as the `sem` property of a View, Text or Svg. See tag-structure.ts. */

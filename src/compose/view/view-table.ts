@@ -1,19 +1,15 @@
-import type { Cell, KnownCell, OutcomeRow } from '../../model/comparison.ts';
+import type { OutcomeRow } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
-import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
-import type { Notes } from './notes.ts';
-import { amountInWords } from './say-amount.ts';
-import { doseInWords, sharedDose } from './say-dose.ts';
-import { sayMissing, sayNear, unknownNote } from './say-reason.ts';
-import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
-import type { ShareCell } from './say-share.ts';
-import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
+import { sharedDose } from './say-dose.ts';
+import { sayMissing } from './say-reason.ts';
+import { isFirstMonth, sayLength, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
-import type { Line, TableView } from './shared-shapes.ts';
-import { asMarkup, bold, figure, joined } from './words.ts';
+import type { TableView } from './shared-shapes.ts';
+import { cellLines } from './table-cells.ts';
+import { asMarkup, bold, joined } from './words.ts';
 
 /** Columns that fit beside the names and stay readable. */
 const mostColumns = 4;
@@ -83,7 +79,7 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
   const rows = scene.options.map((option, index) => {
     const cells = columns.map((column) => column.cells[index]);
     const dose = sharedDose(scene, cells);
-    const table = { notes, denominator, sameDose: dose !== null };
+    const table = { notes: columns.length > 1 ? notes : null, denominator, sameDose: dose !== null };
     const name = [lineOf('strong', asMarkup(option.name)), ...(dose === null ? [] : [lineOf('small', dose)])];
     return {
       group: '',
@@ -118,8 +114,9 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
     ? words.say('common.table.lead', { of, time })
     : words.say('common.table.lead_times', { of });
   if (!setting.first) return lead;
-  const several = setting.outcomes > 1 ? [words.say('common.table.several')] : [];
-  return joined(lead, words.say('common.table.rest'), ...several, words.say('common.table.no_note'));
+  const several =
+    setting.outcomes > 1 ? [words.say('common.table.several'), words.say('common.table.no_note')] : [];
+  return joined(lead, words.say('common.table.rest'), ...several);
 }
 
 function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
@@ -133,101 +130,4 @@ function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
         words.say(`outcomes.${outcome}.explained`),
       ]),
   );
-}
-
-interface InTable {
-  readonly notes: Notes;
-  readonly denominator: Denominator;
-  /** All figures of the row are of one dose of a medicine, which its name says. */
-  readonly sameDose: boolean;
-}
-
-function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
-  const notKnown = body(scene.words.say('common.table.not_known'));
-  // That no study was found needs no note: the sentence over the table says it.
-  if (cell === undefined || (cell.state === 'not-known' && cell.reason.code === 'no-record'))
-    return [notKnown];
-  switch (cell.state) {
-    case 'not-possible':
-      return [body(scene.words.say('common.table.not_possible'))];
-    case 'not-known':
-      return [unknownWithNote(scene, unknownNote(scene, cell), table.notes)];
-    case 'known':
-      return knownLines(scene, cell, table);
-  }
-}
-
-function knownLines(scene: Scene, cell: KnownCell, table: InTable): readonly Line[] {
-  const time = otherTime(scene, cell.asked, cell.lead);
-  const remarks = [
-    isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table.denominator) : null,
-    isShare(cell) && hasFewest(cell)
-      ? fewestNote(scene, cell, table.denominator)
-      : fewPeopleInWords(scene, cell),
-    sayNear(scene, cell),
-    table.sameDose ? null : doseInWords(scene, cell),
-  ].filter((remark) => remark !== null);
-  const beside = [
-    ...(time === null ? [] : [asMarkup(time)]),
-    ...(remarks.length === 0 ? [] : [citeNotes(scene, remarks, table.notes)]),
-  ];
-  const value = valueLine(scene, cell, table.denominator);
-  return beside.length === 0 ? [value] : [value, lineOf('small', separated(beside))];
-}
-
-function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
-  if (!isShare(cell)) return body(amountInWords(scene, cell));
-  if (hasFewest(cell)) return body(countedInTable(scene, cell));
-  const share = roundShare(cell.value, denominator);
-  const words = figure(shareInTable(scene, share), sourceOf(cell));
-  return share.kind === 'count' || share.kind === 'everyone' ? lineOf('number', words) : body(words);
-}
-
-/** One or two events say that it happens, not how often: the count is printed, never a rate. */
-const fewestEvents = 3;
-
-function hasFewest({ value }: ShareCell): boolean {
-  return (
-    value.events !== undefined && value.n !== undefined && value.events > 0 && value.events < fewestEvents
-  );
-}
-
-/** "1 of 130". */
-function countedInTable(scene: Scene, cell: ShareCell): Markup {
-  const { events = 0, n = 0 } = cell.value;
-  const { format, words } = scene;
-  const counted = words.plain('common.share.counted', { events: format.number(events), n: format.number(n) });
-  return figure(counted, sourceOf(cell));
-}
-
-/** “1 of 130”: how many that could be out of the table's denominator. */
-function fewestNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
-  const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
-  const range = couldBeOutOf(scene, cell, denominator);
-  return range === null ? (fewPeopleInWords(scene, cell) ?? lead) : joined(lead, range);
-}
-
-/** “None of 212”: how many there could be all the same. */
-function zeroNote(scene: Scene, cell: ShareCell, denominator: Denominator): Markup {
-  const n = scene.format.number(cell.value.zero?.n ?? 0);
-  return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
-}
-
-/** "within 17 months, note 2": what stands in small type under a figure, on one line where it fits. */
-function separated(parts: readonly Markup[]): Markup {
-  return { markup: parts.map(({ markup }) => markup).join(', ') };
-}
-
-function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {
-  const note = scene.format.number(notes.cite(remark));
-  return body(scene.words.say('common.table.not_known_note', { note }));
-}
-
-function citeNotes(scene: Scene, remarks: readonly Markup[], notes: Notes): Markup {
-  const numbers = remarks.map((remark) => notes.cite(remark)).toSorted((a, b) => a - b);
-  const list = scene.format.list(
-    numbers.map((number) => scene.format.number(number)),
-    'and',
-  );
-  return scene.words.say('common.table.note', { list, count: numbers.length });
 }

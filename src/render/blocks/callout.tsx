@@ -82,7 +82,7 @@ function CalloutContinued({
 }
 
 /** A call-out of more paragraphs may be divided between two points; a shorter one stays whole. */
-const MOST_WHOLE = 4;
+const MOST_WHOLE = 3;
 
 /** A point begins with bold words; what follows without them is more about the same. */
 function beginsPoint(paragraph: Paragraph | undefined): boolean {
@@ -123,7 +123,8 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
     ),
     gapBefore: 0,
     keepWithNext: bound[index] === true,
-    ...(whole ? { group: key } : {}),
+    group: key,
+    ...(whole ? {} : { divisible: true }),
     ...(index === 0 ? {} : { continuation }),
   }));
 }

@@ -155,6 +155,11 @@ function ValueCell({ shape, row, index }: CellProps): ReactElement {
   );
 }
 
+/** Short entries that stand in columns are balanced; words that have the page to themselves are filled like others. */
+function settingOf({ table }: RowShape): 'filled' | 'balanced' {
+  return table.layout === 'dense' || table.columns.length <= 2 ? 'filled' : 'balanced';
+}
+
 function CellWords({ shape, row, index, roleOf }: CellProps & Pick<TypeOfRows, 'roleOf'>): ReactElement {
   const box = shape.boxes[index] ?? { width: 0, align: 'start' };
   return (
@@ -164,7 +169,7 @@ function CellWords({ shape, row, index, roleOf }: CellProps & Pick<TypeOfRows, '
       roleOf={roleOf}
       width={box.width}
       gap={0}
-      setting={shape.table.layout === 'dense' ? 'filled' : 'balanced'}
+      setting={index === 0 && shape.table.layout === 'choices' ? 'balanced' : settingOf(shape)}
       align={box.align}
     />
   );

@@ -390,6 +390,37 @@ describe('tables', () => {
     );
   });
 
+  // A second outcome: a table of one says in its cells what others say in notes.
+  const beside = rowOf(
+    fiveOptions,
+    ['bleeding', { days: 30 }],
+    Object.fromEntries(fiveOptions.map((code) => [code, (place) => shareCell(place, [1000, 100_000])])),
+  );
+
+  it('says in the cells of a table with one outcome all that others say in notes', () => {
+    const comparison = makeComparison(fiveOptions);
+    const row = rowOf(fiveOptions, ['leak', { days: 30 }], {
+      sleeve: (place) => withInterval(shareCell(place, [1, 400]), [0.0001, 0.0138]),
+      bypass: (place) => shareCell(place, [3, 400]),
+      plication: (place) => unknownCell(place, { code: 'diabetes-only' }),
+      semaglutide: (place) => unknownCell(place, { code: 'no-record' }),
+      'no-operation': impossibleCell,
+    });
+    const topics = comparison.topics.map((topic) =>
+      topic.id === 'first-month' ? { ...topic, rows: [row] } : topic,
+    );
+    const { tables, text } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
+    const cells = cellsOf(tables[0]).map((row) => row.map((cell) => cell.replaceAll('\u00a0', ' ')));
+    expect(cells).toEqual([
+      ['Sleeve', '1 of 400 | Could be fewer than 1 to 14 out of 1,000.'],
+      ['Gastric bypass', '8 | 3 of 400 people had this.'],
+      ['Stomach folding', 'Not known for people like you. These studies were only in people with diabetes.'],
+      ['Semaglutide', 'Not known for people like you. We found no study that counted this.'],
+      ['No new treatment', 'not possible'],
+    ]);
+    expect(text).not.toMatch(/\bnotes?\b/);
+  });
+
   it('says of one or two events how far they could go, of more a number', () => {
     const comparison = makeComparison(fiveOptions);
     const row = rowOf(fiveOptions, ['leak', { days: 30 }], {
@@ -398,13 +429,13 @@ describe('tables', () => {
       plication: (place) => withInterval(shareCell(place, [3, 400]), [0.0015, 0.0218]),
     });
     const topics = comparison.topics.map((topic) =>
-      topic.id === 'first-month' ? { ...topic, rows: [row] } : topic,
+      topic.id === 'first-month' ? { ...topic, rows: [row, beside] } : topic,
     );
     const { tables, text } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
     expect(cellsOf(tables[0]).slice(0, 3)).toEqual([
-      ['Sleeve', '1 of 400 | note 1'],
-      ['Gastric bypass', '2 of 400 | note 2'],
-      ['Stomach folding', '8 | note 3'],
+      ['Sleeve', '1 of 400 | note 1', '10'],
+      ['Gastric bypass', '2 of 400 | note 2', '10'],
+      ['Stomach folding', '8 | note 3', '10'],
     ]);
     expect(text.replaceAll('\u00a0', ' ').split('\n').slice(-6)).toEqual([
       '1',
@@ -427,7 +458,7 @@ describe('tables', () => {
       'no-operation': (place) => shareCell(place, [9, 1000]),
     });
     const topics = comparison.topics.map((topic) =>
-      topic.id === 'first-month' ? { ...topic, rows: [row] } : topic,
+      topic.id === 'first-month' ? { ...topic, rows: [row, beside] } : topic,
     );
     const { tables, text } = topicNamed(compose(withRecords({ ...comparison, topics })), question);
     expect(cellsOf(tables[0]).map(([, cell]) => cell)).toEqual([

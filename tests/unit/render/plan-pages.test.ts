@@ -80,6 +80,20 @@ describe('planPages', () => {
     expect(plan(units).map((page) => page.length)).toEqual([2, 4]);
   });
 
+  it('divides a group that may be divided to keep pages half full, but not just to fill them alike', () => {
+    const points = (height: number, divisible: boolean): readonly PlanUnit[] =>
+      Array.from({ length: 4 }, () => unit(height, { group: 'a', ...(divisible ? { divisible } : {}) }));
+    // 280 and the group are 600; 440 and then 520 would be more alike.
+    const alike = [unit(280), ...points(80, true), unit(360)];
+    expect(plan(alike).map((page) => page.length)).toEqual([5, 1]);
+    const filled = (divisible: boolean): readonly number[] =>
+      plan([unit(250), ...points(120, divisible), unit(360)]).map((page) => page.length);
+    expect([filled(true), filled(false)]).toEqual([
+      [4, 2],
+      [1, 4, 1],
+    ]);
+  });
+
   it('divides a group that no page can hold as seldom as it may', () => {
     // 370 | 390 | 330 leaves less white, but divides the group twice.
     const group = { group: 'a' };

@@ -170,7 +170,7 @@ describe('why a record leads', () => {
     match: ['people', 'People: its people are most like this person.'],
     time: ['time', 'Time: its time is nearest to the time asked.'],
     measure: ['measure', 'Measure: it measures the outcome most directly.'],
-    'side-by-side': ['one study', 'One study: it measured several of these options.'],
+    'side-by-side': ['joint', 'Joint: it measured several of these options together.'],
     design: ['design', 'Design: its kind of study misleads least.'],
     dose: ['dose', 'Dose: its dose is the highest.'],
     size: ['size', 'Size: it counted the most people.'],

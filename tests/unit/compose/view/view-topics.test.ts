@@ -297,7 +297,7 @@ describe('tables of outcomes', () => {
       sleeve: (place) => shareCell(place, [500, 1000], few),
       bypass: (place) => shareCell(place, [30, 60], few),
     });
-    const [table] = viewTables(await sceneFor('en'), [row], 100);
+    const [table] = viewTables(await sceneFor('en'), [row, ...rowsOf('bleeding')], 100);
     expect(
       cellsOf(table)
         .map(([, cell]) => cell)

@@ -322,17 +322,16 @@ describe('keep rules', () => {
   it('keep a short call-out whole', () => {
     const body = [para('a'), para('b'), para('c')];
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
-    expect(units.map((unit) => unit.group)).toEqual(['0', '0', '0']);
+    expect(units.map((unit) => [unit.group, unit.divisible])).toEqual(Array(3).fill(['0', undefined]));
   });
 
   it('keep a call-out of a study whole, however long: it is one message', () => {
     const body = Array.from({ length: 6 }, () => para('a'));
-    const groups = (kind: 'study' | 'health'): readonly unknown[] => [
-      ...new Set(
-        unitsOf({ type: 'callout', kind, heading: 'Under study', body, origin }).map(({ group }) => group),
-      ),
-    ];
-    expect([groups('study'), groups('health')]).toEqual([['0'], [undefined]]);
+    const divisible = (kind: 'study' | 'health'): readonly unknown[] => {
+      const units = unitsOf({ type: 'callout', kind, heading: 'Under study', body, origin });
+      return [...new Set(units.map((unit) => unit.divisible))];
+    };
+    expect([divisible('study'), divisible('health')]).toEqual([[undefined], [true]]);
   });
 
   it('cut a call-out between its points, never within one, and say its heading again above what goes on', async () => {
@@ -343,7 +342,7 @@ describe('keep rules', () => {
     const body = Array.from({ length: 15 }, (_, index) => point(index)).flat();
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
     expect(units.map((unit) => unit.keepWithNext)).toEqual(body.map((_, index) => index % 2 === 0));
-    expect(new Set(units.map((unit) => unit.group))).toEqual(new Set([undefined]));
+    expect(new Set(units.map((unit) => unit.divisible))).toEqual(new Set([true]));
     const [first, ...repeated] = units.map(({ continuation }) => continuation);
     expect([first, new Set(repeated).size, repeated.includes(undefined)]).toEqual([undefined, 1, false]);
     const [blocks = []] = await setGalleys([

@@ -1,0 +1,141 @@
+import type { Cell, KnownCell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { roundShare } from '../round-counts.ts';
+import type { Denominator } from '../round-counts.ts';
+import type { Notes } from './notes.ts';
+import { amountInWords } from './say-amount.ts';
+import { doseInWords } from './say-dose.ts';
+import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
+import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
+import type { ShareCell } from './say-share.ts';
+import { otherTime } from './say-time.ts';
+import type { Scene } from './scene.ts';
+import { body, lineOf } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { asMarkup, bold, figure, joined } from './words.ts';
+
+interface InTable {
+  /** Null where the table has one column, which leaves room to say in the cell what others say in a note. */
+  readonly notes: Notes | null;
+  readonly denominator: Denominator;
+  /** All figures of the row are of one dose of a medicine, which its name says. */
+  readonly sameDose: boolean;
+}
+
+/** What a cell of a table says: the figure, or that there is none, with what a reader must know of it. */
+export function cellLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
+  if (table.notes === null) return roomyLines(scene, cell, table);
+  const notKnown = body(scene.words.say('common.table.not_known'));
+  // That no study was found needs no note: the sentence over the table says it.
+  if (cell === undefined || (cell.state === 'not-known' && cell.reason.code === 'no-record'))
+    return [notKnown];
+  switch (cell.state) {
+    case 'not-possible':
+      return [body(scene.words.say('common.table.not_possible'))];
+    case 'not-known':
+      return [unknownWithNote(scene, unknownNote(scene, cell), table.notes)];
+    case 'known':
+      return knownLines(scene, cell, { ...table, notes: table.notes });
+  }
+}
+
+/** The same where there is room to say it all. */
+function roomyLines(scene: Scene, cell: Cell | undefined, table: InTable): readonly Line[] {
+  if (cell === undefined) return [body(scene.words.say('common.table.not_known'))];
+  switch (cell.state) {
+    case 'not-possible':
+      return [body(scene.words.say('common.table.not_possible'))];
+    case 'not-known':
+      return [body(joined(bold(scene.words.say('common.not_known')), whyUnknown(scene, cell)))];
+    case 'known': {
+      const time = otherTime(scene, cell.asked, cell.lead);
+      const counted = time === null ? [] : [scene.words.say('common.counted', { time })];
+      const beside = [...counted, ...remarksOf(scene, cell, table)];
+      return [valueLine(scene, cell, table.denominator), ...beside.map(body)];
+    }
+  }
+}
+
+function knownLines(
+  scene: Scene,
+  cell: KnownCell,
+  table: InTable & { readonly notes: Notes },
+): readonly Line[] {
+  const time = otherTime(scene, cell.asked, cell.lead);
+  const remarks = remarksOf(scene, cell, table);
+  const beside = [
+    ...(time === null ? [] : [asMarkup(time)]),
+    ...(remarks.length === 0 ? [] : [citeNotes(scene, remarks, table.notes)]),
+  ];
+  const value = valueLine(scene, cell, table.denominator);
+  return beside.length === 0 ? [value] : [value, lineOf('small', separated(beside))];
+}
+
+/** What a reader must know of the figure: how far it could go, on how many it stands, in whom and of what dose. */
+function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+  return [
+    isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table) : null,
+    isShare(cell) && hasFewest(cell) ? fewestNote(scene, cell, table) : fewPeopleInWords(scene, cell),
+    sayNear(scene, cell),
+    table.sameDose ? null : doseInWords(scene, cell),
+  ].filter((remark) => remark !== null);
+}
+
+function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
+  if (!isShare(cell)) return body(amountInWords(scene, cell));
+  if (hasFewest(cell)) return body(countedInTable(scene, cell));
+  const share = roundShare(cell.value, denominator);
+  const words = figure(shareInTable(scene, share), sourceOf(cell));
+  return share.kind === 'count' || share.kind === 'everyone' ? lineOf('number', words) : body(words);
+}
+
+/** One or two events say that it happens, not how often: the count is printed, never a rate. */
+const fewestEvents = 3;
+
+function hasFewest({ value }: ShareCell): boolean {
+  return (
+    value.events !== undefined && value.n !== undefined && value.events > 0 && value.events < fewestEvents
+  );
+}
+
+/** "1 of 130". */
+function countedInTable(scene: Scene, cell: ShareCell): Markup {
+  const { events = 0, n = 0 } = cell.value;
+  const { format, words } = scene;
+  const counted = words.plain('common.share.counted', { events: format.number(events), n: format.number(n) });
+  return figure(counted, sourceOf(cell));
+}
+
+/** “1 of 130”: how many that could be out of the table's denominator. In the cell itself the figure need not be named. */
+function fewestNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTable): Markup {
+  const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
+  const range = couldBeOutOf(scene, cell, denominator);
+  if (range === null) return fewPeopleInWords(scene, cell) ?? lead;
+  return notes === null ? range : joined(lead, range);
+}
+
+/** “None of 212”: how many there could be all the same. */
+function zeroNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTable): Markup {
+  if (notes === null) return restInWords(scene, cell, denominator);
+  const n = scene.format.number(cell.value.zero?.n ?? 0);
+  return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
+}
+
+/** "within 17 months, note 2": what stands in small type under a figure, on one line where it fits. */
+function separated(parts: readonly Markup[]): Markup {
+  return { markup: parts.map(({ markup }) => markup).join(', ') };
+}
+
+function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {
+  const note = scene.format.number(notes.cite(remark));
+  return body(scene.words.say('common.table.not_known_note', { note }));
+}
+
+function citeNotes(scene: Scene, remarks: readonly Markup[], notes: Notes): Markup {
+  const numbers = remarks.map((remark) => notes.cite(remark)).toSorted((a, b) => a - b);
+  const list = scene.format.list(
+    numbers.map((number) => scene.format.number(number)),
+    'and',
+  );
+  return scene.words.say('common.table.note', { list, count: numbers.length });
+}
