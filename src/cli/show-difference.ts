@@ -57,6 +57,8 @@ function isList(value: unknown): value is readonly string[] {
 function showLists(before: readonly string[], after: readonly string[]): string {
   const gone = before.filter((code) => !after.includes(code)).map((code) => `-${code}`);
   const added = after.filter((code) => !before.includes(code)).map((code) => `+${code}`);
+  // The same ones in another order, or one of them twice.
+  if (gone.length + added.length === 0) return `${before.join(', ')} → ${after.join(', ')}`;
   return [...gone, ...added].join(' ');
 }
 

@@ -1,19 +1,17 @@
 import { ageOn } from '../model/quantity.ts';
 import { pathKey } from './finding.ts';
 import type { Path } from './finding.ts';
-import type { WhatIfStep } from './parse-what-if.ts';
-import type { Place, Range, Tree } from './read-tree.ts';
+import { changeOperations, followOperations } from './apply-operations.ts';
+import type { Place, Tree } from './read-tree.ts';
 import { isPlainMap } from './walk-schema.ts';
+import { forgetPlaces, placeOf, shift, textAt, textsAt, valueAt, write } from './what-if-draft.ts';
+import type { Draft } from './what-if-draft.ts';
+import type { WhatIfStep } from './what-if-step.ts';
 
 /** A step whose ranges count from the start of the case file and everything joined to it. */
 export interface PlacedStep {
   readonly step: WhatIfStep;
   readonly start: number;
-}
-
-interface Draft {
-  readonly value: unknown;
-  readonly places: Map<string, Place>;
 }
 
 type ListStep = Extract<WhatIfStep, { kind: 'list' }>;
@@ -28,10 +26,10 @@ type SetStep = Extract<WhatIfStep, { kind: 'set' }>;
 export function applyWhatIf(tree: Tree, steps: readonly PlacedStep[], today: string): Tree {
   const draft: Draft = { value: structuredClone(tree.value), places: new Map(tree.places) };
   const before = textsAt(draft, optionsPath);
-  for (const { step, start } of steps) {
-    if (step.kind === 'set') setValue(draft, step, { start, today });
-    else changeList(draft, step, start);
-  }
+  const had = lengthAt(draft, operationsPath);
+  for (const placed of steps) applyStep(draft, placed, today);
+  const isAsked = steps.some(({ step }) => pathKey(step.field.path) === pathKey(askedPath));
+  if (steps.some(({ step }) => step.kind === 'operations')) followOperations(draft, { before: had, isAsked });
   const options = textsAt(draft, optionsPath);
   forgetOptions(
     draft,
@@ -40,16 +38,39 @@ export function applyWhatIf(tree: Tree, steps: readonly PlacedStep[], today: str
   return { ...tree, value: draft.value, places: draft.places };
 }
 
+const operationsPath: Path = ['health', 'earlier_operations'];
+
+function lengthAt(draft: Draft, path: Path): number {
+  const found = valueAt(draft.value, path);
+  return Array.isArray(found) ? found.length : 0;
+}
+
+function applyStep(draft: Draft, { step, start }: PlacedStep, today: string): void {
+  switch (step.kind) {
+    case 'set':
+      setValue(draft, step, { start, today });
+      return;
+    case 'list':
+      changeList(draft, step, start);
+      return;
+    case 'operations':
+      changeOperations(draft, step, start);
+  }
+}
+
 function setValue(draft: Draft, step: SetStep, at: { readonly start: number; readonly today: string }): void {
   const { field, value, text } = step;
   const place = placeOf(step, at.start);
   const isAge = field.kind === 'age' && typeof value === 'number';
   const written = isAge ? bornAt(value, { present: textAt(draft, field.path), today: at.today }) : value;
   write(draft, field.path, written);
+  forgetPlaces(draft, field.path);
   draft.places.set(
     pathKey(field.path),
     typeof value === 'number' && !isAge ? { ...place, plain: text } : place,
   );
+  for (const key of isPlainMap(value) ? Object.keys(value) : [])
+    draft.places.set(pathKey([...field.path, key]), place);
 }
 
 /** The present birth date where it gives the age already; else a birthday on the day that is meant. */
@@ -90,6 +111,7 @@ function changeList(draft: Draft, step: ListStep, start: number): void {
 }
 
 const optionsPath: Path = ['decision', 'options'];
+const askedPath: Path = ['decision', 'asked'];
 
 /**
  * What the surgeon said of an option goes with the option. Doing nothing more stays one, so what was said of it stays.
@@ -97,7 +119,7 @@ const optionsPath: Path = ['decision', 'options'];
 function forgetOptions(draft: Draft, gone: readonly string[]): void {
   const isGone = (code: unknown): boolean =>
     code !== 'no-operation' && gone.some((option) => option === code);
-  const decision = at(draft.value, ['decision']);
+  const decision = valueAt(draft.value, ['decision']);
   if (!isPlainMap(decision)) return;
   const { leaning, advised_against: advised, chosen } = decision;
   if (isPlainMap(leaning) && isGone(leaning['option'])) forget(draft, ['decision', 'leaning'], null);
@@ -110,37 +132,4 @@ function forgetOptions(draft: Draft, gone: readonly string[]): void {
 function forget(draft: Draft, path: Path, rest: unknown): void {
   write(draft, path, rest);
   forgetPlaces(draft, path);
-}
-
-/** The places under a path, whose items may have moved; the path itself keeps its own. */
-function forgetPlaces({ places }: Draft, path: Path): void {
-  const under = `${pathKey(path).slice(0, -1)},`;
-  for (const key of places.keys()) if (key.startsWith(under)) places.delete(key);
-}
-
-function placeOf({ at: range, key }: WhatIfStep, start: number): Place {
-  return { value: shift(range, start), key: shift(key, start) };
-}
-
-function shift([from, to]: Range, start: number): Range {
-  return [from + start, to + start];
-}
-
-function write(draft: Draft, path: Path, value: unknown): void {
-  const parent = at(draft.value, path.slice(0, -1));
-  if (isPlainMap(parent)) parent[String(path.at(-1))] = value;
-}
-
-function at(value: unknown, path: Path): unknown {
-  return path.reduce<unknown>((inner, key) => (isPlainMap(inner) ? inner[String(key)] : undefined), value);
-}
-
-function textAt(draft: Draft, path: Path): string {
-  const found = at(draft.value, path);
-  return typeof found === 'string' ? found : '';
-}
-
-function textsAt(draft: Draft, path: Path): readonly string[] {
-  const found = at(draft.value, path);
-  return Array.isArray(found) ? found.filter((item) => typeof item === 'string') : [];
 }

@@ -10,12 +10,12 @@ import { writePath } from './describe-value.ts';
 import { indexLines } from './line-index.ts';
 import type { LineIndex } from './line-index.ts';
 import { parseWhatIf } from './parse-what-if.ts';
-import type { ParsedWhatIf, WhatIfFault } from './parse-what-if.ts';
 import { parseYaml } from './parse-yaml.ts';
 import type { ReadContext } from './read-context.ts';
 import { caseKind } from './read-case.ts';
 import { checkParsed } from './read-file.ts';
 import type { SourceFile } from './read-file.ts';
+import type { ParsedWhatIf, WhatIfFault } from './what-if-step.ts';
 
 export interface ChangedCase {
   readonly case: Case;

@@ -1,4 +1,4 @@
-import type { Case } from '../model/case.ts';
+import type { Case, EarlierOperation } from '../model/case.ts';
 import { ageOn } from '../model/quantity.ts';
 import { isPlainMap } from './walk-schema.ts';
 
@@ -35,7 +35,7 @@ export function describeChanges(before: Reading, after: Reading, today: string):
 }
 
 function sayAll({ case: given, written }: Reading, today: string): readonly Said[] {
-  const { patient, health, decision } = given;
+  const { patient, health, decision, plan } = given;
   return [
     { field: 'weight', same: patient.weight.kg, said: asWritten(written, 'weight') },
     { field: 'height', same: patient.height.m, said: asWritten(written, 'height') },
@@ -46,6 +46,14 @@ function sayAll({ case: given, written }: Reading, today: string): readonly Said
     list('conditions', health.conditions),
     list('medicines', health.medicines),
     list('history', health.history),
+    one('pregnancy', sayPregnancy(health.pregnancy)),
+    {
+      field: 'earlier_operations',
+      same: health.earlier_operations,
+      said: health.earlier_operations.map(sayOperation),
+    },
+    one('asked', decision.asked),
+    one('stages', plan.stages ?? null),
     list('options', decision.options),
     one('leaning', decision.leaning?.option ?? null),
     list(
@@ -54,6 +62,15 @@ function sayAll({ case: given, written }: Reading, today: string): readonly Said
     ),
     one('chosen', decision.chosen),
   ];
+}
+
+function sayPregnancy({ now, planned_within_months: months }: Case['health']['pregnancy']): string {
+  return now ? 'now' : months === null ? 'none' : `within ${String(months)} months`;
+}
+
+/** As a what-if writes it. */
+function sayOperation({ operation, status }: EarlierOperation): string {
+  return status === 'in-place' ? operation : `${operation}:${status}`;
 }
 
 function one(field: string, said: string | number | null): Said {

@@ -2,49 +2,13 @@ import { nearestWord } from '../diagnostics/suggest.ts';
 import type { KnownCodes } from '../model/known-codes.ts';
 import { listWords } from './describe-value.ts';
 import { suggestCode } from './explain-choice.ts';
-import type { Finding, Path } from './finding.ts';
+import { parseOperations, parsePregnancy } from './parse-what-if-history.ts';
 import type { Range } from './read-tree.ts';
 import { ageBounds } from './rules/check-person.ts';
 import { isListField, whatIfFields } from './what-if-fields.ts';
 import type { ListField, WhatIfField } from './what-if-fields.ts';
-
-/** A code with its place in the argument; `sign` is absent where the whole list is written anew. */
-export interface ListedCode {
-  readonly code: string;
-  readonly sign: '+' | '-' | undefined;
-  readonly at: Range;
-}
-
-/** One thing to change. Ranges count letters from the start of the argument. */
-export type WhatIfStep =
-  | {
-      readonly kind: 'set';
-      readonly field: Exclude<WhatIfField, ListField>;
-      /** As YAML would read it: a bare number is a number, nothing is null. */
-      readonly value: string | number | null;
-      readonly text: string;
-      readonly at: Range;
-      readonly key: Range;
-    }
-  | {
-      readonly kind: 'list';
-      readonly field: ListField;
-      readonly codes: readonly ListedCode[];
-      /** Nothing stands after the equals sign. */
-      readonly isEmpty: boolean;
-      readonly at: Range;
-      readonly key: Range;
-    };
-
-export interface WhatIfFault extends Omit<Finding, 'path' | 'at'> {
-  readonly path?: Path;
-  readonly at: Range;
-}
-
-export interface ParsedWhatIf {
-  readonly steps: readonly WhatIfStep[];
-  readonly faults: readonly WhatIfFault[];
-}
+import { accept, listCodes, mixedSigns, refuse } from './what-if-step.ts';
+import type { ListedCode, ParsedWhatIf, WhatIfFault, WhatIfStep } from './what-if-step.ts';
 
 const written = /^(\s*)([^=]*?)(\s*=\s*)(.*?)\s*$/s;
 
@@ -61,12 +25,30 @@ export function parseWhatIf(text: string, known: KnownCodes): ParsedWhatIf {
   const at: Range = [key[1] + equals.length, key[1] + equals.length + value.length];
   const field = whatIfFields.find((one) => one.name === name || one.path.join('.') === name);
   if (field === undefined) return refuse(unknownField(name, key));
-  return isListField(field)
-    ? parseList(
-        { kind: 'list', field, codes: listCodes(value, at[0]), isEmpty: value === '', at, key },
+  return parseField(field, { text: value, at, key }, known);
+}
+
+interface Assigned {
+  readonly text: string;
+  readonly at: Range;
+  readonly key: Range;
+}
+
+function parseField(field: WhatIfField, { text, at, key }: Assigned, known: KnownCodes): ParsedWhatIf {
+  switch (field.kind) {
+    case 'list':
+      return parseList(
+        { kind: 'list', field, codes: listCodes(text, at[0]), isEmpty: text === '', at, key },
         known,
-      )
-    : parseValue({ kind: 'set', field, value: readScalar(value), text: value, at, key });
+      );
+    case 'operations':
+      return parseOperations(text, { field, at, key }, known);
+    case 'pregnancy':
+      return parsePregnancy(text, { field, at, key });
+    case 'value':
+    case 'age':
+      return parseValue({ kind: 'set', field, value: readScalar(text), text, at, key });
+  }
 }
 
 function parseList(step: Extract<WhatIfStep, { kind: 'list' }>, known: KnownCodes): ParsedWhatIf {
@@ -109,14 +91,6 @@ function parseBareCodes(text: string, known: KnownCodes): ParsedWhatIf {
   return { steps: read.flatMap(({ steps }) => steps), faults: read.flatMap(({ faults }) => faults) };
 }
 
-function listCodes(value: string, start: number): readonly ListedCode[] {
-  return [...value.matchAll(/[^\s,[\]]+/g)].map(({ 0: word, index }) => {
-    const at: Range = [start + index, start + index + word.length];
-    const sign = word.startsWith('+') ? '+' : word.startsWith('-') ? '-' : undefined;
-    return { code: sign === undefined ? word : word.slice(1), sign, at };
-  });
-}
-
 function readScalar(value: string): string | number | null {
   if (value === '') return null;
   return /^\d+(\.\d+)?$/.test(value) ? Number(value) : value;
@@ -139,15 +113,9 @@ function unknownCode({ code, at }: ListedCode, codes: readonly string[]): WhatIf
 function unknownField(name: string, at: Range): WhatIfFault {
   const names = whatIfFields.map((field) => field.name);
   const near = nearestWord(name, names);
-  const list = `Choose one of: ${listWords(names)}.`;
+  const list = `Choose one of: ${listWords(names)}. For anything else compare a changed copy of the case.`;
   const hint = near === undefined ? list : `Did you mean ${near}? ${list}`;
   return { code: 'CASE_UNKNOWN_FIELD', at, message: 'a what-if cannot change this', hint };
-}
-
-function mixedSigns({ path, name }: ListField, at: Range): WhatIfFault {
-  const message = 'some codes have a sign and some have none';
-  const hint = `Write + or - before each code to change the list, or none to write it anew: ${name}=[…].`;
-  return { code: 'CASE_TYPE_MISMATCH', path, at, message, hint };
 }
 
 /** The argument is never said again: it may hold anything. */
@@ -155,12 +123,4 @@ function notWritten(text: string): WhatIfFault {
   const hint = 'Write for example weight=114.5 kg, conditions=+reflux or options=-sleeve.';
   const message = 'expected a field, an equals sign and a value';
   return { code: 'CASE_TYPE_MISMATCH', at: [0, text.length], message, hint };
-}
-
-function accept(step: WhatIfStep): ParsedWhatIf {
-  return { steps: [step], faults: [] };
-}
-
-function refuse(fault: WhatIfFault): ParsedWhatIf {
-  return { steps: [], faults: [fault] };
 }

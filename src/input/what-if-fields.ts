@@ -19,12 +19,17 @@ export interface ListField extends FieldBase {
   readonly codes: (known: KnownCodes) => readonly string[];
 }
 
-/** `age` is written in whole years and stands for a birth date. */
-export type WhatIfField =
-  | ListField
-  | (FieldBase & {
-      readonly kind: 'value' | 'age';
-    });
+/** `age` is written in whole years and stands for a birth date; `pregnancy` is now, none, or planned within months. */
+export interface SingleField extends FieldBase {
+  readonly kind: 'value' | 'age' | 'pregnancy';
+}
+
+/** Operations before: codes, each with what became of it where it is not in place. */
+export interface OperationsField extends FieldBase {
+  readonly kind: 'operations';
+}
+
+export type WhatIfField = ListField | SingleField | OperationsField;
 
 /** A list of codes of the person's health. */
 function codedList(name: string, codes: readonly string[]): ListField {
@@ -46,6 +51,9 @@ export const whatIfFields: readonly WhatIfField[] = [
   codedList('conditions', conditionCodes),
   codedList('medicines', medicineCodes),
   codedList('history', historyCodes),
+  { name: 'pregnancy', kind: 'pregnancy', path: ['health', 'pregnancy'] },
+  { name: 'earlier_operations', kind: 'operations', path: ['health', 'earlier_operations'] },
+  { name: 'asked', kind: 'value', path: ['decision', 'asked'] },
   {
     name: 'options',
     kind: 'list',

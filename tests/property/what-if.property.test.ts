@@ -37,26 +37,48 @@ interface Asked {
   readonly conditions: readonly string[];
   readonly medicines: readonly string[];
   readonly options: readonly string[];
+  readonly pregnancy: string;
+  readonly earlier_operations: readonly string[];
+  readonly asked: string;
 }
 
+/** What was done before, as a what-if writes it, and what can then be asked. */
+const pasts: readonly (readonly [string, readonly string[]])[] = [
+  ['first-operation', []],
+  ['second-operation', ['band']],
+  ['after-removal', ['band:removed']],
+  ['second-operation', ['sleeve']],
+  ['second-operation', ['band:converted', 'sleeve']],
+];
+
 /** Invented people, as a case file would write them. */
-const anyone: fc.Arbitrary<Asked> = fc.record({
-  weight: fc.oneof(
-    fc.integer({ min: 60, max: 200 }).map((kg) => `${String(kg)} kg`),
-    fc.integer({ min: 150, max: 440 }).map((lb) => `${String(lb)}.5 lb`),
-  ),
-  height: fc.oneof(
-    fc.integer({ min: 145, max: 195 }).map((cm) => `${String(cm)} cm`),
-    fc.integer({ min: 0, max: 11 }).map((inches) => `5 ft ${String(inches)} in`),
-  ),
-  age: fc.integer({ min: 15, max: 80 }),
-  sex: fc.constantFrom('female', 'male', 'not-stated'),
-  smoking: fc.constantFrom('never', 'former', 'current', 'not-asked'),
-  ancestry_threshold: fc.constantFrom('standard', 'asian'),
-  conditions: fc.subarray([...conditions]),
-  medicines: fc.subarray([...medicines]),
-  options: fc.subarray([...options], { minLength: 1 }),
-});
+const anyone: fc.Arbitrary<Asked> = fc
+  .record({
+    weight: fc.oneof(
+      fc.integer({ min: 60, max: 200 }).map((kg) => `${String(kg)} kg`),
+      fc.integer({ min: 150, max: 440 }).map((lb) => `${String(lb)}.5 lb`),
+    ),
+    height: fc.oneof(
+      fc.integer({ min: 145, max: 195 }).map((cm) => `${String(cm)} cm`),
+      fc.integer({ min: 0, max: 11 }).map((inches) => `5 ft ${String(inches)} in`),
+    ),
+    age: fc.integer({ min: 15, max: 80 }),
+    sex: fc.constantFrom('female', 'male', 'not-stated'),
+    smoking: fc.constantFrom('never', 'former', 'current', 'not-asked'),
+    ancestry_threshold: fc.constantFrom('standard', 'asian'),
+    conditions: fc.subarray([...conditions]),
+    medicines: fc.subarray([...medicines]),
+    options: fc.subarray([...options], { minLength: 1 }),
+    pregnancy: fc.constantFrom('none', '12 months', 'now'),
+    past: fc.constantFrom(...pasts),
+  })
+  .map(({ past: [asked, earlier], ...rest }) => ({
+    ...rest,
+    // A man with a pregnancy is refused.
+    pregnancy: rest.sex === 'male' ? 'none' : rest.pregnancy,
+    earlier_operations: earlier,
+    asked,
+  }));
 
 /** JSON is YAML too. */
 function write(asked: Asked): string {
@@ -68,8 +90,20 @@ function write(asked: Asked): string {
     languages: ['en'],
     documents: ['comparison'],
     patient: { name: 'Ilsa Marchetti-Boone', born, sex, height, weight, ancestry_threshold },
-    health: { conditions: asked.conditions, medicines: asked.medicines, smoking: asked.smoking },
-    decision: { asked: 'first-operation', options: asked.options },
+    health: {
+      conditions: asked.conditions,
+      medicines: asked.medicines,
+      smoking: asked.smoking,
+      pregnancy: {
+        now: asked.pregnancy === 'now',
+        planned_within_months: asked.pregnancy === '12 months' ? 12 : null,
+      },
+      earlier_operations: asked.earlier_operations.map((written) => {
+        const [operation, status = 'in-place'] = written.split(':');
+        return { operation, status };
+      }),
+    },
+    decision: { asked: asked.asked, options: asked.options },
     plan: { surgeon: 'surgeon-1' },
   });
 }

@@ -35,6 +35,17 @@ function present(text = sampleCase): Case {
   return read.value;
 }
 
+/** A band in place that slipped. */
+const banded = replaceIn(
+  replaceIn(
+    replaceIn(sampleCase, 'asked: first-operation', 'asked: second-operation'),
+    'smoking: never',
+    'smoking: never\n  earlier_operations: [{operation: band, date: 2014, trouble: slippage, status: in-place}]',
+  ),
+  '{surgeon: tamsin}',
+  '{surgeon: tamsin, stages: one}',
+);
+
 describe('a what-if', () => {
   it.each<[string, (changed: Case) => unknown, unknown]>([
     ['weight=140 kg', ({ patient }) => patient.weight, { kg: 140, written: 'kg' }],
@@ -55,6 +66,9 @@ describe('a what-if', () => {
     ],
     ['conditions=[]', ({ health }) => health.conditions, []],
     ['medicines=+steroid -metformin', ({ health }) => health.medicines, ['steroid']],
+    ['pregnancy=now', ({ health }) => health.pregnancy, { now: true, planned_within_months: null }],
+    ['pregnancy=12', ({ health }) => health.pregnancy, { now: false, planned_within_months: 12 }],
+    ['pregnancy=18 months', ({ health }) => health.pregnancy, { now: false, planned_within_months: 18 }],
     ['history=+pancreatitis', ({ health }) => health.history, ['pancreatitis']],
     ['options=-sleeve', ({ decision }) => decision.options, ['bypass', 'no-operation']],
     ['options=+band', ({ decision }) => decision.options, ['sleeve', 'bypass', 'no-operation', 'band']],
@@ -130,6 +144,71 @@ describe('a what-if', () => {
     }
   });
 
+  const plans = replaceIn(
+    sampleCase,
+    'smoking: never',
+    'smoking: never\n  pregnancy: {planned_within_months: 6}',
+  );
+
+  it('of a pregnancy says all of it anew', () => {
+    expect(change(['pregnancy=none'], plans).case.health.pregnancy).toEqual({
+      now: false,
+      planned_within_months: null,
+    });
+    expect(change(['pregnancy=now'], plans).changes).toEqual([
+      { field: 'pregnancy', before: 'within 6 months', after: 'now' },
+    ]);
+    expect(change(['pregnancy=6 months'], plans).changes).toEqual([]);
+  });
+
+  it.each([
+    { whatIf: 'none', text: sampleCase, operations: [], asked: 'first-operation' },
+    { whatIf: 'sleeve', text: sampleCase, operations: ['sleeve in-place'], asked: 'second-operation' },
+    { whatIf: '+sleeve', text: sampleCase, operations: ['sleeve in-place'], asked: 'second-operation' },
+    { whatIf: 'band:removed', text: sampleCase, operations: ['band removed'], asked: 'after-removal' },
+    {
+      whatIf: '[band:converted, sleeve]',
+      text: sampleCase,
+      operations: ['band converted', 'sleeve in-place'],
+      asked: 'second-operation',
+    },
+    { whatIf: 'none', text: banded, operations: [], asked: 'first-operation' },
+    { whatIf: '-band', text: banded, operations: [], asked: 'first-operation' },
+    { whatIf: '+band:removed', text: banded, operations: ['band removed'], asked: 'second-operation' },
+    {
+      whatIf: '+band:converted,+sleeve',
+      text: banded,
+      operations: ['band converted', 'sleeve in-place'],
+      asked: 'second-operation',
+    },
+    { whatIf: 'sleeve', text: banded, operations: ['sleeve in-place'], asked: 'second-operation' },
+  ])(
+    'of earlier operations is $whatIf, and what is asked goes with it',
+    ({ whatIf, text, operations, asked }) => {
+      const { case: changed } = change([`earlier_operations=${whatIf}`], text);
+      const had = changed.health.earlier_operations.map(({ operation, status }) => `${operation} ${status}`);
+      expect(had).toEqual(operations);
+      expect(changed.decision.asked).toBe(asked);
+    },
+  );
+
+  it('of earlier operations keeps what else is written of one that stays, and lets go what went with one that does not', () => {
+    const removed = change(['earlier_operations=[band:removed]', 'asked=after-removal'], banded);
+    expect(removed.case.health.earlier_operations).toEqual([
+      { operation: 'band', date: '2014', trouble: 'slippage', status: 'removed' },
+    ]);
+    expect(removed.changes).toEqual([
+      { field: 'earlier_operations', before: ['band'], after: ['band:removed'] },
+      { field: 'asked', before: 'second-operation', after: 'after-removal' },
+      { field: 'stages', before: 'one', after: null },
+    ]);
+    expect(change(['earlier_operations=band'], banded).changes).toEqual([]);
+    expect(change(['earlier_operations=+band'], banded).changes).toEqual([]);
+    expect(change(['earlier_operations=none', 'earlier_operations=+band'], banded).case.plan.stages).toBe(
+      'one',
+    );
+  });
+
   it('takes out with an option what the surgeon said of it, and says so', () => {
     const said = `
   leaning: {option: sleeve, reasons: [{code: more-weight-loss}]}
@@ -172,6 +251,23 @@ describe('a wrong what-if', () => {
     ['conditions=reflux, +prediabetes', '--what-if 1:1:12-32 CASE_TYPE_MISMATCH health.conditions'],
     ['conditions=', '--what-if 1:1:1-11 CASE_MISSING_FIELD health.conditions'],
     ['conditions=reflux,reflux', '--what-if 1:1:19-25 CASE_CONFLICT health.conditions[1]'],
+    ['pregnancy=soon', '--what-if 1:1:11-15 CASE_TYPE_MISMATCH health.pregnancy'],
+    ['pregnancy=', '--what-if 1:1:11-11 CASE_TYPE_MISMATCH health.pregnancy'],
+    ['pregnancy=121 months', '--what-if 1:1:11-21 CASE_OUT_OF_RANGE health.pregnancy.planned_within_months'],
+    ['earlier_operations=', '--what-if 1:1:1-19 CASE_TYPE_MISMATCH health.earlier_operations'],
+    [
+      'earlier_operations=slieve',
+      '--what-if 1:1:20-26 CASE_UNKNOWN_OPTION health.earlier_operations[0].operation',
+    ],
+    ['earlier_operations=-slieve', '--what-if 1:1:20-27 CASE_UNKNOWN_OPTION health.earlier_operations'],
+    [
+      'earlier_operations=band, sleeve:gone',
+      '--what-if 1:1:33-37 CASE_UNKNOWN_CODE health.earlier_operations[1].status',
+    ],
+    ['earlier_operations=-band:removed', '--what-if 1:1:26-33 CASE_TYPE_MISMATCH health.earlier_operations'],
+    ['earlier_operations=band,+sleeve', '--what-if 1:1:20-32 CASE_TYPE_MISMATCH health.earlier_operations'],
+    ['asked=second-operation', '--what-if 1:1:7-23 CASE_CONFLICT decision.asked'],
+    ['trouble=reflux', '--what-if 1:1:1-8 CASE_UNKNOWN_FIELD '],
     ['options=[]', '--what-if 1:1:9-11 CASE_OUT_OF_RANGE decision.options'],
     ['options=+slieve', '--what-if 1:1:9-16 CASE_UNKNOWN_OPTION decision.options[3]'],
     ['options=-slieve', '--what-if 1:1:9-16 CASE_UNKNOWN_OPTION decision.options'],
@@ -202,6 +298,27 @@ describe('a wrong what-if', () => {
     expect(hints[0]).toBe('Write 140 kg or 140 lb, whichever it is.');
     expect(hints[1]).toMatch(/^Did you mean weight\?/);
     expect(hints.slice(2)).toEqual(['Did you mean reflux?', 'Did you mean sleeve?']);
+  });
+
+  it('says what can be changed, and what to do for the rest', () => {
+    const hint = refusals(['trouble=reflux'])[0]?.hint ?? '';
+    for (const { name } of whatIfFields) expect(hint).toContain(name);
+    expect(hint).toMatch(/For anything else compare a changed copy of the case\.$/);
+    expect(refusals(['pregnancy=soon'])[0]?.hint).toContain(
+      'pregnancy=none, pregnancy=now or for example pregnancy=12',
+    );
+    expect(refusals(['earlier_operations='])[0]?.hint).toContain('earlier_operations=band:removed');
+  });
+
+  it('is refused where an option needs the operation that it takes out, or a man would be pregnant', () => {
+    const out = replaceIn(banded, 'options: [sleeve', 'options: [band-removal, sleeve');
+    expect(places(['earlier_operations=none'], out)).toEqual([
+      expect.stringMatching(/^case.yaml:.* CASE_CONFLICT decision.options\[0\]$/),
+    ]);
+    expect(places(['earlier_operations=none', '-band-removal'], out)).toEqual([]);
+    expect(places(['pregnancy=12', 'sex=male'])).toEqual([
+      '--what-if 1:1:11-13 CASE_CONFLICT health.pregnancy.planned_within_months',
+    ]);
   });
 
   it('points at the case where the case and the what-if cannot both be true', () => {
