@@ -1,3 +1,4 @@
+import { checkPlan, planAftercare } from './aftercare/index.ts';
 import { compareOptions } from './compare/index.ts';
 import { composePacket } from './compose-packet.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
@@ -5,6 +6,7 @@ import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
 import { attachRecord, identifyPacket } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
+import { documentsOf } from './model/case.ts';
 import type { CaseRequest, FinishedPacket, OpenCase } from './model/packet.ts';
 import type { Prepared } from './prepare.ts';
 import { recordProvenance } from './provenance/index.ts';
@@ -25,7 +27,22 @@ export function openCase({ evidence, known }: Prepared, request: CaseRequest): R
   const together = checkTogether({ ...inputs, files, known, underStudy: underStudy.map(({ code }) => code) });
   if (!together.ok) return together;
   const warnings = [read, profile, compared, together].flatMap((result) => result.warnings);
-  return success({ ...request, ...inputs, comparison }, warnings);
+  const aftercare = planTheTime(inputs, evidence);
+  const lacks = aftercare === null ? [] : checkPlan(aftercare, documentsOf(inputs.case));
+  const refused = lacks.filter(({ severity }) => severity === 'error');
+  if (refused.length > 0) return failure(refused);
+  return success({ ...request, ...inputs, comparison, aftercare }, [...warnings, ...lacks]);
+}
+
+/** Null until a treatment is chosen and its day is set. */
+function planTheTime(
+  inputs: Pick<OpenCase, 'case' | 'clinic'>,
+  evidence: Prepared['evidence'],
+): OpenCase['aftercare'] {
+  const { decision, plan } = inputs.case;
+  const { operation_date: date } = plan;
+  if (decision.chosen === null || decision.chosen === 'no-operation' || date === undefined) return null;
+  return planAftercare({ ...inputs, evidence, option: decision.chosen, date });
 }
 
 /** Comparison → documents → PDF → read back. What does not come back whole is not handed out. */

@@ -1,4 +1,5 @@
 import { InternalError } from '../diagnostics/diagnostic.ts';
+import { addDays, weekdays } from '../model/calendar-day.ts';
 import type { Formatter, WeightUnits } from '../model/locale.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
 import { kilogramsPerPound } from '../model/quantity.ts';
@@ -24,6 +25,16 @@ export function makeFormatter({ format, range_word: rangeWord }: LocaleSettings)
     number,
     range,
     date: (iso) => writeDate(format, iso, 'long'),
+    weekdayDate: (iso) => writeDay(format, iso, { weekday: 'long', month: 'long', year: 'numeric' }),
+    monthDay: (iso) => writeDay(format, iso, { month: 'long' }),
+    shortDay: (iso) => writeDay(format, iso, { month: 'short' }),
+    shortDate: (iso) => writeDay(format, iso, { month: 'short', year: 'numeric' }),
+    weekday: (day) =>
+      printable(
+        new Intl.DateTimeFormat(format, { weekday: 'short', timeZone: 'UTC' }).format(
+          dayAt(addDays(someMonday, weekdays.indexOf(day))),
+        ),
+      ),
     monthYear: (iso) => writeDate(format, iso, 'month'),
     list: (items, join) => {
       const type = join === 'and' ? 'conjunction' : 'disjunction';
@@ -51,24 +62,40 @@ function printable(text: string): string {
   return text.replace(/[\u202F\u2009]/g, tie);
 }
 
+const someMonday = '2024-01-01';
+
+/** `iso` is year-month-day; the day of the month comes with whatever parts are asked for. */
+function writeDay(format: string, iso: string, parts: Intl.DateTimeFormatOptions): string {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(iso)) throw new InternalError('a day to be printed is not year-month-day');
+  const written = new Intl.DateTimeFormat(format, { ...westernCalendar, day: 'numeric', ...parts });
+  return tieDay(printable(written.format(dayAt(iso))));
+}
+
+/** The day stays with what stands next to it. */
+function tieDay(text: string): string {
+  return text.replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`);
+}
+
+function dayAt(iso: string): Date {
+  const when = new Date(`${iso}T00:00:00Z`);
+  // A day past the end of its month would be taken for one of the next.
+  if (Number.isNaN(when.getTime()) || !when.toISOString().startsWith(iso))
+    throw new InternalError('a date to be printed does not exist');
+  return when;
+}
+
+const westernCalendar = { timeZone: 'UTC', numberingSystem: 'latn', calendar: 'gregory' } as const;
+
 /** `iso` is year-month-day, year-month or year; what it does not say is not printed. Days are those of UTC. */
 function writeDate(format: string, iso: string, style: 'long' | 'month'): string {
   const match = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/.exec(iso);
   if (match === null) throw new InternalError('a date to be printed is not year-month-day');
   const [, year = '', month, day] = match;
   if (month === undefined) return year;
-  const parts = {
-    year: 'numeric',
-    month: 'long',
-    timeZone: 'UTC',
-    numberingSystem: 'latn',
-    calendar: 'gregory',
-  } as const;
-  const when = new Date(`${year}-${month}-${day ?? '01'}T00:00:00Z`);
-  if (Number.isNaN(when.getTime())) throw new InternalError('a date to be printed does not exist');
+  const parts = { ...westernCalendar, year: 'numeric', month: 'long' } as const;
+  const when = dayAt(`${year}-${month}-${day ?? '01'}`);
   const whole = style === 'long' && day !== undefined;
   const written = new Intl.DateTimeFormat(format, { ...parts, ...(whole && { day: 'numeric' }) });
   const text = printable(written.format(when));
-  // The day stays with what stands next to it.
-  return whole ? text.replace(/^(\d+) (?=\S)|(?<=^\p{L}+) (?=\d)/u, `$1${tie}`) : text;
+  return whole ? tieDay(text) : text;
 }

@@ -25,6 +25,7 @@ export async function openLocale(workspace: Workspace, folder: string, tag: stri
   return success({
     tag,
     direction: settings.direction,
+    firstWeekday: settings.first_weekday,
     name: settings.name,
     translator: makeTranslator(words, formatter),
     formatter,

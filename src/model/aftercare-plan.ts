@@ -188,3 +188,16 @@ export interface Undecided {
   readonly facts: readonly { readonly id: string; readonly reasons: readonly UndecidedReason[] }[];
   readonly sources: readonly string[];
 }
+
+/** Reasons that leave nothing to ask: the clinic has decided, or the person is not meant. */
+const settled: readonly UndecidedReason[] = ['not-listed', 'not-for-person', 'slower'];
+
+/** What is left for the clinic to say about everybody who is treated so. */
+export function openMatters({ undecided }: Pick<AftercarePlan, 'undecided'>): readonly Undecided[] {
+  return undecided.filter(({ who, reason }) => isForAll(who) && !settled.includes(reason));
+}
+
+/** Whether a line is for everybody. */
+export function isForAll(who: WhoCode): boolean {
+  return who === 'adults' || who === 'everyone';
+}

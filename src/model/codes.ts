@@ -1,15 +1,25 @@
 import { z } from 'zod';
 
 /** Document kinds this version can make. */
-export const documentKinds = ['comparison', 'questions', 'consent', 'sources', 'clinician-sheet'] as const;
+export const documentKinds = [
+  'comparison',
+  'questions',
+  'consent',
+  'homecare',
+  'warning-signs',
+  'vitamins',
+  'sources',
+  'clinician-sheet',
+] as const;
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
 
 /** Named lists of documents for a patient, in order; the clinician sheet is asked for by name. */
 export const packetDocuments = {
   choosing: ['comparison', 'questions', 'sources'],
+  'going-home': ['homecare', 'warning-signs', 'vitamins'],
 } as const satisfies Record<string, readonly DocumentKind[]>;
-export const PacketNameSchema = z.enum(['choosing']);
+export const PacketNameSchema = z.enum(['choosing', 'going-home']);
 
 /** Coded words a case may use. Cautions and risk factors of the evidence use the same codes. */
 export const conditionCodes = [

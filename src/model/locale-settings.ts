@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import { weekdays } from './calendar-day.ts';
 import { IsoDateSchema } from './scalars.ts';
 
 const words = z.array(z.string().min(1)).default([]);
@@ -13,6 +14,7 @@ export const LocaleSettingsSchema = z
       .string()
       .refine(isUnicodeLocale, 'expected a Unicode locale, for example en-US or es-419')
       .describe('Whose way of writing numbers, dates and lists; a Unicode locale'),
+    first_weekday: z.enum(weekdays).describe('Day with which a week of a calendar begins'),
     range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
     common_words: z.array(z.string().min(1)).min(5).describe('Frequent words that only this language has'),
     misleading: z

@@ -1,3 +1,5 @@
+import type { Weekday } from './calendar-day.ts';
+
 /** Words of one language. A missing key or variable is a diagnostic, never a silent gap. */
 export interface Translator {
   /**
@@ -27,6 +29,16 @@ export interface Formatter {
   /** `December 5, 2026` in the order of the language; input year-month-day, year-month or year. */
   readonly date: (iso: string) => string;
   /** `December 2026`; input year-month-day, year-month or year. */
+  /** `Saturday, December 5, 2026`; input year-month-day. */
+  readonly weekdayDate: (iso: string) => string;
+  /** `December 5`; input year-month-day. */
+  readonly monthDay: (iso: string) => string;
+  /** `Dec 5`; input year-month-day. */
+  readonly shortDay: (iso: string) => string;
+  /** `Dec 5, 2026`; input year-month-day. */
+  readonly shortDate: (iso: string) => string;
+  /** Short name of a day of the week: `Sat`. */
+  readonly weekday: (day: Weekday) => string;
   readonly monthYear: (iso: string) => string;
   readonly list: (items: readonly string[], join: 'and' | 'or') => string;
   /** Name of a language, in this one: `Spanish`. Input a language tag; the tag itself where it has no name. */
@@ -41,6 +53,8 @@ export interface Locale {
   readonly tag: string;
   readonly direction: 'ltr' | 'rtl';
   readonly name: string;
+  /** The day with which a week of a calendar begins. */
+  readonly firstWeekday: Weekday;
   readonly translator: Translator;
   readonly formatter: Formatter;
   /** Words that only this language has, for the read-back gate's language check. */

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { AftercarePlan } from './aftercare-plan.ts';
 import type { Case } from './case.ts';
 import type { ClinicProfile } from './clinic.ts';
 import type { ComparisonTable } from './comparison.ts';
@@ -55,6 +56,8 @@ export interface OpenCase extends CaseRequest {
   readonly case: Case;
   readonly clinic: ClinicProfile;
   readonly comparison: ComparisonTable;
+  /** What to do when, before and after the treatment; null until it is chosen and its day is set. */
+  readonly aftercare: AftercarePlan | null;
 }
 
 /** A packet that was made and has come back whole. */

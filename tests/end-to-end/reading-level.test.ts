@@ -6,7 +6,15 @@ import { expectedText } from '../../src/model/tree-text.ts';
 import { readDocument } from '../../src/readability/index.ts';
 import { demand, exampleCases, exampleLanguages, openExample } from '../helpers/example-packets.ts';
 
-const patientKinds = ['comparison', 'questions', 'consent', 'sources'];
+const patientKinds = [
+  'comparison',
+  'questions',
+  'consent',
+  'homecare',
+  'warning-signs',
+  'vitamins',
+  'sources',
+];
 
 describe.each(exampleCases)('the pages of %s', (reference) => {
   it.each(exampleLanguages)('are easy enough to read in %s, by both formulas', async (language) => {

@@ -11,6 +11,7 @@ export async function sceneFor(tag: string, changes: Partial<SceneInput> = {}): 
     clinic: makeClinic(),
     evidence: evidenceFor(comparison),
     comparison,
+    aftercare: null,
     locale: await realLocale(tag),
     state: 'example',
     date: '2026-11-25',

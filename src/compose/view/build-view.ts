@@ -8,6 +8,7 @@ import { viewChoices, viewCover } from './view-choices.ts';
 import { viewConsent } from './view-consent.ts';
 import { viewClinician } from './view-clinician.ts';
 import { viewHealth } from './view-health.ts';
+import { viewHomecare } from './view-homecare.ts';
 import { viewLeanChecks } from './view-lean-checks.ts';
 import { viewLines } from './view-lines.ts';
 import { viewMatters } from './view-matters.ts';
@@ -22,6 +23,8 @@ import { viewSources } from './view-sources.ts';
 import { viewStudies } from './view-study.ts';
 import { viewTables } from './view-table.ts';
 import { viewUndo } from './view-undo.ts';
+import { viewVitamins } from './view-vitamins.ts';
+import { viewWarningSigns } from './view-warning-signs.ts';
 import { viewWeighing } from './view-weighing.ts';
 import { viewWeight } from './view-weight.ts';
 
@@ -56,6 +59,9 @@ export function buildView(scene: Scene): ViewModel {
     next: () => viewNext(scene),
     questions: () => viewQuestions(scene),
     consent: () => viewConsent(scene),
+    homecare: () => viewHomecare(scene),
+    warningSigns: () => viewWarningSigns(scene),
+    vitamins: () => viewVitamins(scene),
     sources: () => viewSources(scene),
     clinician: () => viewClinician(scene),
     weighing: () => viewWeighing(scene),

@@ -38,11 +38,14 @@ export function numberStudies(scene: Scene, cells: readonly KnownCell[]): StudyN
   };
 }
 
+/** What was published, whether a study or a guideline. */
+export type Published = Pick<Study, 'citation' | 'citation_unseen' | 'seen_at'>;
+
 /**
  * Authors, year, title, journal, and the shortest address under which it can be found; what was not seen is said. Where
  * no authors are known the title begins, as is usual, not a year in brackets.
  */
-export function citationOf(scene: Scene, study: Study): Markup {
+export function citationOf(scene: Scene, study: Published): Markup {
   const { authors, year, title, journal } = study.citation;
   const dated = year === undefined ? undefined : `(${String(year)})`;
   const named = authors === undefined ? [title, dated] : [authors, dated, title];
@@ -63,7 +66,7 @@ export function citationOf(scene: Scene, study: Study): Markup {
 }
 
 /** DOI and PubMed number; without them the address where it was read. */
-function addressOf({ citation: { doi, pmid }, seen_at: seenAt }: Study): string {
+function addressOf({ citation: { doi, pmid }, seen_at: seenAt }: Published): string {
   const named = [
     ...(doi === undefined ? [] : [`doi.org/${doi}`]),
     ...(pmid === undefined ? [] : [`PubMed ${pmid}`]),

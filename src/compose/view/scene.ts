@@ -1,3 +1,4 @@
+import type { AftercarePlan } from '../../model/aftercare-plan.ts';
 import type { Case } from '../../model/case.ts';
 import type { ClinicProfile } from '../../model/clinic.ts';
 import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
@@ -14,6 +15,8 @@ export interface SceneInput {
   readonly clinic: ClinicProfile;
   readonly evidence: EvidenceBase;
   readonly comparison: ComparisonTable;
+  /** Null until a treatment is chosen and its day is set. */
+  readonly aftercare: AftercarePlan | null;
   readonly locale: Locale;
   readonly state: 'example' | 'draft';
   /** ISO date that the pages carry. */

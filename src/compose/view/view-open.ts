@@ -1,3 +1,4 @@
+import { openMatters } from '../../model/aftercare-plan.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import type { Markup } from '../../model/locale.ts';
 import { isPastReview } from '../../model/review.ts';
@@ -21,6 +22,7 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
     ),
     ...counted(scene, 'practice', unconfirmed(scene)),
     ...counted(scene, 'citations', incompleteCitations(scene)),
+    ...counted(scene, 'aftercare', scene.aftercare === null ? 0 : openMatters(scene.aftercare).length),
     ...(scene.date > scene.evidence.nextReview ? [scene.words.say('common.open.past_review')] : []),
     ...counted(scene, 'past_reading', pastReading(scene)),
   ];

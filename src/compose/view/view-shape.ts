@@ -6,6 +6,7 @@ import { choicesShape, coverShape } from './view-choices.ts';
 import { consentShape } from './view-consent.ts';
 import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
+import { homecareShape } from './view-homecare.ts';
 import { leanChecksShape } from './view-lean-checks.ts';
 import { lineBoardShape } from './view-lines.ts';
 import { mattersShape } from './view-matters.ts';
@@ -18,6 +19,8 @@ import { questionsShape } from './view-questions.ts';
 import { sourcesShape } from './view-sources.ts';
 import { studyShape } from './view-study.ts';
 import { undoShape } from './view-undo.ts';
+import { vitaminsShape } from './view-vitamins.ts';
+import { warningSignsShape } from './view-warning-signs.ts';
 import { weightShape } from './view-weight.ts';
 import { weighingShape } from './view-weighing.ts';
 import { rowShape } from './shared-shapes.ts';
@@ -47,6 +50,9 @@ export const viewShape = group({
   next: nextShape,
   questions: questionsShape,
   consent: consentShape,
+  homecare: homecareShape,
+  warningSigns: warningSignsShape,
+  vitamins: vitaminsShape,
   sources: sourcesShape,
   clinician: clinicianShape,
   weighing: weighingShape,

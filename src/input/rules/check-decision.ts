@@ -1,3 +1,5 @@
+import { packetDocuments, PacketNameSchema } from '../../model/codes.ts';
+import type { DocumentKind } from '../../model/codes.ts';
 import type { Finding, Path } from '../finding.ts';
 import type { Entry, FieldReader } from '../read-fields.ts';
 import { findRepeats } from './check-duplicates.ts';
@@ -58,15 +60,46 @@ function checkLeaning(read: FieldReader, against: readonly Entry[]): Finding[] {
   ];
 }
 
-/** Documents about one treatment need to know which. */
-const aboutTheChosen: readonly string[] = ['consent'];
+/** Documents about one treatment need to know which, and some on what day. */
+const aboutTheChosen: readonly DocumentKind[] = ['consent', 'homecare', 'warning-signs', 'vitamins'];
+const aboutTheTimeAfter: readonly DocumentKind[] = ['homecare', 'warning-signs', 'vitamins'];
 
 function checkChosen(read: FieldReader): Finding[] {
-  const asked = read.texts(['documents']).find(({ value }) => aboutTheChosen.includes(value));
-  if (asked === undefined || read.text(['decision', 'chosen']) !== undefined) return [];
-  const message = `${asked.value} is about the treatment that was chosen, and decision.chosen is not there`;
-  const hint = 'Write decision.chosen, or leave this document out.';
-  return [{ code: 'CASE_CONFLICT', path: asked.path, message, hint }];
+  const asked = askedDocuments(read);
+  const chosen = read.text(['decision', 'chosen']);
+  const about = asked.find(({ value }) => isAmong(aboutTheChosen, value));
+  if (about !== undefined && chosen === undefined) {
+    const message = `${about.value} is about the treatment that was chosen, and decision.chosen is not there`;
+    const hint = 'Write decision.chosen, or leave this document out.';
+    return [{ code: 'CASE_CONFLICT', path: about.path, message, hint }];
+  }
+  const after = asked.find(({ value }) => isAmong(aboutTheTimeAfter, value));
+  return after === undefined ? [] : [...checkTreated(after, chosen), ...checkDay(after, read)];
+}
+
+/** The documents named, or those of the packet named. */
+function askedDocuments(read: FieldReader): readonly Entry[] {
+  const packet = PacketNameSchema.safeParse(read.text(['packet']));
+  const named = packet.success ? packetDocuments[packet.data] : [];
+  return [...read.texts(['documents']), ...named.map((value) => ({ value, path: ['packet'] }))];
+}
+
+function isAmong(kinds: readonly string[], value: string): boolean {
+  return kinds.includes(value);
+}
+
+function checkTreated({ value, path }: Entry, chosen: string | undefined): Finding[] {
+  if (chosen !== 'no-operation') return [];
+  const message = `${value} is about the time after a treatment, and no-operation was chosen`;
+  return [{ code: 'CASE_CONFLICT', path, message, hint: 'Leave this document out.' }];
+}
+
+function checkDay({ value, path }: Entry, read: FieldReader): Finding[] {
+  if (read.text(['plan', 'operation_date']) !== undefined) return [];
+  const message = `${value} counts its days from the operation, and plan.operation_date is not there`;
+  const hint =
+    'Write plan.operation_date, for a medicine the day of its first dose, or leave this document out.';
+  return [{ code: 'CASE_CONFLICT', path, message, hint }];
 }
 
 function offerNoOperation(read: FieldReader): Finding[] {

@@ -1,29 +1,21 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
-import type { Paragraph } from '../../model/document.ts';
-import { drawBullet } from '../pictures/marks.ts';
 import { measureLines } from '../text.tsx';
-import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
-import type { Theme, TypeRole } from '../theme.ts';
+import { gapStart, palette, rowDirection } from '../theme.ts';
+import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { widestWord } from './fit-words.ts';
+import { FrameItems, SIDE } from './frame-items.tsx';
 import { FramePhones, phonesWidth } from './frame-phones.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
-import { Drawing, Hairline, Words, runsFor } from './primitives.tsx';
+import { Hairline, Words, runsFor } from './primitives.tsx';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
 const CORNER = 20;
-const SIDE = 18;
 const HEAD = 9;
 const BODY_TOP = 10;
 const BODY_BOTTOM = 12;
-const BETWEEN_ROWS = 8;
-const BULLET = 7;
-const BULLET_INDENT = 16;
-/** White kept free after the words of an item. */
-const AFTER_ITEM = 10;
-const MOST_LINES = 3;
 const MOST_HEAD_LINES = 2;
 /** White between the words and the numbers of a head. */
 const HEAD_GAP = 16;
@@ -116,83 +108,6 @@ function FrameHead(props: FrameProps): ReactElement {
   );
 }
 
-function roleOf(theme: Theme, role: Paragraph['role']): TypeRole {
-  return role === 'small' ? theme.type.small : theme.type.frameItem;
-}
-
-function fits(item: Paragraph, width: number, theme: Theme): boolean {
-  const role = roleOf(theme, item.role);
-  const text = item.inlines.map(({ value }) => value).join('');
-  const runs = runsFor(item.inlines, role);
-  // Bold words are wider, so the widest is measured in bold.
-  if (widestWord(text, { ...role, weight: 700 }) > width) return false;
-  return measureLines({ runs, size: role.size, width, setting: 'filled' }).lines <= MOST_LINES;
-}
-
-/** Two columns, unless an item would be long in one. */
-export function itemColumns(items: readonly Paragraph[], theme: Theme): 1 | 2 {
-  const width = (theme.width - 2 * SIDE) / 2 - BULLET_INDENT - AFTER_ITEM;
-  return items.length > 1 && items.every((item) => fits(item, width, theme)) ? 2 : 1;
-}
-
-interface ItemProps {
-  readonly theme: Theme;
-  readonly item: Paragraph;
-  readonly width: number;
-}
-
-function Item({ theme, item, width }: ItemProps): ReactElement {
-  const { direction } = theme;
-  const role = roleOf(theme, item.role);
-  const inner = width - BULLET_INDENT;
-  const top = firstBaseline(role) - 0.265 * role.size - BULLET / 2;
-  const alignItems = direction === 'rtl' ? 'flex-end' : 'flex-start';
-  return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
-      <View style={{ width: BULLET_INDENT, paddingTop: top, alignItems }}>
-        <Drawing mark={drawBullet(BULLET, direction)} />
-      </View>
-      <View sem={{ tag: 'LBody' }} style={{ width: inner }}>
-        <Words
-          theme={theme}
-          text={item.inlines}
-          role={role}
-          width={inner}
-          measure={inner - AFTER_ITEM}
-          setting="balanced"
-          sem={{ tag: 'P' }}
-        />
-      </View>
-    </View>
-  );
-}
-
-function Items({ theme, frame }: Omit<FrameProps, 'tag'>): ReactElement {
-  const { items } = frame;
-  const inner = theme.width - 2 * SIDE;
-  const count = itemColumns(items, theme);
-  const rows = Array.from({ length: Math.ceil(items.length / count) }, (_, row) =>
-    items.slice(row * count, (row + 1) * count),
-  );
-  return (
-    <View sem={{ tag: 'L', numbering: 'Disc' }} style={{ width: inner }}>
-      {rows.map((row, index) => (
-        <View
-          key={index}
-          style={{
-            flexDirection: rowDirection(theme.direction),
-            marginTop: index === 0 ? 0 : BETWEEN_ROWS,
-          }}
-        >
-          {row.map((item, at) => (
-            <Item key={at} theme={theme} item={item} width={inner / count} />
-          ))}
-        </View>
-      ))}
-    </View>
-  );
-}
-
 function Frame(props: FrameProps): ReactElement {
   const { theme, frame } = props;
   const { width, direction } = theme;
@@ -201,7 +116,7 @@ function Frame(props: FrameProps): ReactElement {
       <FrameHead {...props} />
       {frame.items.length === 0 ? null : (
         <View style={{ width, paddingHorizontal: SIDE, paddingTop: BODY_TOP, paddingBottom: BODY_BOTTOM }}>
-          <Items theme={theme} frame={frame} />
+          <FrameItems theme={theme} frame={frame} />
         </View>
       )}
       <LeafFrame direction={direction} width={width} corner={CORNER} line={lines[frame.urgency]} first last />

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 
+import { planAftercare } from '../../../src/aftercare/index.ts';
 import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
 import { InternalError } from '../../../src/diagnostics/diagnostic.ts';
@@ -8,6 +9,7 @@ import type { CautionHit, ComparisonTable } from '../../../src/model/comparison.
 import type { DocumentTree } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { expectedText, furnitureTexts } from '../../../src/model/tree-text.ts';
+import { aftercareInput } from '../../helpers/aftercare-inputs.ts';
 import { makeCase, makeClinic, readShippedEvidence } from '../../helpers/compare-inputs.ts';
 import {
   blocksOfType,
@@ -44,6 +46,7 @@ function inputFor(comparison: ComparisonTable, changes: Partial<ComposeInput> = 
     clinic: makeClinic(),
     evidence: evidenceFor(comparison),
     comparison,
+    aftercare: planAftercare(aftercareInput()),
     locale: localeOf('en'),
     state: 'example',
     date: '2026-11-25',

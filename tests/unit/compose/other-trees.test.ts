@@ -42,6 +42,7 @@ function compose(
     clinic: makeClinic(),
     evidence: evidenceFor(comparison),
     comparison,
+    aftercare: null,
     locale: english,
     state: 'example',
     date: '2026-11-25',

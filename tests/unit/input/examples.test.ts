@@ -38,7 +38,8 @@ describe('the examples', () => {
     // Before a choice all that helps to choose; after it the record of the talk.
     const choosing = ['comparison', 'questions', 'sources', 'clinician-sheet'];
     const chosen = example.decision.chosen !== null;
-    expect(documentsOf(example)).toEqual(chosen ? ['consent', 'clinician-sheet'] : choosing);
+    const after = ['consent', 'homecare', 'warning-signs', 'vitamins', 'clinician-sheet'];
+    expect(documentsOf(example)).toEqual(chosen ? after : choosing);
   });
 
   it('cover what tells people apart: BMI from 27 to 62, age to 68, units, what was done before, and opinions', () => {

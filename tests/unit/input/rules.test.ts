@@ -229,6 +229,29 @@ describe('the person and the packet', () => {
     ]);
   });
 
+  const chosen: Change = ['plan: {', 'plan: {operation_date: 2027-01-14, '];
+
+  it.each(['homecare', 'warning-signs', 'vitamins'])('%s needs a treatment and its day', (kind) => {
+    const documents: Change = ['[comparison]', `[${kind}]`];
+    const choose = (option: string): Change => decide(`chosen: ${option}`);
+    expect(messages(documents, choose('sleeve'), chosen)).toEqual([]);
+    expect(messages(documents, chosen)).toEqual([
+      `CASE_CONFLICT documents[0]: ${kind} is about the treatment that was chosen, and decision.chosen is not there`,
+    ]);
+    expect(messages(documents, choose('sleeve'))).toEqual([
+      `CASE_CONFLICT documents[0]: ${kind} counts its days from the operation, and plan.operation_date is not there`,
+    ]);
+    expect(messages(documents, choose('no-operation'), chosen)).toEqual([
+      `CASE_CONFLICT documents[0]: ${kind} is about the time after a treatment, and no-operation was chosen`,
+    ]);
+  });
+
+  it('a packet needs what its documents need', () => {
+    expect(messages(['documents: [comparison]\n', 'packet: going-home\n'])).toEqual([
+      'CASE_CONFLICT packet: homecare is about the treatment that was chosen, and decision.chosen is not there',
+    ]);
+  });
+
   it.each([
     ['[en, es]', '[en, en]', 'languages[1]'],
     ['[comparison]', '[comparison, comparison]', 'documents[1]'],

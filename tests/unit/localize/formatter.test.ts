@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { makeFormatter } from '../../../src/localize/formatter.ts';
+import { weekdays } from '../../../src/model/calendar-day.ts';
 import type { LocaleSettings } from '../../../src/model/locale-settings.ts';
 
 const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   name: format,
   direction: 'ltr',
+  first_weekday: 'sunday',
   format,
   range_word: rangeWord,
   common_words: [],
@@ -36,6 +38,31 @@ describe('the formatter', () => {
   it('ties the day to its month', () => {
     expect(english.date('2026-11-05')).toBe('November\u00A05, 2026');
     expect(makeFormatter(settings('es-419')).date('2026-11-05')).toBe('5\u00A0de noviembre de 2026');
+  });
+
+  // Order of parts and short names: Unicode CLDR 44, en and es-419, as Node prints them.
+  it('writes a day with its weekday, without its year, and short', () => {
+    const spanish = makeFormatter(settings('es-419'));
+    expect(english.weekdayDate('2027-01-14')).toBe('Thursday, January\u00A014, 2027');
+    expect(spanish.weekdayDate('2027-01-14')).toBe('jueves, 14\u00A0de enero de 2027');
+    expect([english.monthDay('2027-01-04'), spanish.monthDay('2027-01-04')]).toEqual([
+      'January\u00A04',
+      '4\u00A0de enero',
+    ]);
+    expect([english.shortDay('2027-02-01'), spanish.shortDay('2027-02-01')]).toEqual([
+      'Feb\u00A01',
+      '1\u00A0feb',
+    ]);
+    expect(english.shortDate('2027-02-01')).toBe('Feb\u00A01, 2027');
+  });
+
+  it('names the days of the week', () => {
+    expect(weekdays.map(english.weekday)).toEqual(['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun']);
+    expect(makeFormatter(settings('es-419')).weekday('sunday')).toBe('dom');
+  });
+
+  it.each(['2027-02-30', '2027-02', '1 Feb 2027'])('refuses %j as a day', (iso) => {
+    expect(() => english.weekdayDate(iso)).toThrow(/to be printed/);
   });
 
   it('prints no more of a date than is known', () => {

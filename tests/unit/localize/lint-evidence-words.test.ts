@@ -7,6 +7,7 @@ import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 const settings = `name: Some language
 direction: ltr
 format: en-US
+first_weekday: sunday
 range_word: to
 common_words: [the, and, of, your, with]
 misleading: {never: [rare], only_with_count: [common]}

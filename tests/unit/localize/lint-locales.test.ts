@@ -7,6 +7,7 @@ import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 const settings = (words: string): string => `name: Some language
 direction: ltr
 format: en-US
+first_weekday: sunday
 range_word: to
 common_words: [${words}]
 misleading: {never: [rare, '1 in #'], only_with_count: [common]}

@@ -9,6 +9,7 @@ import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 const settings = `name: English
 direction: ltr
 format: en-US
+first_weekday: sunday
 range_word: to
 common_words: [the, and, of, your, with]
 misleading: {never: [], only_with_count: []}
@@ -198,8 +199,8 @@ describe('opening a language', () => {
     ['an unknown setting', `${settings}colour: red\n`, 1],
     ['a wrong direction', settings.replace('ltr', 'up'), 2],
     ['a locale that is none', settings.replace('en-US', 'no such'), 3],
-    ['a review without a real day', settings.replace('2026-10-01', '2026-02-30'), 8],
-    ['common words that are no list', settings.replace('[the, and, of, your, with]', 'the'), 5],
+    ['a review without a real day', settings.replace('2026-10-01', '2026-02-30'), 9],
+    ['common words that are no list', settings.replace('[the, and, of, your, with]', 'the'), 6],
     ['broken YAML', settings.replace('ltr', ']'), 2],
   ])('refuses settings with %s', async (_what, text, line) => {
     const [found] = await refusals({ ...files, 'locales/en/locale.yaml': text });

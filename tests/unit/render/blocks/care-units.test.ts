@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block, DocumentTree } from '../../../../src/model/document.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
-import { itemColumns } from '../../../../src/render/blocks/warning-frames.tsx';
+import { itemColumns } from '../../../../src/render/blocks/frame-items.tsx';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { expandElement } from '../../../../src/render/expand-elements.ts';
 import { planPages } from '../../../../src/render/plan-pages.ts';

@@ -1,0 +1,91 @@
+import type { Due, TestPlan } from '../../model/aftercare-plan.ts';
+import type { Markup } from '../../model/locale.ts';
+import { forWhom, saySpan, sayRepetition, upperFirst, writtenAt } from './say-aftercare.ts';
+import type { Scene } from './scene.ts';
+import { group, list, markup, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineShape } from './shared-shapes.ts';
+import { fromGuideline } from './view-rules.ts';
+import { asMarkup, joined } from './words.ts';
+
+export const checkRowsShape = list(group({ name: text, due: text, lines: list(lineShape) }));
+export type CheckRow = Viewed<typeof checkRowsShape>[number];
+
+export const bloodTestsShape = group({
+  /** At most four days to tick side by side. */
+  boards: list(group({ columns: list(text), rows: checkRowsShape })),
+  /** Tests without a day within two years. */
+  later: list(markup),
+});
+export type BloodTestsView = Viewed<typeof bloodTestsShape>;
+
+const mostColumns = 4;
+
+/** Every day of tests is a column; what goes on after two years is said beside a test's last day. */
+export function viewBloodTests(scene: Scene, tests: readonly TestPlan[]): BloodTestsView {
+  const days = [...new Set(tests.flatMap(({ due }) => due.map(({ date }) => date)))].sort((a, b) =>
+    a < b ? -1 : 1,
+  );
+  const boards = Array.from({ length: Math.ceil(days.length / mostColumns) }, (_, board) =>
+    days.slice(board * mostColumns, (board + 1) * mostColumns),
+  );
+  return {
+    boards: boards.map((shown) => ({
+      columns: shown.map((day) => columnOf(scene, tests, day)),
+      rows: tests.flatMap((plan) => testRow(scene, plan, shown)),
+    })),
+    later: tests.flatMap((plan) => laterTest(scene, plan)),
+  };
+}
+
+/** "6 months", and the day. */
+function columnOf(scene: Scene, tests: readonly TestPlan[], day: string): string {
+  const after = tests.flatMap(({ due }) => due).find(({ date }) => date === day)?.after ?? null;
+  const date = scene.format.shortDate(day);
+  return after === null ? date : scene.words.plain('vitamins.column', { span: saySpan(scene, after), date });
+}
+
+function testRow(scene: Scene, plan: TestPlan, days: readonly string[]): readonly CheckRow[] {
+  const due = days.flatMap((day, index) => (isDue(plan.due, day) ? [String(index + 1)] : []));
+  if (due.length === 0) return [];
+  const isScan = plan.tests.length > 0 && plan.tests.every((test) => test === 'bone-density');
+  const isLast = days.includes(plan.due.at(-1)?.date ?? '');
+  const goesOn = isLast && plan.then !== null ? [sayRepetition(scene, plan.then)] : [];
+  return [
+    {
+      name: scene.words.plain(isScan ? 'vitamins.scan' : 'vitamins.blood'),
+      due: due.join(' '),
+      lines: [testedIn(scene, plan), ...goesOn].map(body),
+    },
+  ];
+}
+
+function isDue(due: readonly Due[], day: string): boolean {
+  return due.some(({ date }) => date === day);
+}
+
+/** What is tested: names, or the clinic's words. */
+function testedIn(scene: Scene, plan: TestPlan): Markup {
+  const { words } = scene;
+  const other = plan.entry === null ? undefined : writtenAt(scene, 'blood_tests', plan.entry).other;
+  const named = plan.tests.length === 0 ? [] : [asMarkup(`${upperFirst(namesOf(scene, plan))}.`)];
+  const said = [...named, ...(other === undefined ? [] : [words.free(other)])];
+  const tested = forWhom(scene, plan.who, joined(...said));
+  return plan.from === 'guideline' ? fromGuideline(plan.facts, tested) : tested;
+}
+
+function namesOf({ words, format }: Scene, { tests }: TestPlan): string {
+  return format.list(
+    tests.map((test) => words.plain(`aftercare.tests.${test}`)),
+    'and',
+  );
+}
+
+function laterTest(scene: Scene, plan: TestPlan): readonly Markup[] {
+  if (plan.atEachVisit) {
+    const said = scene.words.say('vitamins.each_visit', { tests: namesOf(scene, plan) });
+    return [plan.from === 'guideline' ? fromGuideline(plan.facts, said) : said];
+  }
+  if (plan.due.length > 0 || plan.then === null) return [];
+  return [joined(testedIn(scene, plan), sayRepetition(scene, plan.then))];
+}

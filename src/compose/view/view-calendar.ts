@@ -1,0 +1,106 @@
+import type { AftercarePlan, DatedRule } from '../../model/aftercare-plan.ts';
+import { addDays, weekdays } from '../../model/calendar-day.ts';
+import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
+import { planOf, sayPeriod, writtenAt } from './say-aftercare.ts';
+import type { Scene } from './scene.ts';
+import { flag, group, list, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { chosenOption } from './view-consent.ts';
+import { freeText } from './words.ts';
+
+export const calendarShape = group({
+  firstWeekday: text,
+  weekdays: list(text),
+  stages: list(group({ pattern: text, label: text, from: text, to: text, dated: text })),
+  days: list(group({ date: text, label: text, comesIn: flag, notes: list(text) })),
+});
+export type CalendarView = Viewed<typeof calendarShape>;
+
+/** Six weeks and the day on which they are over. */
+const lastDay = 42;
+const mostNotes = 2;
+
+/** The first six weeks: what happens on each day, and the stage of eating; none where nothing does after day 0. */
+export function viewCalendars(scene: Scene): readonly CalendarView[] {
+  const calendar = viewCalendar(scene);
+  const isEmpty =
+    calendar.stages.length < 2 && calendar.days.slice(1).every(({ notes }) => notes.length === 0);
+  return isEmpty ? [] : [calendar];
+}
+
+function viewCalendar(scene: Scene): CalendarView {
+  const plan = planOf(scene);
+  const days = Array.from({ length: lastDay + 1 }, (_, index) => addDays(plan.date, index));
+  const first = weekdays.indexOf(scene.locale.firstWeekday);
+  return {
+    firstWeekday: scene.locale.firstWeekday,
+    weekdays: Array.from({ length: daysInWeek }, (_, index) =>
+      scene.format.weekday(weekdays[(first + index) % daysInWeek] ?? 'monday'),
+    ),
+    stages: stagesOf(scene, days.at(-1) ?? plan.date),
+    days: days.map((date, index) => ({
+      date,
+      label:
+        index === 0 || date.endsWith('-01') ? scene.format.shortDay(date) : String(Number(date.slice(8))),
+      comesIn: comesIn(plan, date),
+      notes: notesOf(scene, date),
+    })),
+  };
+}
+
+function comesIn({ date: dayZero, visits, tests }: AftercarePlan, date: string): boolean {
+  const inPerson = visits.some((visit) => visit.date === date && visit.way === 'in-person');
+  return date === dayZero || inPerson || tests.some(({ due }) => due.some((one) => one.date === date));
+}
+
+/** Stages that have a day before the calendar ends; a stage of what the clinic calls normal goes on after it. */
+function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
+  return planOf(scene)
+    .diet.filter(({ starts }) => starts <= end)
+    .map(({ entry, starts, lastDay: last }, index) => {
+      const name = entry === null ? '' : freeText(writtenAt(scene, 'diet', entry).name, scene.locale.tag)[1];
+      const period = sayPeriod(scene, starts, last);
+      return {
+        pattern: ribbonPatterns[index % ribbonPatterns.length] ?? 'dots',
+        label: name,
+        from: starts,
+        to: last ?? end,
+        dated: period === '' ? name : `${name}: ${period}`,
+      };
+    });
+}
+
+/** Visits first, then what changes on that day; where there is no room for all, to see the lists. */
+function notesOf(scene: Scene, date: string): readonly string[] {
+  const keys = [...eventsOn(scene, date), ...changesOn(planOf(scene), date)];
+  const shown = keys.length > mostNotes ? [...keys.slice(0, mostNotes - 1), 'more'] : keys;
+  return shown.map((key) => scene.words.plain(`aftercare.short.${key}`));
+}
+
+function eventsOn(scene: Scene, date: string): readonly string[] {
+  const { date: dayZero, visits, tests } = planOf(scene);
+  const { kind } = chosenOption(scene).column;
+  const isTreated = kind === 'operation' || kind === 'endoscopic';
+  return [
+    ...(date === dayZero ? [isTreated ? 'operation' : 'first_dose'] : []),
+    ...visits.filter((visit) => visit.date === date).map(({ way }) => way),
+    ...(tests.some(({ due }) => due.some((one) => one.date === date)) ? ['blood_test'] : []),
+  ];
+}
+
+/** Topics of which a rule begins or is over on that day, each once. */
+function changesOn(
+  { date: dayZero, activity, medicines, supplements }: AftercarePlan,
+  date: string,
+): readonly string[] {
+  if (date === dayZero) return [];
+  const turns = ({ starts, lastDay: last }: Pick<DatedRule, 'starts' | 'lastDay'>): boolean =>
+    starts === date || (last !== null && addDays(last, 1) === date);
+  return [
+    ...new Set([
+      ...activity.filter(turns).map(({ topic }) => topic as string),
+      ...(medicines.some(turns) ? ['medicines'] : []),
+      ...(supplements.some(turns) ? ['vitamins'] : []),
+    ]),
+  ];
+}

@@ -1,0 +1,28 @@
+import type { Contact } from '../../model/aftercare-plan.ts';
+import { planOf, writtenAt } from './say-aftercare.ts';
+import type { Scene } from './scene.ts';
+import { freeText } from './words.ts';
+
+export interface NamedContact {
+  readonly name: string;
+  readonly number: string;
+  /** When somebody answers; empty if the clinic does not say. */
+  readonly hours: string;
+}
+
+/** Whom to call, each once, in the order of the plan. */
+export function contactsOf(scene: Scene): readonly NamedContact[] {
+  const named = planOf(scene).calls.map((call) => nameContact(scene, call));
+  return named.filter((one, index) => named.findIndex(({ number }) => number === one.number) === index);
+}
+
+export function nameContact(scene: Scene, { entry, phone }: Contact): NamedContact {
+  const { words, clinic, locale } = scene;
+  if (entry === null) {
+    const kind = phone ?? 'day';
+    return { name: words.plain(`aftercare.phones.${kind}`), number: clinic.clinic.phones[kind], hours: '' };
+  }
+  const { who, phone: number, hours } = writtenAt(scene, 'call', entry);
+  const inWords = (text: typeof who): string => freeText(text, locale.tag)[1];
+  return { name: inWords(who), number, hours: hours === undefined ? '' : inWords(hours) };
+}

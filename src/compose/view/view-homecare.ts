@@ -1,0 +1,163 @@
+import { openMatters } from '../../model/aftercare-plan.ts';
+import type { AftercarePlan, DietStage, LaterVisit, Visit } from '../../model/aftercare-plan.ts';
+import type { Markup } from '../../model/locale.ts';
+import { planOf, sayDay, sayPeriod, saySpan, writtenAt, upperFirst } from './say-aftercare.ts';
+import type { Scene } from './scene.ts';
+import { group, list, markup, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineOf, plainRow, rowShape, withDuty } from './shared-shapes.ts';
+import type { Row } from './shared-shapes.ts';
+import { checkRowsShape } from './view-blood-tests.ts';
+import type { CheckRow } from './view-blood-tests.ts';
+import { calendarShape, viewCalendars } from './view-calendar.ts';
+import { chosenOption } from './view-consent.ts';
+import { contactsOf } from './view-contacts.ts';
+import { originsOf, ruleRows } from './view-rules.ts';
+import { isHandling } from './view-vitamins.ts';
+import { asMarkup } from './words.ts';
+
+const rows = list(rowShape);
+
+export const homecareShape = group({
+  /** The treatment and its day. */
+  lead: markup,
+  facts: list(group({ label: text, value: text })),
+  /** One, or none where nothing happens in the first weeks. */
+  calendar: list(calendarShape),
+  diet: rows,
+  visits: checkRowsShape,
+  activity: rows,
+  medicines: rows,
+  advice: rows,
+  /** Topics on which neither the clinic nor a guideline says anything; empty if there is none. */
+  ask: text,
+  contacts: rows,
+  origins: list(markup),
+});
+export type HomecareView = Viewed<typeof homecareShape>;
+
+/** The time after the treatment, day by day and topic by topic. */
+export function viewHomecare(scene: Scene): HomecareView {
+  const plan = planOf(scene);
+  const advice = plan.advice.filter((rule) => !isHandling(rule));
+  return {
+    lead: leadOf(scene),
+    facts: factsOf(scene),
+    calendar: viewCalendars(scene),
+    diet: plan.diet.map((stage) => stageRow(scene, stage)),
+    visits: [
+      ...plan.visits.map((visit) => visitRow(scene, visit)),
+      ...plan.laterVisits.map((visit) => laterVisit(scene, visit)),
+    ],
+    activity: ruleRows(scene, plan.activity),
+    medicines: ruleRows(scene, plan.medicines),
+    advice: ruleRows(scene, advice),
+    ask: topicsToAsk(scene, plan),
+    contacts: contactRows(scene),
+    origins: originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]),
+  };
+}
+
+function leadOf(scene: Scene): Markup {
+  const option = chosenOption(scene);
+  const { kind } = option.column;
+  const key = kind === 'operation' || kind === 'endoscopic' ? 'homecare.lead' : 'homecare.lead_medicine';
+  return scene.words.say(key, { option: option.inText, date: scene.format.weekdayDate(planOf(scene).date) });
+}
+
+function factsOf(scene: Scene): HomecareView['facts'] {
+  const { words, clinic } = scene;
+  const { stay } = planOf(scene);
+  const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
+  const said =
+    length?.[scene.locale.tag] ?? words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name });
+  return [
+    { label: words.plain('homecare.facts.option'), value: chosenOption(scene).name },
+    { label: words.plain('homecare.facts.date'), value: scene.format.date(planOf(scene).date) },
+    { label: words.plain('aftercare.topics.stay'), value: said },
+  ];
+}
+
+function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
+  if (entry === null) return plainRow({ name: '', tag: '' }, []);
+  const { name, what } = writtenAt(scene, 'diet', entry);
+  const period = sayPeriod(scene, starts, lastDay);
+  const lines = [
+    ...(period === '' ? [] : [lineOf('strong', asMarkup(`${period}.`))]),
+    body(scene.words.free(what)),
+  ];
+  return plainRow({ name: name[scene.locale.tag] ?? Object.values(name)[0] ?? '', tag: '' }, lines);
+}
+
+function visitRow(scene: Scene, visit: Visit): CheckRow {
+  const what = visit.entry === null ? undefined : writtenAt(scene, 'follow_up', visit.entry).what;
+  return {
+    name: upperFirst(scene.format.weekdayDate(visit.date)),
+    due: '',
+    lines: [
+      body(asMarkup(`${meeting(scene, visit)}.`)),
+      // What a repeated visit is for was said of the first.
+      ...(what === undefined || visit.isRepeat ? [] : [body(scene.words.free(what))]),
+    ],
+  };
+}
+
+function meeting({ words, format }: Scene, { with: staff, way }: Pick<Visit, 'with' | 'way'>): string {
+  if (staff.length === 0) return words.plain(`aftercare.meet.${way}_any`);
+  const who = format.list(
+    staff.map((one) => words.plain(`aftercare.staff.${one}`)),
+    'and',
+  );
+  return words.plain(`aftercare.meet.${way}`, { who });
+}
+
+/** Visits that go on: the first day after two years, and how often from then on. */
+function laterVisit(scene: Scene, visit: LaterVisit): CheckRow {
+  const { next, every, lastDay } = visit.then;
+  const span = saySpan(scene, every);
+  const goesOn =
+    lastDay === null
+      ? scene.words.say('homecare.goes_on', { span })
+      : scene.words.say('homecare.goes_on_until', { span, until: sayDay(scene, lastDay) });
+  return {
+    name: upperFirst(scene.format.weekdayDate(next.date)),
+    due: '',
+    lines: [body(asMarkup(`${meeting(scene, visit)}.`)), body(goesOn)],
+  };
+}
+
+/** Topics of which nobody says anything, or of which only a prescriber or the clinic can say what holds. */
+function topicsToAsk({ words, format }: Scene, plan: AftercarePlan): string {
+  const topics = openMatters(plan).map(({ topic }) => topic);
+  const names = topics
+    .filter((topic) => !elsewhere.includes(topic))
+    .map((topic) => words.plain(`aftercare.topics.${topic}`));
+  return format.list([...new Set(names)], 'and');
+}
+
+/** Topics that other pages hold, or the day before. */
+const elsewhere: readonly string[] = [
+  'supplements',
+  'supplement',
+  'blood_tests',
+  'blood-test',
+  'other-test',
+  'warnings',
+  'warning-emergency',
+  'warning-clinic',
+  'call',
+  'preparation',
+  'liver-diet',
+  'time_off',
+  'visits',
+  'for_life',
+];
+
+function contactRows(scene: Scene): readonly Row[] {
+  return contactsOf(scene).map(({ name, number, hours }) =>
+    plainRow({ name, tag: '' }, [
+      { ...withDuty('phone', asMarkup(number)), role: 'number' },
+      ...(hours === '' ? [] : [body(asMarkup(`${hours}.`))]),
+    ]),
+  );
+}

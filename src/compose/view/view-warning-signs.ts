@@ -1,0 +1,122 @@
+import { InternalError } from '../../diagnostics/diagnostic.ts';
+import { urgencies } from '../../model/aftercare-codes.ts';
+import type { Urgency } from '../../model/aftercare-codes.ts';
+import type { Threshold, WarningSign } from '../../model/aftercare-plan.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { LocalText } from '../../model/scalars.ts';
+import { chosenOption } from './view-consent.ts';
+import { planOf } from './say-aftercare.ts';
+import type { Scene } from './scene.ts';
+import { count, group, list, markup, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { body, lineShape } from './shared-shapes.ts';
+import { nameContact } from './view-contacts.ts';
+import { surgeonName } from './view-opinion.ts';
+import { fromGuideline, originsOf } from './view-rules.ts';
+
+const sentenceShape = group({ parts: list(group({ words: optional(markup), share: count, alt: text })) });
+
+const framesShape = list(
+  group({
+    urgency: text,
+    heading: text,
+    note: text,
+    phones: list(group({ number: text, label: text })),
+    items: list(lineShape),
+  }),
+);
+
+export const warningSignsShape = group({
+  /** To call about at once or on the same day. */
+  urgent: framesShape,
+  /** To speak of at a visit: one frame or none. */
+  later: framesShape,
+  /** What to say on the phone. */
+  say: list(sentenceShape),
+  /** Sources of signs that the clinic does not name itself. */
+  origins: list(markup),
+});
+export type WarningSignsView = Viewed<typeof warningSignsShape>;
+
+/** The page for the fridge. A degree of urgency without signs has no frame. */
+export function viewWarningSigns(scene: Scene): WarningSignsView {
+  const { warnings } = planOf(scene);
+  const frames = urgencies
+    .filter((urgency) => warnings[urgency].length > 0)
+    .map((urgency) => frameOf(scene, urgency));
+  return {
+    urgent: frames.filter(({ urgency }) => urgency !== 'visit'),
+    later: frames.filter(({ urgency }) => urgency === 'visit'),
+    say: sayOf(scene),
+    origins: originsOf(scene, Object.values(warnings).flat()),
+  };
+}
+
+function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][number] {
+  const { warnings, calls } = planOf(scene);
+  const contacts = calls.filter((call) => call.urgency === urgency).map((call) => nameContact(scene, call));
+  return {
+    urgency,
+    heading: scene.words.plain(`warning-signs.${urgency}.heading`),
+    note: scene.words.plain(`warning-signs.${urgency}.note`),
+    phones: contacts.map(({ name, number }) => ({ number, label: name })),
+    items: warnings[urgency].map((sign) => body(signInWords(scene, sign, urgency))),
+  };
+}
+
+/** A number in the words is the clinic's own; without one the words are those of a sign that guidelines name too. */
+export function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
+  const { words } = scene;
+  if (sign.sign === null) return words.free(ownWords(scene, sign, urgency));
+  const key = `aftercare.signs.${sign.sign}`;
+  if (sign.threshold !== null) return withThreshold(scene, key, sign.threshold);
+  const said = words.say(key);
+  return sign.from === 'guideline' ? fromGuideline(sign.facts, said) : said;
+}
+
+function withThreshold(scene: Scene, key: string, { value, unit }: Threshold): Markup {
+  return unit === 'celsius'
+    ? scene.words.say(`${key}_from`, { temperature: sayTemperature(scene, value) })
+    : scene.words.say(`${key}_over`, { number: scene.format.number(value) });
+}
+
+/** Degrees in the units of the clinic; Fahrenheit is worked out to one decimal. */
+function sayTemperature({ words, format, unit }: Scene, value: number): string {
+  const celsius = format.number(value);
+  return unit === 'metric'
+    ? words.plain('aftercare.temperature.metric', { celsius })
+    : words.plain('aftercare.temperature.us', { celsius, fahrenheit: format.number(value * 1.8 + 32, 1) });
+}
+
+const lists = { now: 'now', today: 'today', visit: 'at_visit' } as const;
+
+function ownWords(scene: Scene, { entry }: WarningSign, urgency: Urgency): LocalText {
+  const { option = '', index = null } = entry ?? {};
+  const sign = scene.clinic.protocol.warnings[option]?.[lists[urgency]][index ?? 0];
+  if (sign === undefined || 'code' in sign)
+    throw new InternalError('a plan names a sign that the clinic did not write');
+  return sign.text;
+}
+
+function sayOf(scene: Scene): WarningSignsView['say'] {
+  const { words, format } = scene;
+  const option = chosenOption(scene);
+  const who = words.say('warning-signs.say.who', {
+    name: scene.case.patient.name,
+    option: option.inText,
+    date: format.date(planOf(scene).date),
+    surgeon: surgeonName(scene),
+  });
+  const said = (key: string): Part => ({ words: words.say(`warning-signs.say.${key}`), share: 0, alt: '' });
+  const blank = (key: string, share: number): Part => ({
+    words: null,
+    share,
+    alt: words.plain(`warning-signs.say.${key}`),
+  });
+  return [
+    { parts: [{ words: who, share: 0, alt: '' }] },
+    { parts: [said('have'), blank('sign', 2), said('since'), blank('time', 1)] },
+    { parts: [said('temperature'), blank('degrees', 1), said('pulse'), blank('beats', 1)] },
+  ];
+}
+type Part = WarningSignsView['say'][number]['parts'][number];

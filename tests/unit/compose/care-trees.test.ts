@@ -1,0 +1,317 @@
+import { readFileSync } from 'node:fs';
+
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { planAftercare } from '../../../src/aftercare/index.ts';
+import { composeDocument } from '../../../src/compose/index.ts';
+import type { Templates } from '../../../src/compose/index.ts';
+import { readClinic } from '../../../src/input/index.ts';
+import type { AftercarePlan } from '../../../src/model/aftercare-plan.ts';
+import type { ClinicProfile } from '../../../src/model/clinic.ts';
+import type { DocumentKind } from '../../../src/model/codes.ts';
+import type { DocumentTree, TextRun } from '../../../src/model/document.ts';
+import type { Locale } from '../../../src/model/locale.ts';
+import { holdsFigure } from '../../../src/model/statement.ts';
+import { expectedText } from '../../../src/model/tree-text.ts';
+import { readShippedFacts, readShippedSources } from '../../helpers/aftercare-inputs.ts';
+import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
+import type { CaseChanges } from '../../helpers/compare-inputs.ts';
+import {
+  blocksOfType,
+  evidenceFor,
+  makeComparison,
+  realLocale,
+  realTemplates,
+  textOf,
+} from '../../helpers/compose-inputs.ts';
+import { readKnownCodes } from '../../helpers/known-codes.ts';
+import { demand } from '../../helpers/example-packets.ts';
+
+const kinds = ['homecare', 'warning-signs', 'vitamins'] as const satisfies readonly DocumentKind[];
+/** A Thursday. */
+const day = '2027-01-14';
+const facts = readShippedFacts();
+const sources = readShippedSources();
+
+let templates: Templates;
+const locales = new Map<string, Locale>();
+
+beforeAll(async () => {
+  templates = await realTemplates();
+  for (const tag of ['en', 'es']) locales.set(tag, await realLocale(tag));
+});
+
+const profile = new URL('../../../examples/clinic.yaml', import.meta.url);
+const exampleClinic: ClinicProfile = demand(
+  readClinic(readFileSync(profile, 'utf8'), 'clinic.yaml', { ...readKnownCodes(), today: '2026-11-28' }),
+);
+
+interface Made {
+  readonly plan: AftercarePlan;
+  readonly tree: DocumentTree;
+  readonly texts: readonly string[];
+}
+
+interface Asked {
+  readonly option?: string;
+  readonly clinic?: ClinicProfile;
+  readonly health?: CaseChanges['health'];
+  readonly tag?: string;
+}
+
+function make(
+  kind: DocumentKind,
+  { option = 'sleeve', clinic = exampleClinic, health = {}, tag = 'en' }: Asked = {},
+): Made {
+  const comparison = makeComparison([option, 'no-operation']);
+  const evidence = { ...evidenceFor(comparison), aftercare: facts, aftercareSources: sources };
+  const given = makeCase({
+    health,
+    decision: { options: [option, 'no-operation'], chosen: option },
+    plan: { surgeon: clinic.surgeons[0]?.id ?? 'surgeon-1', operation_date: day },
+  });
+  const plan = planAftercare({ case: given, clinic, evidence, option, date: day });
+  const locale = locales.get(tag);
+  if (locale === undefined) throw new Error(`no locale ${tag}`);
+  const common = { kind, templates, comparison, evidence, clinic, locale, state: 'example' } as const;
+  const tree = demand(
+    composeDocument({ ...common, case: given, aftercare: plan, date: '2026-11-28', documentId: 'T-1' }),
+  );
+  return { plan, tree, texts: expectedText(tree).map(({ text }) => text) };
+}
+
+const silent = makeClinic();
+const everything: CaseChanges['health'] = {
+  conditions: ['type-2-diabetes', 'alcohol-problem'],
+  medicines: [
+    'metformin',
+    'blood-pressure-medicine',
+    'sglt2-inhibitor',
+    'narrow-dose-range',
+    'oral-contraceptive',
+  ],
+  smoking: 'current',
+};
+const treatments = [
+  'sleeve',
+  'bypass',
+  'one-anastomosis-bypass',
+  'duodenal-switch',
+  'single-anastomosis-switch',
+  'band',
+];
+
+/** Every run of words, at any depth. */
+function runsIn(node: unknown): readonly TextRun[] {
+  if (typeof node !== 'object' || node === null) return [];
+  if ('type' in node && node.type === 'text' && 'value' in node) return [node as TextRun];
+  return Object.values(node).flatMap(runsIn);
+}
+
+describe.each(['en', 'es'])('the pages for home, in %s', (tag) => {
+  it.each(treatments)(
+    'have words for all that guidelines say of %s where the clinic says nothing',
+    (option) => {
+      for (const health of [{}, everything]) {
+        for (const kind of kinds) {
+          const { texts } = make(kind, { option, clinic: silent, health, tag });
+          expect(texts.join('\n')).not.toMatch(/\baftercare\.|undefined|\{\{/);
+        }
+      }
+    },
+  );
+
+  it.each(['sleeve', 'bypass', 'semaglutide', 'band-removal'])(
+    'have words for all that a clinic says of %s',
+    (option) => {
+      for (const kind of kinds) {
+        const { texts } = make(kind, { option, health: everything, tag });
+        expect(texts.join('\n')).not.toMatch(/\baftercare\.|undefined|\{\{/);
+      }
+    },
+  );
+
+  it('print in a guideline line no figure but of facts that may print', () => {
+    for (const option of treatments) {
+      for (const kind of kinds) {
+        const { tree } = make(kind, { option, clinic: silent, health: everything, tag });
+        const bare = runsIn(tree.blocks).filter(
+          ({ value, statements = [] }) =>
+            /A guideline says|Una guía dice/.test(value) && holdsFigure(value) && statements.length === 0,
+        );
+        expect(bare).toEqual([]);
+      }
+    }
+  });
+});
+
+describe('the plan for the time at home', () => {
+  it('prints every line that the clinic wrote for the treatment', () => {
+    const { texts, plan } = make('homecare');
+    const { protocol } = exampleClinic;
+    const written = [
+      ...(protocol.diet['sleeve'] ?? []).map(({ what }) => what),
+      ...(['lifting', 'driving', 'work', 'walking', 'wound'] as const).flatMap((topic) =>
+        (protocol[topic]['sleeve'] ?? []).map(({ what }) => what),
+      ),
+    ].map(({ en = '' }) => en);
+    expect(written.length).toBeGreaterThan(10);
+    expect(written.filter((words) => !texts.some((text) => text.includes(words)))).toEqual([]);
+    expect(plan.diet).toHaveLength(5);
+  });
+
+  it('gives each visit its day, moved to a day on which the clinic sees people', () => {
+    const { texts } = make('homecare');
+    // 2 days after a Thursday is a Saturday; 3 months after is a Wednesday, and the clinic lists Monday, Tuesday,
+    // Thursday and Friday.
+    for (const expected of [
+      'Monday, January\u00A018, 2027',
+      'Thursday, January\u00A028, 2027',
+      'Thursday, April\u00A015, 2027',
+    ])
+      expect(texts).toContain(expected);
+  });
+
+  it('begins with the day and the treatment', () => {
+    expect(textOf(make('homecare').tree)).toContain('You have a sleeve on Thursday, January\u00A014, 2027.');
+    expect(textOf(make('homecare', { option: 'semaglutide' }).tree)).toContain(
+      'You start semaglutide on Thursday',
+    );
+  });
+
+  it('asks what nobody says', () => {
+    const { texts } = make('homecare', { clinic: silent });
+    const [asked = ''] = texts.filter((text) => text.includes('Ask before you go home'));
+    for (const topic of ['Driving', 'Work', 'Pain']) expect(asked).toContain(topic);
+    expect(make('homecare').texts.some((text) => text.includes('Ask before you go home'))).toBe(false);
+  });
+
+  it('says to whom a line is, where the case does not tell', () => {
+    expect(make('homecare').texts.join('\n')).toContain(
+      'If you still have your gallbladder: Medicine against gallstones',
+    );
+    const without = make('homecare', { health: { history: ['gallbladder-removed'] } });
+    expect(without.texts.join('\n')).not.toContain('gallstones, as prescribed');
+  });
+
+  it('names each number to call once, with its hours', () => {
+    const { texts } = make('homecare');
+    expect(texts.filter((text) => text === '555-0134')).toHaveLength(1);
+    expect(texts).toContain('Nights, weekends and holidays.');
+  });
+});
+
+describe('the calendar', () => {
+  function days(asked: Asked = {}) {
+    const [calendar] = blocksOfType(make('homecare', asked).tree, 'calendar');
+    return calendar?.weeks.flat() ?? [];
+  }
+
+  it('begins with the week of the operation and is over after six weeks', () => {
+    const all = days();
+    expect(all.slice(0, 5).map((one) => one?.label ?? '')).toEqual(['', '', '', '', 'Jan\u00A014']);
+    expect(all.filter((one) => one !== null)).toHaveLength(43);
+    expect(all.filter((one) => one?.label.startsWith('Feb')).map((one) => one?.label)).toEqual([
+      'Feb\u00A01',
+    ]);
+  });
+
+  it('marks the days to come in, and not a call', () => {
+    const marked = days().flatMap((one) => (one?.comesIn === true ? [one.label] : []));
+    expect(marked).toEqual(['Jan\u00A014', '28', '25']);
+  });
+
+  it('notes a call, the vitamins and a rule that begins or is over', () => {
+    const january = days().slice(0, 21);
+    const notes = new Map(january.flatMap((one) => (one === null ? [] : [[one.label, one.notes] as const])));
+    expect(notes.get('18')).toEqual(['Call']);
+    // No driving until January 20; vitamins from January 21.
+    expect(notes.get('21')).toEqual(['Driving', 'Vitamins']);
+    // A visit, lifting, work, bathing and the shots against clots on one day.
+    expect(notes.get('28')).toEqual(['Visit', 'See list']);
+  });
+
+  it('has a stage of eating on each day that the clinic says one for', () => {
+    expect(days().filter((one) => one !== null && one.stage === undefined)).toEqual([]);
+    expect(days()[4]?.stage).toBe(0);
+  });
+
+  it('is left out where nothing happens in six weeks', () => {
+    expect(days({ clinic: silent })).toEqual([]);
+  });
+});
+
+describe('the page for the fridge', () => {
+  function frames(asked: Asked = {}) {
+    return blocksOfType(make('warning-signs', asked).tree, 'warning-frames').flatMap((block) => block.frames);
+  }
+
+  it('prints every sign of the plan once, the most urgent first', () => {
+    const { plan } = make('warning-signs');
+    expect(frames().map(({ urgency, items }) => [urgency, items.length])).toEqual([
+      ['now', plan.warnings.now.length],
+      ['today', plan.warnings.today.length],
+      ['visit', plan.warnings.visit.length],
+    ]);
+    const said = frames().flatMap(({ items }) =>
+      items.map(({ inlines }) => inlines.map(({ value }) => value).join('')),
+    );
+    expect(new Set(said).size).toBe(said.length);
+  });
+
+  it('says the number for a fever and a pulse only as the clinic does', () => {
+    // 38 °C is 100.4 °F: 38 × 1.8 + 32.
+    const own = make('warning-signs').texts.join('\n');
+    expect(own).toContain('A fever of 100.4 °F (38 °C) or more');
+    expect(own).toContain('more than 120 times a minute');
+    const theirs = make('warning-signs', { clinic: silent }).texts.join('\n');
+    expect(theirs).toContain('A fever');
+    expect(theirs).not.toMatch(/°F|times a minute/);
+  });
+
+  it('gives each frame the numbers of its urgency', () => {
+    const phones = frames().map(({ phones: numbers }) => numbers.map(({ number }) => number));
+    expect(phones).toEqual([['911', '555-0134'], ['555-0129', '555-0134'], ['555-0129']]);
+  });
+
+  it('names the sources of signs only where they are not the clinic', () => {
+    const origins = 'Where signs come from that your clinic does not list';
+    expect(textOf(make('warning-signs').tree)).not.toContain(origins);
+    expect(textOf(make('warning-signs', { clinic: silent }).tree)).toContain(origins);
+  });
+});
+
+describe('the list of vitamins', () => {
+  it('says once from when, where that is the same for all', () => {
+    const { texts } = make('vitamins');
+    expect(texts.filter((text) => text.includes('January\u00A021'))).toEqual([
+      'Start on January\u00A021. Take these for life. Tick what you have at home.',
+    ]);
+    expect(texts).toContain('500\u00A0mg, 3 times a day.');
+  });
+
+  it('ticks each test on its day, and says what goes on', () => {
+    const boards = blocksOfType(make('vitamins').tree, 'checklist').filter(
+      ({ columns }) => columns.length > 0,
+    );
+    expect(boards).toMatchObject([
+      {
+        columns: [
+          expect.stringContaining('Apr\u00A015, 2027'),
+          expect.stringContaining('Jul\u00A015, 2027'),
+          expect.stringContaining('Jan\u00A014, 2028'),
+          expect.stringContaining('Jan\u00A015, 2029'),
+        ],
+        rows: [{ due: [true, true, true, true] }, { due: [false, false, false, true] }],
+      },
+    ]);
+    expect(make('vitamins').texts.join('\n')).toContain('After that every 12 months, for life.');
+  });
+
+  it('asks about vitamins on which guidelines differ, and prints no dose of them', () => {
+    const { texts, plan } = make('vitamins', { clinic: silent });
+    const [asked = ''] = texts.filter((text) => text.startsWith('Ask your clinic whether'));
+    expect(asked).toContain('Calcium');
+    expect(plan.supplements.map(({ supplement }) => supplement)).not.toContain('calcium');
+  });
+});
