@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { AftercarePlan } from '../model/aftercare-plan.ts';
 import { openMatters } from '../model/aftercare-plan.ts';
+import { homeDocuments } from '../model/codes.ts';
 import type { DocumentKind } from '../model/codes.ts';
 
 /**
@@ -13,11 +14,9 @@ export function checkPlan(plan: AftercarePlan, documents: readonly DocumentKind[
     ...(asked.has('warning-signs') ? checkSigns(plan) : []),
     ...(asked.has('vitamins') ? checkVitamins(plan) : []),
     ...(asked.has('homecare') ? checkHomecare(plan) : []),
-    ...([...asked].some((kind) => aboutTheTimeAfter.includes(kind)) ? checkOpen(plan) : []),
+    ...([...asked].some((kind) => homeDocuments.includes(kind)) ? checkOpen(plan) : []),
   ];
 }
-
-const aboutTheTimeAfter: readonly DocumentKind[] = ['homecare', 'warning-signs', 'vitamins'];
 
 function checkSigns({ option, warnings }: AftercarePlan): readonly Diagnostic[] {
   if (warnings.now.length > 0) return [];

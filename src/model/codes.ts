@@ -14,6 +14,9 @@ export const documentKinds = [
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
 
+/** Documents about the time after a treatment, counted from its day. */
+export const homeDocuments: readonly DocumentKind[] = ['homecare', 'warning-signs', 'vitamins'];
+
 /** Named lists of documents for a patient, in order; the clinician sheet is asked for by name. */
 export const packetDocuments = {
   choosing: ['comparison', 'questions', 'sources'],

@@ -8,13 +8,19 @@ import { scoreTexts } from './score-texts.ts';
 const reference = /doi\.org|PubMed|\w\.(?:com|org|gov|edu|net)\//u;
 const endsAsSentence = /[.!?:]["”»)]?$/u;
 
-/** How hard the running text of a document is: whole sentences, not names, numbers, cells of tables and references. */
+/**
+ * How hard the running text of a document is: whole sentences, not names, numbers, cells of tables and references. Where
+ * there is none, as on a page of signs, each line counts as a sentence.
+ */
 export function readDocument({ kind, title, language, ...tree }: DocumentTree): DocumentReading {
   const texts = expectedText({ kind, title, language, ...tree })
-    .filter(({ kind: textKind, text }) => textKind === 'paragraph' && endsAsSentence.test(text.trim()))
-    .map(({ text }) => text)
-    .filter((text) => !reference.test(text));
-  return { kind, title, results: scoreTexts(texts, language) };
+    .filter(({ kind: textKind, text }) => textKind === 'paragraph' && !reference.test(text))
+    .map(({ text }) => text.trim());
+  const results = scoreTexts(
+    texts.filter((text) => endsAsSentence.test(text)),
+    language,
+  );
+  return { kind, title, results: results.length > 0 ? results : scoreTexts(texts, language) };
 }
 
 /** A warning for each formula by which a patient's document is harder than it should be. */

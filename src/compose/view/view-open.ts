@@ -1,4 +1,6 @@
 import { openMatters } from '../../model/aftercare-plan.ts';
+import { documentsOf } from '../../model/case.ts';
+import { homeDocuments } from '../../model/codes.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import type { Markup } from '../../model/locale.ts';
 import { isPastReview } from '../../model/review.ts';
@@ -22,7 +24,7 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
     ),
     ...counted(scene, 'practice', unconfirmed(scene)),
     ...counted(scene, 'citations', incompleteCitations(scene)),
-    ...counted(scene, 'aftercare', scene.aftercare === null ? 0 : openMatters(scene.aftercare).length),
+    ...counted(scene, 'aftercare', leftToClinic(scene)),
     ...(scene.date > scene.evidence.nextReview ? [scene.words.say('common.open.past_review')] : []),
     ...counted(scene, 'past_reading', pastReading(scene)),
   ];
@@ -42,6 +44,12 @@ function studyPoints(scene: Scene, option: NamedOption): readonly Markup[] {
 
 function counted(scene: Scene, key: string, count: number): readonly Markup[] {
   return count === 0 ? [] : [scene.words.say(`common.open.${key}`, { count })];
+}
+
+/** Matters of the time after the treatment, where the packet speaks of it. */
+function leftToClinic({ aftercare, case: asked }: Scene): number {
+  const speaks = documentsOf(asked).some((kind) => homeDocuments.includes(kind));
+  return aftercare === null || !speaks ? 0 : openMatters(aftercare).length;
 }
 
 /** Every free text of case and clinic that these pages print. */

@@ -1,4 +1,4 @@
-import { packetDocuments, PacketNameSchema } from '../../model/codes.ts';
+import { homeDocuments, packetDocuments, PacketNameSchema } from '../../model/codes.ts';
 import type { DocumentKind } from '../../model/codes.ts';
 import type { Finding, Path } from '../finding.ts';
 import type { Entry, FieldReader } from '../read-fields.ts';
@@ -61,8 +61,7 @@ function checkLeaning(read: FieldReader, against: readonly Entry[]): Finding[] {
 }
 
 /** Documents about one treatment need to know which, and some on what day. */
-const aboutTheChosen: readonly DocumentKind[] = ['consent', 'homecare', 'warning-signs', 'vitamins'];
-const aboutTheTimeAfter: readonly DocumentKind[] = ['homecare', 'warning-signs', 'vitamins'];
+const aboutTheChosen: readonly DocumentKind[] = ['consent', ...homeDocuments];
 
 function checkChosen(read: FieldReader): Finding[] {
   const asked = askedDocuments(read);
@@ -73,7 +72,7 @@ function checkChosen(read: FieldReader): Finding[] {
     const hint = 'Write decision.chosen, or leave this document out.';
     return [{ code: 'CASE_CONFLICT', path: about.path, message, hint }];
   }
-  const after = asked.find(({ value }) => isAmong(aboutTheTimeAfter, value));
+  const after = asked.find(({ value }) => isAmong(homeDocuments, value));
   return after === undefined ? [] : [...checkTreated(after, chosen), ...checkDay(after, read)];
 }
 
