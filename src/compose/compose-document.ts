@@ -28,7 +28,7 @@ export function composeDocument(input: ComposeInput): Result<DocumentTree> {
   const template = input.templates.documents.get(input.kind);
   if (template === undefined) throw new InternalError(`there is no template for ${input.kind}`);
   try {
-    const scene = createScene(input);
+    const scene = createScene({ ...input, drawings: input.templates.drawings });
     const tree = makeTree(scene, template, input.kind);
     const faults = [
       ...guardFigures(tree, input.comparison, input.evidence),

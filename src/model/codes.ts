@@ -5,6 +5,7 @@ export const documentKinds = [
   'comparison',
   'questions',
   'consent',
+  'operation',
   'homecare',
   'warning-signs',
   'vitamins',

@@ -10,6 +10,7 @@ const patientKinds = [
   'comparison',
   'questions',
   'consent',
+  'operation',
   'homecare',
   'warning-signs',
   'vitamins',

@@ -14,6 +14,7 @@ import { viewLines } from './view-lines.ts';
 import { viewMatters } from './view-matters.ts';
 import { viewNext } from './view-next.ts';
 import { viewOpen } from './view-open.ts';
+import { viewOperation } from './view-operation.ts';
 import { surgeonName, viewOpinion } from './view-opinion.ts';
 import { viewOwn } from './view-own.ts';
 import { viewPeople } from './view-people.ts';
@@ -59,6 +60,7 @@ export function buildView(scene: Scene): ViewModel {
     next: () => viewNext(scene),
     questions: () => viewQuestions(scene),
     consent: () => viewConsent(scene),
+    operation: () => viewOperation(scene),
     homecare: () => viewHomecare(scene),
     warningSigns: () => viewWarningSigns(scene),
     vitamins: () => viewVitamins(scene),

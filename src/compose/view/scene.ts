@@ -6,6 +6,7 @@ import type { EvidenceBase } from '../../model/evidence.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
 import type { DocumentReading } from '../../model/reading-level.ts';
+import type { Drawings } from '../drawings/read-drawings.ts';
 import { makeWords } from './words.ts';
 import type { Words } from './words.ts';
 
@@ -24,6 +25,8 @@ export interface SceneInput {
   readonly documentId: string;
   /** How hard the documents made before this one are to read. */
   readonly readings?: readonly DocumentReading[];
+  /** What operations do to a body. */
+  readonly drawings?: Drawings;
 }
 
 /** An option with the words that stand for it everywhere. */
@@ -38,6 +41,7 @@ export interface NamedOption {
 
 /** The input of a document together with its words: what every part of the view model is built from. */
 export interface Scene extends SceneInput {
+  readonly drawings: Drawings;
   readonly words: Words;
   readonly format: Formatter;
   readonly options: readonly NamedOption[];
@@ -61,7 +65,8 @@ export function createScene(input: SceneInput): Scene {
   });
   const unit = input.clinic.clinic.units === 'metric' ? 'metric' : 'us';
   const records = new Map(input.evidence.records.map((record) => [record.id, record]));
-  return { ...input, words, format: input.locale.formatter, options, unit, records };
+  const { drawings = new Map() } = input;
+  return { ...input, drawings, words, format: input.locale.formatter, options, unit, records };
 }
 
 /** The options with these codes, in the order of the case. */

@@ -117,7 +117,7 @@ function undoing(scene: Scene, option: NamedOption): readonly Markup[] {
 }
 
 /** Weight at the main horizon, else at the longest time known. */
-function gainOf(scene: Scene, option: NamedOption): Markup {
+export function gainOf(scene: Scene, option: NamedOption): Markup {
   const { main, over } = scene.comparison.weight;
   const cell = [main, ...over.toReversed()]
     .flatMap(({ cells }) => cells)

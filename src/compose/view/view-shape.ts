@@ -12,6 +12,7 @@ import { lineBoardShape } from './view-lines.ts';
 import { mattersShape } from './view-matters.ts';
 import { nextShape } from './view-next.ts';
 import { openShape } from './view-open.ts';
+import { operationShape } from './view-operation.ts';
 import { opinionShape } from './view-opinion.ts';
 import { ownShape } from './view-own.ts';
 import { peopleShape } from './view-people.ts';
@@ -50,6 +51,7 @@ export const viewShape = group({
   next: nextShape,
   questions: questionsShape,
   consent: consentShape,
+  operation: operationShape,
   homecare: homecareShape,
   warningSigns: warningSignsShape,
   vitamins: vitaminsShape,

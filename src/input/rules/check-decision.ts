@@ -1,5 +1,6 @@
 import { homeDocuments, packetDocuments, PacketNameSchema } from '../../model/codes.ts';
 import type { DocumentKind } from '../../model/codes.ts';
+import type { KnownCodes, KnownOption } from '../../model/known-codes.ts';
 import type { Finding, Path } from '../finding.ts';
 import type { Entry, FieldReader } from '../read-fields.ts';
 import { findRepeats } from './check-duplicates.ts';
@@ -8,7 +9,7 @@ import type { Rule } from './rule.ts';
 const optionsPath: Path = ['decision', 'options'];
 
 /** What is leaned to, advised against or chosen is among the options, and the surgeon's words agree with each other. */
-export const checkDecision: Rule = (read) => {
+export const checkDecision: Rule = (read, known) => {
   const against = adviceAgainst(read);
   const named = [
     ...namedAt(read, ['decision', 'leaning', 'option']),
@@ -19,7 +20,7 @@ export const checkDecision: Rule = (read) => {
     ...named.flatMap((entry) => checkAmongOptions(entry, read)),
     ...findRepeats(against, 'this option is advised against twice'),
     ...checkLeaning(read, against),
-    ...checkChosen(read),
+    ...checkChosen(read, known),
     ...offerNoOperation(read),
   ];
 };
@@ -61,9 +62,9 @@ function checkLeaning(read: FieldReader, against: readonly Entry[]): Finding[] {
 }
 
 /** Documents about one treatment need to know which, and some on what day. */
-const aboutTheChosen: readonly DocumentKind[] = ['consent', ...homeDocuments];
+const aboutTheChosen: readonly DocumentKind[] = ['consent', 'operation', ...homeDocuments];
 
-function checkChosen(read: FieldReader): Finding[] {
+function checkChosen(read: FieldReader, known: KnownCodes): Finding[] {
   const asked = askedDocuments(read);
   const chosen = read.text(['decision', 'chosen']);
   const about = asked.find(({ value }) => isAmong(aboutTheChosen, value));
@@ -73,7 +74,11 @@ function checkChosen(read: FieldReader): Finding[] {
     return [{ code: 'CASE_CONFLICT', path: about.path, message, hint }];
   }
   const after = asked.find(({ value }) => isAmong(homeDocuments, value));
-  return after === undefined ? [] : [...checkTreated(after, chosen), ...checkDay(after, read)];
+  const kind = known.options.find(({ code }) => code === chosen)?.kind;
+  return [
+    ...(after === undefined ? [] : [...checkTreated(after, chosen), ...checkDay(after, read)]),
+    ...(kind === undefined ? [] : checkIsProcedure(asked, kind)),
+  ];
 }
 
 /** The documents named, or those of the packet named. */
@@ -99,6 +104,19 @@ function checkDay({ value, path }: Entry, read: FieldReader): Finding[] {
   const hint =
     'Write plan.operation_date, for a medicine the day of its first dose, or leave this document out.';
   return [{ code: 'CASE_CONFLICT', path, message, hint }];
+}
+
+const procedures: readonly KnownOption['kind'][] = ['operation', 'endoscopic'];
+
+/** A medicine, a programme or nothing new has no day in hospital, and nothing that could be drawn. */
+function checkIsProcedure(documents: readonly Entry[], kind: KnownOption['kind']): Finding[] {
+  const asked = documents.find(({ value }) => value === 'operation');
+  if (asked === undefined || procedures.includes(kind)) return [];
+  const message =
+    'operation is about an operation or a treatment through the mouth, and decision.chosen is neither';
+  const hint = 'Leave this document out.';
+  const related = [{ path: ['decision', 'chosen'] as Path, message: 'this was chosen' }];
+  return [{ code: 'CASE_CONFLICT', path: asked.path, message, hint, related }];
 }
 
 function offerNoOperation(read: FieldReader): Finding[] {

@@ -128,7 +128,7 @@ function afterHeading(level: 1 | 2 | 3, next: Block, { space }: Theme): number {
 function afterParagraph(before: Block, next: Block, { space }: Theme): number {
   if (next.type === 'paragraph') return space.betweenParagraphs;
   if (next.type === 'calendar') return space.headToRows;
-  if (next.type === 'list') return isSmall(before) ? space.betweenNotes : space.betweenSteps;
+  if (next.type === 'list') return isSmall(before) && isNotes(next) ? space.betweenNotes : space.betweenSteps;
   return announcedTypes.has(next.type) ? space.noteAfterStrip : space.betweenBlocks;
 }
 

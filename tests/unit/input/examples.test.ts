@@ -35,10 +35,10 @@ describe('the examples', () => {
     expect(example.example).toBe(true);
     expect(`${example.case}.yaml`).toBe(name);
     expect(example.languages).toEqual(['en', 'es']);
-    // Before a choice all that helps to choose; after it the record of the talk.
+    // Before a choice all that helps to choose; after it the record of the talk and the operation.
     const choosing = ['comparison', 'questions', 'sources', 'clinician-sheet'];
     const chosen = example.decision.chosen !== null;
-    const after = ['consent', 'homecare', 'warning-signs', 'vitamins', 'clinician-sheet'];
+    const after = ['consent', 'operation', 'homecare', 'warning-signs', 'vitamins', 'clinician-sheet'];
     expect(documentsOf(example)).toEqual(chosen ? after : choosing);
   });
 

@@ -101,6 +101,20 @@ describe('what is asked and what went before', () => {
     expect(messages(documents, decide('chosen: bypass'))).toEqual([]);
   });
 
+  it('the pages about an operation are for an operation or a treatment through the mouth', () => {
+    const documents: Change = ['documents: [comparison', 'documents: [operation, comparison'];
+    const chosen = (option: string): readonly string[] =>
+      messages(documents, decide(`chosen: ${option}`), [
+        'options: [sleeve, bypass',
+        'options: [sleeve, endoscopic-sleeve, semaglutide, bypass',
+      ]);
+    expect(messages(documents)).toEqual([expect.stringContaining('decision.chosen is not there')]);
+    expect(chosen('bypass')).toEqual([]);
+    expect(chosen('endoscopic-sleeve')).toEqual([]);
+    expect(chosen('semaglutide')).toEqual([expect.stringContaining('decision.chosen is neither')]);
+    expect(chosen('no-operation')).toEqual([expect.stringContaining('decision.chosen is neither')]);
+  });
+
   it('the trouble is a condition or an outcome', () => {
     const body = (trouble: string): Change =>
       earlier(`{operation: band, trouble: ${trouble}, status: in-place}`);

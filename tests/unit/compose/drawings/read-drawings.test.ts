@@ -160,6 +160,9 @@ describe('the drawings that are shipped', () => {
         ]),
       ]);
     expect(keys.length).toBeGreaterThan(200);
-    expect([...new Set(keys)].filter((key) => !translator.has(`operation.${key}`))).toEqual([]);
+    const stays = [...drawings.keys()].map((option) => `stays.${option.replaceAll('-', '_')}`);
+    expect([...new Set([...keys, ...stays])].filter((key) => !translator.has(`operation.${key}`))).toEqual(
+      [],
+    );
   });
 });

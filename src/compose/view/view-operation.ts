@@ -1,0 +1,146 @@
+import type { Markup } from '../../model/locale.ts';
+import { undoStatement } from '../../model/statement.ts';
+import type { OperationPicture } from '../drawings/read-drawings.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { group, list, markup, optional, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { rowShape } from './shared-shapes.ts';
+import { asksShape, viewAsks } from './view-asks.ts';
+import { viewBeforeDay } from './view-before-day.ts';
+import { chosenOption, gainOf } from './view-consent.ts';
+import { drawingShape, viewDrawing } from './view-drawing.ts';
+import { healthShape, viewHealth } from './view-health.ts';
+import { lineBoardShape, viewLines } from './view-lines.ts';
+import { surgeonName } from './view-opinion.ts';
+import { studyShape, viewStudies } from './view-study.ts';
+import { viewUndo } from './view-undo.ts';
+import { viewWhy, whyShape } from './view-why.ts';
+import { joined, standingOn } from './words.ts';
+
+export const operationShape = group({
+  heading: text,
+  lead: text,
+  facts: list(group({ label: text, value: text })),
+  why: whyShape,
+  health: healthShape,
+  study: studyShape,
+  what: markup,
+  /** Absent where nobody has drawn this operation after the one that came before. */
+  drawing: optional(drawingShape),
+  steps: list(markup),
+  before: list(markup),
+  day: list(markup),
+  asks: asksShape,
+  undo: list(rowShape),
+  /** What stays for good. */
+  stays: optional(markup),
+  weight: markup,
+  lineIntro: markup,
+  lines: optional(lineBoardShape),
+  calls: list(group({ label: text, value: text })),
+});
+export type OperationView = Viewed<typeof operationShape>;
+
+/** The operation that was chosen, for the person who will have it. The case names one, or the input stage has refused. */
+export function viewOperation(scene: Scene): OperationView {
+  const option = chosenOption(scene);
+  const alone = onlyAbout(scene, option);
+  const { words } = scene;
+  const kind = option.column.kind === 'endoscopic' ? 'endoscopic' : 'operation';
+  const picture = pictureFor(scene, option);
+  const lines = viewLines(alone);
+  return {
+    heading: words.plain(`operation.heading.${kind}`, { option: option.name }),
+    lead: words.plain('operation.lead', { option: option.inText }),
+    facts: factsOf(scene, option),
+    why: viewWhy(scene, option),
+    health: viewHealth(alone),
+    study: viewStudies(alone),
+    what: words.say(`options.${option.code}.choice`),
+    drawing: picture === undefined ? null : viewDrawing(words, picture),
+    steps: stepsOf(scene, picture),
+    before: viewBeforeDay(scene),
+    day: dayOf(scene),
+    asks: viewAsks(alone),
+    undo: viewUndo(alone),
+    stays: staysOf(scene, option),
+    weight: gainOf(scene, option),
+    lineIntro: introOf(scene, lines),
+    lines,
+    calls: callsOf(scene),
+  };
+}
+
+/** The scene as if there were no other choice, for parts that go through all of them. */
+function onlyAbout(scene: Scene, option: NamedOption): Scene {
+  const { comparison } = scene;
+  const cautions = comparison.cautions
+    .filter(({ options }) => options.includes(option.code))
+    .map((hit) => ({ ...hit, options: [option.code] }));
+  return { ...scene, options: [option], comparison: { ...comparison, cautions } };
+}
+
+function factsOf(scene: Scene, option: NamedOption): OperationView['facts'] {
+  const { words, format } = scene;
+  const { operation_date: date } = scene.case.plan;
+  const facts: readonly (readonly [key: string, value: string])[] = [
+    ['planned', date === undefined ? words.plain('operation.not_yet') : format.date(date)],
+    ['surgeon', surgeonName(scene)],
+    ['trade', words.plain(`options.${option.code}.trade`)],
+  ];
+  return facts.map(([key, value]) => ({ label: words.plain(`operation.facts.${key}`), value }));
+}
+
+/** Nothing stays of these once they are taken out. */
+const leaveNothing: readonly string[] = ['band', 'balloon'];
+
+/** The drawing for a body as it is before: with the earlier operation that is in place, if there is one. */
+function pictureFor(scene: Scene, option: NamedOption): OperationPicture | undefined {
+  const earlier = scene.case.health.earlier_operations;
+  const inPlace = earlier.findLast(({ status }) => status === 'in-place')?.operation;
+  const whole = earlier.every(
+    ({ operation, status }) => status === 'removed' && leaveNothing.includes(operation),
+  );
+  const before = inPlace ?? (whole ? 'none' : undefined);
+  return scene.drawings.get(option.code)?.find((picture) => picture.earlier === before);
+}
+
+function stepsOf(scene: Scene, picture: OperationPicture | undefined): OperationView['steps'] {
+  const inTwo = scene.case.plan.stages === 'two';
+  return (picture?.steps ?? []).map((step) =>
+    scene.words.say(`operation.step.${step === 'band_out' && inTwo ? 'band_out_first' : step}`),
+  );
+}
+
+function staysOf({ words }: Scene, { code, column }: NamedOption): Markup | null {
+  const key = `operation.stays.${code.replaceAll('-', '_')}`;
+  return words.has(key) ? standingOn([undoStatement(column.figuresFrom)], words.say(key)) : null;
+}
+
+/** What the line is, and its band where there is one; else why there is none. */
+function introOf({ words, unit }: Scene, lines: OperationView['lines']): Markup {
+  if (lines === null) return words.say('operation.weight.no_line');
+  const line = words.say('operation.weight.line', { unit: words.plain(`common.units.${unit}`) });
+  const banded = lines.lines.some(({ points }) => points.some(({ low }) => low !== null));
+  return joined(line, ...(banded ? [words.say('comparison.lines.band')] : []));
+}
+
+function dayOf({ case: { plan, interpreter }, words, format }: Scene): OperationView['day'] {
+  const { operation_date: date } = plan;
+  return [
+    date === undefined
+      ? words.say('operation.day.come_later')
+      : words.say('operation.day.come', { date: format.date(date) }),
+    ...(interpreter.needed ? [words.say('comparison.next.interpreter')] : []),
+    ...['sleep', 'wake', 'up'].map((key) => words.say(`operation.day.${key}`)),
+  ];
+}
+
+function callsOf({ clinic: { clinic }, words }: Scene): OperationView['calls'] {
+  const { day, out_of_hours: night, emergency } = clinic.phones;
+  return [
+    { label: words.plain('operation.call.day'), value: day },
+    { label: words.plain('operation.call.night'), value: night },
+    { label: words.plain('operation.call.emergency'), value: emergency },
+  ];
+}
