@@ -83,6 +83,13 @@ export const StudySchema = z
       .describe('studies that hold partly the same people, written both ways'),
     ...published,
     setting: z.string().min(1).optional().describe('country, centre or registry'),
+    years: z
+      .strictObject({
+        from: z.int().min(1950).max(2100).optional().describe('the first of them'),
+        to: z.int().min(1950).max(2100).describe('the last of them'),
+      })
+      .optional()
+      .describe('years in which its people were treated, or joined it'),
     note: z.string().min(1).optional().describe('caveats'),
   })
   .describe('one publication');

@@ -8,6 +8,7 @@ import { doseInWords } from './say-dose.ts';
 import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
 import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
+import { unsureInWords } from './say-soundness.ts';
 import { otherTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -77,6 +78,7 @@ function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Mark
     isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table) : null,
     isShare(cell) && hasFewest(cell) ? fewestNote(scene, cell, table) : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
+    unsureInWords(scene, cell),
     table.sameDose ? null : doseInWords(scene, cell),
   ].filter((remark) => remark !== null);
 }

@@ -5,16 +5,9 @@ import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
 import { doseInWords } from './say-dose.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
-import {
-  couldBeInWords,
-  fewPeopleInWords,
-  isShare,
-  othersInWords,
-  restInWords,
-  shareInWords,
-  sourceOf,
-} from './say-share.ts';
+import { couldBeInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
+import { soundnessInWords } from './say-soundness.ts';
 import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
@@ -123,7 +116,7 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
     couldBeInWords(scene, cell, denominator),
     doseInWords(scene, cell),
     time === null ? null : scene.words.say('common.counted', { time }),
-    fewPeopleInWords(scene, cell),
+    soundnessInWords(scene, cell),
     sayNear(scene, cell),
     // Last, so that "these people" above are those of the figure.
     othersInWords(scene, cell, denominator),

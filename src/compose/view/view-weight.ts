@@ -3,7 +3,8 @@ import type { Markup } from '../../model/locale.ts';
 import { chooseEnds, chooseTicks } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
 import { doseInWords, sharedDose, withDose } from './say-dose.ts';
-import { fewPeopleInWords, sourceOf } from './say-share.ts';
+import { sourceOf } from './say-share.ts';
+import { soundnessInWords } from './say-soundness.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
 import { otherTime, sayLength } from './say-time.ts';
 import {
@@ -102,7 +103,7 @@ function knownRow(scene: Scene, option: NamedOption, cell: WeightCell): Row {
     time === null ? null : scene.words.say('common.measured', { time }),
     doseInWords(scene, cell),
     spreadInWords(scene, cell),
-    fewPeopleInWords(scene, cell),
+    soundnessInWords(scene, cell),
     sayNear(scene, cell),
     computedInWords(scene, cell),
     // Last, so that "these people" above are those of the figure.

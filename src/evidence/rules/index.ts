@@ -37,6 +37,7 @@ import { timeStated } from './time-stated.ts';
 import { topicFits } from './topic-fits.ts';
 import { unitFitsMetric } from './unit-fits-metric.ts';
 import { unreadNeverPrints } from './unread-never-prints.ts';
+import { yearsInOrder } from './years-in-order.ts';
 
 /** Everything the data promise beyond their shape. Add a rule here and it holds for every release. */
 export const evidenceRules: readonly EvidenceRule[] = [
@@ -49,6 +50,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   codeKnown,
   idMatchesContent,
   citationComplete,
+  yearsInOrder,
   placeWhereSeen,
   overlapBothWays,
   overlapGroupClosed,

@@ -102,6 +102,16 @@ const plants: readonly Plant[] = [
     found: 'option: tirzepatide',
   },
   {
+    what: 'people treated after their study came out',
+    rule: 'years-in-order',
+    code: 'EVIDENCE_INVALID',
+    file: 'studies/d-l.yaml',
+    entry: 'higa-bypass-10y',
+    text: 'years: { from: 1998, to: 1999 }',
+    by: 'years: { from: 1998, to: 2019 }',
+    found: 'years:',
+  },
+  {
     what: 'an overlap that one of two studies no longer names',
     rule: 'overlap-both-ways',
     code: 'EVIDENCE_OVERLAP',

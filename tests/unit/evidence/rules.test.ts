@@ -315,6 +315,22 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'citation: { title: Second }',
     ],
   ],
+  'years-in-order': [
+    [
+      'years the wrong way round',
+      'EVIDENCE_INVALID',
+      'studies/a.yaml',
+      'cohort: gamma',
+      'years: { from: 2015, to: 2010 }\n  cohort: gamma',
+    ],
+    [
+      'people treated after publication',
+      'EVIDENCE_INVALID',
+      'studies/a.yaml',
+      'cohort: gamma',
+      'years: { to: 2023 }\n  cohort: gamma',
+    ],
+  ],
   'place-where-seen': [
     [
       'a page-read record whose study has no address',

@@ -1,0 +1,39 @@
+import type { KnownCell } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { Study } from '../../model/study.ts';
+import { fewPeopleInWords } from './say-share.ts';
+import type { Scene } from './scene.ts';
+import { joined } from './words.ts';
+
+/**
+ * Last year of what is called old: keyhole operations, staplers and prevention of clots have changed what happens to
+ * people since about then (common practice).
+ */
+const lastOldYear = 2005;
+
+/** How sure a figure is, as far as a reader must know it beside the number: the sources say it of every figure. */
+const unsure: readonly string[] = ['low', 'very-low'];
+
+/** "This number is not very sure. It is old: from 2005 or before."; null where neither is so. */
+export function unsureInWords(scene: Scene, { lead }: KnownCell): Markup | null {
+  const study = scene.evidence.studies.get(lead.study);
+  const said = joined(
+    ...(unsure.includes(lead.certainty) ? [scene.words.say(`common.unsure.${lead.certainty}`)] : []),
+    ...(study !== undefined && isOld(study)
+      ? [scene.words.say('common.unsure.old', { year: String(lastOldYear) })]
+      : []),
+  );
+  return said.markup === '' ? null : said;
+}
+
+/** The same behind on how few people it stands, in one paragraph. */
+export function soundnessInWords(scene: Scene, cell: KnownCell): Markup | null {
+  const parts = [fewPeopleInWords(scene, cell), unsureInWords(scene, cell)].filter((part) => part !== null);
+  return parts.length === 0 ? null : joined(...parts);
+}
+
+/** By the years of its people; what was published by then had its people before. */
+function isOld({ years, citation }: Study): boolean {
+  const last = years?.to ?? citation.year;
+  return last !== undefined && last <= lastOldYear;
+}
