@@ -4,6 +4,7 @@ import type {
   Block,
   DocumentTree,
   Furniture,
+  Paragraph,
   StripRow,
   Table,
   TableRow,
@@ -169,7 +170,7 @@ function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
 
 /**
  * Texts that may be printed again, as artifacts, at the top of a page that goes on with a block: the heading with the
- * word for "continued", that of a call-out, the upper axis, the heads of a table. In no particular order.
+ * word for "continued", that of a call-out and its points, the upper axis, the heads of a table. In no particular order.
  */
 export function repeatedTexts(tree: DocumentTree): Texts {
   return repeatedIn(tree.blocks, tree.furniture.continued).filter((text) => text.text.trim() !== '');
@@ -186,7 +187,10 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
       case 'heading':
         return [piece('heading', continuedHeading(block.text, continued), block)];
       case 'callout':
-        return [piece('heading', continuedHeading(block.heading, continued), block)];
+        return [
+          piece('heading', continuedHeading(block.heading, continued), block),
+          ...block.body.map((paragraph) => piece('heading', pointOf(paragraph), paragraph)),
+        ];
       case 'strip':
         return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);
       case 'table':
@@ -200,6 +204,16 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
         return repeatedCareTexts(block);
     }
   });
+}
+
+/** The bold words with which a paragraph of a call-out begins a point; empty where it goes on with the one before. */
+export function pointOf({ inlines }: Paragraph): string {
+  const end = inlines.findIndex(({ bold }) => bold !== true);
+  const bold = end === -1 ? inlines : inlines.slice(0, end);
+  return bold
+    .map(({ value }) => value)
+    .join('')
+    .trim();
 }
 
 /** Heading of a block that goes on from the page before, for example "What are my choices? continued". */

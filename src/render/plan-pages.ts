@@ -6,6 +6,7 @@ export interface PlanUnit {
   readonly keepWithNext: boolean;
   readonly startsPage?: boolean;
   readonly group?: string;
+  /** True of one unit is true of its group. */
   readonly divisible?: boolean;
   /** Height of what is repeated above the unit when a page begins with it; 0 for nothing. */
   readonly continuationHeight: number;
@@ -152,12 +153,16 @@ function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly n
 
 function groupsThatFit(units: readonly PlanUnit[], bodyHeight: number): ReadonlySet<string> {
   const extents = new Map<string, Extent>();
+  const divisible = new Set<string>();
   for (const unit of units) {
-    if (unit.group === undefined || unit.divisible === true) continue;
+    if (unit.group === undefined) continue;
+    if (unit.divisible === true) divisible.add(unit.group);
     const known = extents.get(unit.group);
     extents.set(unit.group, extendBy(known, known === undefined ? { ...unit, continuationHeight: 0 } : unit));
   }
-  const fit = [...extents].filter(([, { natural, shrink }]) => natural - shrink <= bodyHeight + tolerance);
+  const fit = [...extents].filter(
+    ([group, { natural, shrink }]) => !divisible.has(group) && natural - shrink <= bodyHeight + tolerance,
+  );
   return new Set(fit.map(([group]) => group));
 }
 

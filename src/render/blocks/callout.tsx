@@ -1,9 +1,10 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
+import { pointOf } from '../../model/tree-text.ts';
 import { Lines } from '../text.tsx';
 import { alignStart } from '../theme.ts';
-import type { Theme } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { LeafFrame } from './leaf-frame.tsx';
 import { Prose, Words } from './primitives.tsx';
@@ -50,65 +51,81 @@ function CalloutPiece({ theme, first, last, heading, paragraph }: PieceProps): R
   );
 }
 
-/** The heading again, where a page goes on with a call-out; screen readers pass over it. */
-function CalloutContinued({
-  place,
-  heading,
-}: {
+interface ContinuedProps {
   readonly place: Place;
   readonly heading: string;
-}): ReactElement {
+  /** The bold words of the point that goes on; without them a new point begins. */
+  readonly point?: string;
+}
+
+/** The heading again, where a page goes on with a call-out, and what it goes on about; screen readers pass over both. */
+function CalloutContinued({ place, heading, point }: ContinuedProps): ReactElement {
   const { theme, continued } = place;
   const { width, direction, type } = theme;
-  const { size, lineHeight, weight } = type.smallHeading;
+  const inner = width - 2 * SIDE;
+  const text = { width: inner, align: alignStart(direction) } as const;
   const runs = [
-    { text: `${heading} `, weight },
+    { text: `${heading} `, weight: type.smallHeading.weight },
     { text: continued, weight: 400 as const },
   ];
-  const inner = width - 2 * SIDE;
   return (
     <View artifact style={{ width, paddingHorizontal: SIDE, paddingTop: TOP }}>
       <LeafFrame direction={direction} width={width} corner={CORNER} first last={false} />
-      <Lines
-        runs={runs}
-        size={size}
-        lineHeight={lineHeight}
-        width={inner}
-        setting="balanced"
-        align={alignStart(direction)}
-      />
+      <Lines {...text} {...sizeOf(type.smallHeading)} runs={runs} setting="balanced" />
+      {point === undefined ? null : (
+        <View style={{ marginTop: BETWEEN }}>
+          <Lines
+            {...text}
+            {...sizeOf(type.strong)}
+            runs={[{ text: point, weight: type.strong.weight }]}
+            setting="filled"
+          />
+        </View>
+      )}
     </View>
   );
 }
 
-/** A call-out of more paragraphs may be divided between two points; a shorter one stays whole. */
-const MOST_WHOLE = 3;
-
-/** A point begins with bold words; what follows without them is more about the same. */
-function beginsPoint(paragraph: Paragraph | undefined): boolean {
-  return paragraph?.inlines[0]?.bold === true;
+function sizeOf({ size, lineHeight }: TypeRole): Pick<TypeRole, 'size' | 'lineHeight'> {
+  return { size, lineHeight };
 }
 
-/** Whether each paragraph is of one point with the next; where none is bold, the first two and the last two are bound. */
-function boundToNext(paragraphs: readonly (Paragraph | undefined)[]): readonly boolean[] {
-  const last = paragraphs.length - 1;
-  if (!paragraphs.some(beginsPoint))
-    return paragraphs.map((_, index) => last > 0 && (index === 0 || index === last - 1));
-  return paragraphs.map((_, index) => index < last && !beginsPoint(paragraphs[index + 1]));
+/** A call-out of more paragraphs may be divided; a shorter one stays whole. */
+const MOST_WHOLE = 3;
+
+/** For each paragraph the bold words of the point that it goes on with; none where it begins one. */
+function pointsOf(paragraphs: readonly (Paragraph | undefined)[]): readonly (string | undefined)[] {
+  let point: string | undefined;
+  return paragraphs.map((paragraph) => {
+    const begun = paragraph === undefined ? '' : pointOf(paragraph);
+    if (begun !== '') point = begun;
+    return begun === '' ? point : undefined;
+  });
+}
+
+/** What is repeated above each paragraph; one element for all of a point, which is then set once. */
+function continuations(block: OfType<'callout'>, place: Place): readonly ReactElement[] {
+  const heads = new Map<string | undefined, ReactElement>();
+  return pointsOf(block.body).map((point) => {
+    const head = heads.get(point) ?? (
+      <CalloutContinued place={place} heading={block.heading} {...(point === undefined ? {} : { point })} />
+    );
+    heads.set(point, head);
+    return head;
+  });
 }
 
 /**
  * A framed leaf. Each paragraph is a unit of its own, so that a person with many points about their health still gets
- * every one of them, and no page is left half empty for it. A break comes between two points only; there the frame
- * stays open, and the heading is said again above what goes on.
+ * every one of them, and no page is left half empty for it. Where it breaks, the frame stays open, and above what goes
+ * on stand the heading and what the point is about.
  */
 export function calloutUnits(block: OfType<'callout'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
   const whole = paragraphs.length <= MOST_WHOLE || block.kind === 'study';
-  const bound = whole ? [] : boundToNext(paragraphs);
-  const continuation = <CalloutContinued place={place} heading={block.heading} />;
+  const repeated = continuations(block, place);
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,
     origin: block.origin,
@@ -122,9 +139,9 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
       />
     ),
     gapBefore: 0,
-    keepWithNext: bound[index] === true,
+    keepWithNext: false,
     group: key,
     ...(whole ? {} : { divisible: true }),
-    ...(index === 0 ? {} : { continuation }),
+    ...(index === 0 || repeated[index] === undefined ? {} : { continuation: repeated[index] }),
   }));
 }

@@ -27,6 +27,11 @@ function continuation({ axis: scale }: Strip, place: Place): Pick<Unit, 'continu
   return { continuation: <ContinuedHead place={place}>{axis}</ContinuedHead> };
 }
 
+/** Rows in small type alone are looked up one by one, as in a list of sources: such a strip may be divided. */
+function isLookedUp({ layout, rows }: Strip): boolean {
+  return layout === 'text' && rows.every(({ words }) => words.every(({ role }) => role === 'small'));
+}
+
 /** One unit for the axis, one a row, one for the second axis. Rows adjoin: the pale column runs on between them. */
 export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
@@ -37,7 +42,8 @@ export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[
   const Row = pictured ? PictureRow : TextRow;
   // Rows with a picture column adjoin; the others may close up a little to save a page.
   const between = pictured ? {} : { gapBefore: strip.textGap, gapShrink: strip.textShrink };
-  const base = { origin: block.origin, gapBefore: 0, keepWithNext: false };
+  const divisible = isLookedUp(block) ? { divisible: true } : {};
+  const base = { origin: block.origin, gapBefore: 0, keepWithNext: false, ...divisible };
   const rowUnits = rows.map((row, index): Unit => {
     const rowPlace: RowPlace = { theme, strip: block, first: index === 0, last: index === rows.length - 1 };
     const element = inTable(id, <Row row={row} place={rowPlace} />, theme);

@@ -334,27 +334,42 @@ describe('keep rules', () => {
     expect([divisible('study'), divisible('health')]).toEqual([[undefined], [true]]);
   });
 
-  it('cut a call-out between its points, never within one, and say its heading again above what goes on', async () => {
+  it('cut a long call-out anywhere, and say its heading and its point again above what goes on', async () => {
     const point = (index: number): Paragraph[] => [
       para(`**Point ${index}.** It often gets worse after a sleeve.`),
       para('For a bypass: ask your surgeon.'),
+      para('For a switch: ask your surgeon.'),
     ];
-    const body = Array.from({ length: 15 }, (_, index) => point(index)).flat();
+    const body = Array.from({ length: 10 }, (_, index) => point(index)).flat();
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
-    expect(units.map((unit) => unit.keepWithNext)).toEqual(body.map((_, index) => index % 2 === 0));
+    expect(units.some((unit) => unit.keepWithNext)).toBe(false);
     expect(new Set(units.map((unit) => unit.divisible))).toEqual(new Set([true]));
     const [first, ...repeated] = units.map(({ continuation }) => continuation);
-    expect([first, new Set(repeated).size, repeated.includes(undefined)]).toEqual([undefined, 1, false]);
-    const [blocks = []] = await setGalleys([
-      { width: 492, elements: repeated.slice(0, 1).flatMap((one) => one ?? []) },
+    expect(first).toBeUndefined();
+    // One for all that begins a point, one for what goes on with each.
+    expect(new Set(repeated).size).toBe(11);
+    const elements = repeated.slice(0, 3).flatMap((one) => one ?? []);
+    const [blocks = []] = await setGalleys([{ width: 492, elements }]);
+    expect(blocks.map(({ node }) => wordsOf(node))).toEqual([
+      'Your own health continued Point 0.',
+      'Your own health continued Point 0.',
+      'Your own health continued',
     ]);
-    expect(blocks.map(({ node }) => wordsOf(node))).toEqual(['Your own health continued']);
   });
 
-  it('cut a call-out without points between its paragraphs, two of them on either side', () => {
-    const body = Array.from({ length: 6 }, () => para('Words.'));
-    const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
-    expect(units.map((unit) => unit.keepWithNext)).toEqual([true, false, false, false, true, false]);
+  it('divide a strip of small words, which are looked up, but no strip that is compared', () => {
+    const strip = (role: 'small' | 'body'): Block => ({
+      type: 'strip',
+      layout: 'text',
+      rows: ['Weight', 'A leak'].map((name) => ({ name, words: [para('One.', role)], origin })),
+      origin,
+    });
+    const divisible = (block: Block): readonly unknown[] => unitsOf(block).map((unit) => unit.divisible);
+    expect([divisible(strip('small')), divisible(strip('body'))]).toEqual([
+      [true, true],
+      [undefined, undefined],
+    ]);
+    expect(unitsOf(rangeStrip(5)).some((unit) => unit.divisible)).toBe(false);
   });
 });
 
