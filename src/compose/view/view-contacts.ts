@@ -1,5 +1,5 @@
 import type { Contact } from '../../model/aftercare-plan.ts';
-import { planOf, writtenAt } from './say-aftercare.ts';
+import { writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
 import { freeText } from './words.ts';
 
@@ -10,13 +10,19 @@ export interface NamedContact {
   readonly hours: string;
 }
 
-/** Whom to call, each once, in the order of the plan. */
+/** Whom to call, each once, in the order of the plan; without a plan the clinic's phones. */
 export function contactsOf(scene: Scene): readonly NamedContact[] {
-  const named = planOf(scene).calls.map((call) => nameContact(scene, call));
+  const named = (scene.aftercare?.calls ?? phones).map((call) => nameContact(scene, call));
   return named.filter((one, index) => named.findIndex(({ number }) => number === one.number) === index);
 }
 
-export function nameContact(scene: Scene, { entry, phone }: Contact): NamedContact {
+const phones: readonly Pick<Contact, 'entry' | 'phone'>[] = [
+  { entry: null, phone: 'day' },
+  { entry: null, phone: 'out_of_hours' },
+  { entry: null, phone: 'emergency' },
+];
+
+export function nameContact(scene: Scene, { entry, phone }: Pick<Contact, 'entry' | 'phone'>): NamedContact {
   const { words, clinic, locale } = scene;
   if (entry === null) {
     const kind = phone ?? 'day';

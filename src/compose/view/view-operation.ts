@@ -8,10 +8,12 @@ import { rowShape } from './shared-shapes.ts';
 import { asksShape, viewAsks } from './view-asks.ts';
 import { viewBeforeDay } from './view-before-day.ts';
 import { chosenOption, gainOf } from './view-consent.ts';
+import { contactsOf } from './view-contacts.ts';
 import { drawingShape, viewDrawing } from './view-drawing.ts';
 import { healthShape, viewHealth } from './view-health.ts';
 import { lineBoardShape, viewLines } from './view-lines.ts';
 import { surgeonName } from './view-opinion.ts';
+import { originsOf } from './view-rules.ts';
 import { studyShape, viewStudies } from './view-study.ts';
 import { viewUndo } from './view-undo.ts';
 import { viewWhy, whyShape } from './view-why.ts';
@@ -24,6 +26,7 @@ export const operationShape = group({
   why: whyShape,
   health: healthShape,
   study: studyShape,
+  /** In a sentence, where no drawing and no steps tell. */
   what: markup,
   /** Absent where nobody has drawn this operation after the one that came before. */
   drawing: optional(drawingShape),
@@ -35,9 +38,12 @@ export const operationShape = group({
   /** What stays for good. */
   stays: optional(markup),
   weight: markup,
-  lineIntro: markup,
+  /** Absent where no weight is known at all. */
+  lineIntro: optional(markup),
   lines: optional(lineBoardShape),
   calls: list(group({ label: text, value: text })),
+  /** Where lines of guidelines come from. */
+  origins: list(markup),
 });
 export type OperationView = Viewed<typeof operationShape>;
 
@@ -65,9 +71,10 @@ export function viewOperation(scene: Scene): OperationView {
     undo: viewUndo(alone),
     stays: staysOf(scene, option),
     weight: gainOf(scene, option),
-    lineIntro: introOf(scene, lines),
+    lineIntro: isWeightKnown(scene, option) ? introOf(scene, lines) : null,
     lines,
     calls: callsOf(scene),
+    origins: originsOf(scene, scene.aftercare?.before ?? []),
   };
 }
 
@@ -117,6 +124,11 @@ function staysOf({ words }: Scene, { code, column }: NamedOption): Markup | null
   return words.has(key) ? standingOn([undoStatement(column.figuresFrom)], words.say(key)) : null;
 }
 
+function isWeightKnown({ comparison: { weight } }: Scene, { code }: NamedOption): boolean {
+  const cells = [weight.main, ...weight.over].flatMap((row) => row.cells);
+  return cells.some((cell) => cell.option === code && cell.state === 'known');
+}
+
 /** What the line is, and its band where there is one; else why there is none. */
 function introOf({ words, unit }: Scene, lines: OperationView['lines']): Markup {
   if (lines === null) return words.say('operation.weight.no_line');
@@ -136,11 +148,9 @@ function dayOf({ case: { plan, interpreter }, words, format }: Scene): Operation
   ];
 }
 
-function callsOf({ clinic: { clinic }, words }: Scene): OperationView['calls'] {
-  const { day, out_of_hours: night, emergency } = clinic.phones;
-  return [
-    { label: words.plain('operation.call.day'), value: day },
-    { label: words.plain('operation.call.night'), value: night },
-    { label: words.plain('operation.call.emergency'), value: emergency },
-  ];
+function callsOf(scene: Scene): OperationView['calls'] {
+  return contactsOf(scene).map(({ name, number, hours }) => ({
+    label: hours === '' ? name : `${name} (${hours})`,
+    value: number,
+  }));
 }

@@ -49,7 +49,7 @@ async function operationOf(
 /** A warning of two of the options. */
 const reflux = { ...refluxHit, options: ['sleeve', 'plication'] };
 
-/** One guideline says to eat little before a sleeve; another speaks of a subject that has no words here. */
+/** A guideline that says to eat little before a sleeve. */
 const aftercare = {
   aftercare: [
     makeFact({
@@ -57,14 +57,6 @@ const aftercare = {
       topic: 'liver-diet',
       subject: 'low-calorie-diet',
       value: 'to eat little',
-      timing: { phase: 'before-operation' },
-    }),
-    makeFact({
-      id: 'smoking.before.guideline-a',
-      topic: 'smoking',
-      subject: 'smoking-before',
-      who: 'smokes',
-      value: 'to stop',
       timing: { phase: 'before-operation' },
     }),
   ],
@@ -127,8 +119,8 @@ describe('what to do before the day', () => {
       ),
     );
     expect(said(before).slice(0, 3)).toEqual([
-      'From December 17, 2026: Blood tests.',
-      'From December 31, 2026: Our diet.',
+      'From December 17, 2026 until January 13: Blood tests.',
+      'From December 31, 2026 until January 13: Our diet.',
       'Show us a list of all your medicines. Ask which to stop, and when. Do not stop any on your own.',
     ]);
     expect(said(before).join(' ')).not.toContain('Drink.');
@@ -139,18 +131,19 @@ describe('what to do before the day', () => {
     const of = async (state: string): Promise<string> =>
       said((await operationOf('sleeve', { health: { smoking: state } }, smoking)).before).join(' ');
     expect(await of('never')).not.toContain('Do it.');
-    expect(await of('current')).toContain('From December 3, 2026: Do it.');
-    expect(await of('not-asked')).toContain('From December 3, 2026: If you smoke: Do it.');
+    expect(await of('current')).toContain('From December 3, 2026 until January 13: Do it.');
+    expect(await of('not-asked')).toContain('until January 13: If you smoke or vape: Do it.');
   });
 
-  it('lets a guideline stand in where the clinic says nothing, on its fact, and only where there are words for it', async () => {
-    const { before } = await operationOf('sleeve', { health: { smoking: 'current' } });
-    const [first, second] = before;
-    expect(first?.markup).toContain('<stands on="aftercare:liver-diet.low.guideline-a">Eat little energy');
-    expect(plain(second?.markup ?? '')).toMatch(/^Show us a list/);
-    const own = advice({ about: 'low-calorie-diet', before: '2 weeks' });
-    const clinic = await operationOf('sleeve', {}, own);
-    expect(said(clinic.before).join(' ')).not.toContain('Eat little energy');
+  it('lets a guideline stand in where the clinic says nothing, on its fact, and says where that stands', async () => {
+    const view = await operationOf('sleeve');
+    expect(view.before[0]?.markup).toContain(
+      '<stands on="aftercare:liver-diet.low.guideline-a">A guideline says',
+    );
+    expect(view.origins).toHaveLength(1);
+    const clinic = await operationOf('sleeve', {}, advice({ about: 'low-calorie-diet', before: '2 weeks' }));
+    expect(said(clinic.before).join(' ')).not.toContain('A guideline says');
+    expect(clinic.origins).toEqual([]);
   });
 
   it('dates nothing as long as there is no day', async () => {
@@ -239,23 +232,35 @@ describe('what comes after the operation', () => {
     expect(plain(view.stays?.markup ?? '')).toBe('Your stomach stays narrow for life.');
     expect(view.stays?.markup).toContain('on="undo:sleeve"');
     expect(view.lines?.lines.map(({ name }) => name)).toEqual(['Sleeve']);
-    expect(plain(view.lineIntro.markup)).toMatch(/^The line shows pounds by years from now\./);
+    expect(plain(view.lineIntro?.markup ?? '')).toMatch(/^The line shows pounds by years from now,/);
     expect(view.weight.markup).toMatch(/<fig cell="sleeve\/[^"]*" records="[^"]+">/);
   });
 
   it('says so where no single study gives a line', async () => {
     const view = await operationOf('plication');
     expect(view.lines).toBeNull();
-    expect(plain(view.lineIntro.markup)).toMatch(/^There is no line here\./);
+    // Nothing is known of its weight, and that is said once.
+    expect(plain(view.weight.markup)).toMatch(/^No study tells/);
+    expect(view.lineIntro).toBeNull();
     expect(view.study).toHaveLength(1);
   });
 
-  it('gives the numbers of the clinic, by day, at night and in an emergency', async () => {
-    expect((await operationOf('sleeve')).calls.map(({ value }) => value)).toEqual([
-      '555 0100',
-      '555 0101',
-      '911',
-    ]);
+  it.each([{}, { plan: { operation_date: undefined } }])(
+    'gives the numbers of the clinic, with a day or without',
+    async (changes) => {
+      const numbers = (await operationOf('sleeve', changes)).calls.map(({ value }) => value);
+      expect(numbers.toSorted()).toEqual(['555 0100', '555 0101', '911']);
+    },
+  );
+
+  it('gives whom the clinic itself names, and when they answer', async () => {
+    const call = {
+      sleeve: [{ who: { en: 'The nurse' }, phone: '555 0107', urgency: ['today'], hours: { en: '8 to 4' } }],
+    };
+    expect((await operationOf('sleeve', {}, { call })).calls).toContainEqual({
+      label: 'The nurse (8 to 4)',
+      value: '555 0107',
+    });
   });
 
   it('warns of what touches the chosen operation, naming no other, and of nothing that touches others alone', async () => {
