@@ -1,9 +1,10 @@
+import { findOpenPoints } from './compose/index.ts';
 import { InternalError } from './diagnostics/diagnostic.ts';
 import { canonicalJson, sha256 } from './io/digest.ts';
 import { documentsOf } from './model/case.ts';
 import type { DocumentKind } from './model/codes.ts';
 import type { Locale } from './model/locale.ts';
-import type { OpenCase, PdfAttachment } from './model/packet.ts';
+import type { OpenCase, PacketState, PdfAttachment } from './model/packet.ts';
 import type { ProvenanceRecord } from './model/provenance.ts';
 import type { Prepared } from './prepare.ts';
 import type { ProvenanceInput } from './provenance/index.ts';
@@ -39,7 +40,7 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     kinds,
     required: kinds.map((kind) => templates.documents.get(kind)?.required ?? []),
     documentIds: kinds.map((_, index) => `${open.case.case}-${language}-${String(index + 1)}-${print}`),
-    state: open.case.example ? 'example' : 'draft',
+    state: stateOf(prepared, open, locale),
     date: open.date,
     digests,
     evidence,
@@ -47,6 +48,11 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     locale,
     otherLocales: [...prepared.locales.values()].filter((other) => other !== locale),
   };
+}
+
+function stateOf({ evidence }: Prepared, open: OpenCase, locale: Locale): PacketState {
+  if (open.case.example) return 'example';
+  return findOpenPoints({ ...open, evidence, locale }).length === 0 ? 'final' : 'draft';
 }
 
 /** The record as it goes into the PDF: one spelling, so that it can be compared byte for byte. */

@@ -64,6 +64,7 @@ export async function makePacket(
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
   const { caseReference } = packet;
+  const { state } = identity;
   const warnings = [...composed.warnings, ...rendered.warnings];
-  return success({ caseReference, language, pdf, provenance, verification }, warnings);
+  return success({ caseReference, language, state, pdf, provenance, verification }, warnings);
 }

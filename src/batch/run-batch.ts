@@ -1,6 +1,6 @@
 import { failure, success } from '../diagnostics/diagnostic.ts';
 import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
-import type { OpenCase } from '../model/packet.ts';
+import type { OpenCase, PacketState } from '../model/packet.ts';
 import { makePacket } from '../pipeline.ts';
 import { describeFault } from '../diagnostics/describe-fault.ts';
 import { openFile } from './open-file.ts';
@@ -26,6 +26,7 @@ interface About {
 interface Made extends About {
   readonly made: true;
   readonly pages: number;
+  readonly state: PacketState;
   /** Absent when nothing was to be written. */
   readonly written: WrittenPacket | undefined;
   readonly warnings: readonly Diagnostic[];
@@ -75,14 +76,15 @@ async function makeOne(
   { prepared, workspace, out }: BatchInput,
   open: OpenCase,
   language: string,
-): Promise<Result<Pick<Made, 'pages' | 'written'>>> {
+): Promise<Result<Pick<Made, 'pages' | 'state' | 'written'>>> {
   const made = await makePacket(prepared, open, language);
   if (!made.ok) return made;
-  const { pages } = made.value.verification;
-  if (out === undefined) return success({ pages, written: undefined }, made.warnings);
+  const { state, verification } = made.value;
+  const { pages } = verification;
+  if (out === undefined) return success({ pages, state, written: undefined }, made.warnings);
   try {
     const written = await writePacket(workspace, out, made.value);
-    return success({ pages, written }, made.warnings);
+    return success({ pages, state, written }, made.warnings);
   } catch {
     const message = `the folder ${out} cannot be written`;
     return failure([{ code: 'FILE_NOT_WRITTEN', severity: 'error', message }]);

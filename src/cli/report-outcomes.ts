@@ -9,7 +9,7 @@ import { printDiagnostics } from './print-diagnostics.ts';
 export function outcomeLine(outcome: Outcome): string {
   const about = `${(outcome.caseReference ?? outcome.file).padEnd(10)}  ${(outcome.language ?? '').padEnd(5)}`;
   if (!outcome.made) return `${about}  not made   ${codesOf(outcome.diagnostics)}`;
-  return `${about}  ${countOf(outcome.pages, 'page').padEnd(9)}  ${outcome.written?.pdf ?? 'can be made'}`;
+  return `${about}  ${countOf(outcome.pages, 'page').padEnd(9)}  ${outcome.state.padEnd(7)}  ${outcome.written?.pdf ?? 'can be made'}`;
 }
 
 /** Why packets were not made, then how many were. */
@@ -36,7 +36,7 @@ export function outcomesAsJson(outcomes: readonly Outcome[]): string {
     language,
     made: rest.made,
     ...(rest.made
-      ? { pages: rest.pages, ...rest.written, warnings: rest.warnings }
+      ? { pages: rest.pages, state: rest.state, ...rest.written, warnings: rest.warnings }
       : { diagnostics: rest.diagnostics }),
   }));
   const made = outcomes.filter((outcome) => outcome.made).length;

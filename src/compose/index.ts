@@ -1,3 +1,4 @@
+export { findOpenPoints } from './open-points.ts';
 export { composeDocument } from './compose-document.ts';
 export type { ComposeInput } from './compose-document.ts';
 export { loadTemplates } from './load-templates.ts';

@@ -25,7 +25,9 @@ export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoin
       page: words.plain('common.furniture.page'),
     },
     phones: [day, night, emergency],
-    tab: words.plain(`common.furniture.tab_${scene.state}`, { count: openPoints }),
+    ...(scene.state === 'final'
+      ? {}
+      : { tab: words.plain(`common.furniture.tab_${scene.state}`, { count: openPoints }) }),
     ...(scene.state === 'draft' ? { draftEdge: words.plain('common.furniture.draft_edge') } : {}),
     continued: words.plain('common.furniture.continued'),
   };

@@ -6,6 +6,11 @@ import type { ComparisonTable } from './comparison.ts';
 import type { DocumentTree } from './document.ts';
 import type { ProvenanceRecord } from './provenance.ts';
 
+/**
+ * example: of an invented person. draft: something is missing, and nobody may sign. final: nothing is.
+ */
+export type PacketState = 'example' | 'draft' | 'final';
+
 /** The trees of one packet: one language, one PDF. */
 export interface PacketTree {
   readonly caseReference: string;
@@ -64,6 +69,7 @@ export interface OpenCase extends CaseRequest {
 export interface FinishedPacket {
   readonly caseReference: string;
   readonly language: string;
+  readonly state: PacketState;
   readonly pdf: Uint8Array;
   readonly provenance: ProvenanceRecord;
   readonly verification: VerificationReport;

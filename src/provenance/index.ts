@@ -1,5 +1,5 @@
 import type { DocumentTree } from '../model/document.ts';
-import type { PacketTree } from '../model/packet.ts';
+import type { PacketState, PacketTree } from '../model/packet.ts';
 import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName, Relation } from '../model/provenance.ts';
 import { statementKind } from '../model/statement.ts';
 import type { StatementKind } from '../model/statement.ts';
@@ -10,7 +10,7 @@ export interface ProvenanceInput {
   readonly packet: PacketTree;
   /** Id of each document, in the order of the packet. */
   readonly documentIds: readonly string[];
-  readonly state: 'example' | 'draft';
+  readonly state: PacketState;
   /** Day the packet is made for, ISO. */
   readonly date: string;
   readonly digests: {

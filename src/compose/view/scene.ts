@@ -5,6 +5,7 @@ import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
+import type { PacketState } from '../../model/packet.ts';
 import type { DocumentReading } from '../../model/reading-level.ts';
 import type { Drawings } from '../drawings/read-drawings.ts';
 import { makeWords } from './words.ts';
@@ -19,7 +20,7 @@ export interface SceneInput {
   /** Null until a treatment is chosen and its day is set. */
   readonly aftercare: AftercarePlan | null;
   readonly locale: Locale;
-  readonly state: 'example' | 'draft';
+  readonly state: PacketState;
   /** ISO date that the pages carry. */
   readonly date: string;
   readonly documentId: string;

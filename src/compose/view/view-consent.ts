@@ -27,7 +27,7 @@ export const consentShape = group({
   /** The panel of an option under study: who oversees it, what is not known. */
   study: studyShape,
   signers: list(text),
-  /** What stands on every field to sign while nobody may. */
+  /** What stands on every field to sign while nobody may; empty on a final. */
   plate: text,
 });
 export type ConsentView = Viewed<typeof consentShape>;
@@ -45,7 +45,7 @@ export function viewConsent(scene: Scene): ConsentView {
     ),
     study: viewStudies({ ...scene, options: [option] }),
     signers: ['patient', 'surgeon', 'witness'].map((key) => scene.words.plain(`consent.sign.${key}`)),
-    plate: scene.words.plain('consent.sign.draft'),
+    plate: scene.state === 'final' ? '' : scene.words.plain('consent.sign.draft'),
   };
 }
 

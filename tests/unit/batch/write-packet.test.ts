@@ -24,7 +24,14 @@ const verification = {
   cautions: 2,
   phones: 21,
 };
-const packet = { caseReference: 'PE-0417', language: 'es', pdf, provenance, verification };
+const packet = {
+  caseReference: 'PE-0417',
+  language: 'es',
+  state: 'draft',
+  pdf,
+  provenance,
+  verification,
+} as const;
 
 describe('a finished packet on the disk', () => {
   it('stands under its case and language, with its record beside it', async () => {

@@ -17,6 +17,7 @@ const made: Outcome = {
   language: 'en',
   made: true,
   pages: 19,
+  state: 'draft',
   written: { pdf: 'out/PE-0417/en/packet.pdf', record: 'out/PE-0417/en/packet.json', sha256: 'abc' },
   warnings: [warning],
 };
@@ -32,7 +33,7 @@ const refused: Outcome = { file: 'b.yaml', made: false, diagnostics: [error('CAS
 describe('what became of a packet', () => {
   it('is one line', () => {
     expect([made, withheld, refused].map(outcomeLine)).toEqual([
-      'PE-0417     en     19 pages   out/PE-0417/en/packet.pdf',
+      'PE-0417     en     19 pages   draft    out/PE-0417/en/packet.pdf',
       'PE-0417     es     not made   VERIFY_NUMBER_ABSENT and 1 more kind',
       'b.yaml             not made   CASE_BAD_UNIT',
     ]);
@@ -47,6 +48,7 @@ describe('what became of a packet', () => {
           language: 'en',
           made: true,
           pages: 19,
+          state: 'draft',
           ...made.written,
           warnings: [warning],
         },

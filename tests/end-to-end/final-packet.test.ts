@@ -1,0 +1,108 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { findOpenPoints } from '../../src/compose/index.ts';
+import { identifyPacket } from '../../src/identify-packet.ts';
+import type { OpenCase, Prepared } from '../../src/index.ts';
+import { makePacket } from '../../src/index.ts';
+import { readBack } from '../../src/verify/read-back.ts';
+import { demand, makeExample, openExample } from '../helpers/example-packets.ts';
+
+// A packet is final when nothing is missing: it carries no mark of a draft, and its fields may be signed.
+
+const reference = 'QB-1128';
+
+interface Setting {
+  readonly prepared: Prepared;
+  readonly open: OpenCase;
+}
+
+/** The example of a consent as if its clinic had approved everything and every word and reference had been checked. */
+async function complete(): Promise<Setting> {
+  const { prepared, open } = await openExample(reference, (text) => text.replace('example: true\n', ''));
+  const reviewed = { by: 'M. Example', on: '2026-10-01' };
+  const locales = new Map([...prepared.locales].map(([tag, locale]) => [tag, { ...locale, reviewed }]));
+  const studies = new Map(
+    [...prepared.evidence.studies].map(([id, study]) => {
+      const { citation_unseen: unseen, ...confirmed } = study;
+      return [id, unseen === undefined ? study : confirmed];
+    }),
+  );
+  const cautions = Object.fromEntries(open.comparison.cautions.map(({ id }) => [id, 'confirmed' as const]));
+  return {
+    prepared: { ...prepared, locales, evidence: { ...prepared.evidence, studies } },
+    open: { ...open, clinic: { ...open.clinic, cautions, approved: { by: 'M. Example', on: '2026-10-01' } } },
+  };
+}
+
+async function textOf(pdf: Uint8Array): Promise<string> {
+  return ((await readBack(pdf))?.pages ?? []).join(' ').replace(/\s+/g, ' ');
+}
+
+describe('a packet to which nothing is missing', () => {
+  let setting: Setting;
+  let text = '';
+
+  beforeAll(async () => {
+    setting = await complete();
+    text = await textOf(demand(await makePacket(setting.prepared, setting.open, 'en')).pdf);
+  });
+
+  it('is final, and nothing in it says draft, example or what is open', () => {
+    expect(identifyPacket(setting.prepared, setting.open, 'en').state).toBe('final');
+    expect(text).toContain('What do I say yes and no to?');
+    expect(text).not.toMatch(/Draft|Do not sign here|Example|points? (is|are) open/);
+  });
+
+  it('is the same packet that as an example says so', async () => {
+    const example = await textOf((await makeExample(reference, 'en')).pdf);
+    expect(example).toContain('Example. This person is invented.');
+    expect(example).toContain('Draft. Do not sign here.');
+  });
+
+  it.each<[string, (given: Setting) => Setting]>([
+    [
+      'words that nobody has reviewed',
+      ({ prepared, open }) => {
+        const locales = [...prepared.locales].map(
+          ([tag, locale]) => [tag, { ...locale, reviewed: null }] as const,
+        );
+        return { prepared: { ...prepared, locales: new Map(locales) }, open };
+      },
+    ],
+    [
+      'a profile that nobody has approved',
+      ({ prepared, open }) => ({ prepared, open: { ...open, clinic: { ...open.clinic, approved: null } } }),
+    ],
+    [
+      'a text of the person that is not in its language',
+      ({ prepared, open }) => {
+        const decision = { ...open.case.decision, matters_most: [{ text: { es: 'Quiero caminar.' } }] };
+        return { prepared, open: { ...open, case: { ...open.case, decision } } };
+      },
+    ],
+    [
+      'a line on the time at home that is not in its language',
+      ({ prepared, open }) => {
+        const { protocol } = open.clinic;
+        const driving = { ...protocol.driving, sleeve: [{ what: { es: 'No maneje.' } }] };
+        return {
+          prepared,
+          open: { ...open, clinic: { ...open.clinic, protocol: { ...protocol, driving } } },
+        };
+      },
+    ],
+    [
+      'evidence whose review is due',
+      ({ prepared, open }) => ({
+        prepared: { ...prepared, evidence: { ...prepared.evidence, nextReview: '2026-01-01' } },
+        open,
+      }),
+    ],
+  ])('is a draft with %s', async (_what, spoil) => {
+    const { prepared, open } = spoil(await complete());
+    expect(identifyPacket(prepared, open, 'en').state).toBe('draft');
+    const locale = prepared.locales.get('en');
+    if (locale === undefined) throw new Error('no locale');
+    expect(findOpenPoints({ ...open, evidence: prepared.evidence, locale })).toHaveLength(1);
+  });
+});
