@@ -4,6 +4,7 @@ import { cellsShown, knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import { idsTogether, outcomeName, shortId, shortLength } from './clinician-ids.ts';
 import { measuredAt, perOf } from './clinician-interval.ts';
+import { sayUnknown } from './clinician-reasons.ts';
 import { isShare } from './say-share.ts';
 import { isWeight } from './say-weight.ts';
 import type { Scene } from './scene.ts';
@@ -13,12 +14,12 @@ type Shown = ShownCell<KnownCell>;
 
 /**
  * Option by option, what the records beside each leading one say, with the pooled figure where enough of them are
- * alike; then what the patient pages call not known although it was studied.
+ * alike; then what the patient pages call not known although it was studied, and why; last what the rest is.
  */
 export function clinicianOthers(scene: Scene): readonly Markup[] {
   const known = knownCells(scene.comparison);
   const cells = cellsShown(scene.comparison).map(({ cell }) => cell);
-  return scene.options.flatMap(({ code, name }) => {
+  const lines = scene.options.flatMap(({ code, name }) => {
     const beside = known.filter(({ cell }) => cell.option === code && cell.others !== undefined);
     const unknown = unknownOnes(
       scene,
@@ -28,6 +29,8 @@ export function clinicianOthers(scene: Scene): readonly Markup[] {
     const lead = bold(scene.words.say('clinician-sheet.others.option', { option: name }));
     return [joined(lead, ...inOneRun(beside.map((shown) => besideOne(scene, shown))), ...unknown)];
   });
+  const isSilent = cells.some((cell) => cell.state === 'not-known' && cell.setAside.length === 0);
+  return isSilent ? [...lines, scene.words.say('clinician-sheet.others.silent')] : lines;
 }
 
 /** Parts of one sentence. */
@@ -75,23 +78,36 @@ function pooledOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[]
   return [words.say('clinician-sheet.pooled', { value, expected, heterogeneity, count: pooled.studies })];
 }
 
-/** Outcomes that have records, none of which fits: those without any need no word on this sheet. */
+/** Outcomes that have records, none of which fits, each with why: those without any are told by the last line. */
 function unknownOnes(scene: Scene, cells: readonly Cell[]): readonly Markup[] {
-  const unknown = cells.filter(({ state, setAside }) => state === 'not-known' && setAside.length > 0);
+  const unknown = cells
+    .filter((cell) => cell.state === 'not-known')
+    .filter(({ setAside }) => setAside.length > 0);
   if (unknown.length === 0) return [];
-  return [
-    scene.words.say('clinician-sheet.others.unknown', { outcomes: outcomesAndTimes(scene, unknown, cells) }),
-  ];
+  const told = unknown.map((cell) => ({ cell, why: sayUnknown(scene, cell.reason) }));
+  const reasons = [...new Map(told.map(({ why }) => [why.markup, why])).values()];
+  const parts = reasons.map((why) => {
+    const those = told.filter((one) => one.why.markup === why.markup).map(({ cell }) => cell);
+    return scene.words.say('clinician-sheet.others.why', {
+      outcomes: outcomesAndTimes(scene, those, cells),
+      why,
+    });
+  });
+  return [scene.words.say('clinician-sheet.others.unknown', { outcomes: attached(...separated(parts)) })];
 }
 
-/** "Weight 5 y, 10 y; A leak": the time only where the option has the same outcome at another time too. */
+function separated(parts: readonly Markup[]): readonly Markup[] {
+  return parts.flatMap((part, index) => (index === 0 ? [part] : [asMarkup('; '), part]));
+}
+
+/** "A leak, weight 5 y/10 y": the time only where the option has the same outcome at another time too. */
 function outcomesAndTimes(scene: Scene, those: readonly Cell[], all: readonly Cell[]): string {
   return [...new Set(those.map(({ outcome }) => outcome))]
     .map((outcome) => {
       const mine = those.filter((cell) => cell.outcome === outcome);
       const asked = all.filter((cell) => cell.outcome === outcome);
       const times = mine.length === asked.length ? [] : mine.map((cell) => shortLength(scene, cell.asked));
-      return [outcomeName(scene, outcome), times.join(', ')].filter((part) => part !== '').join(' ');
+      return [outcomeName(scene, outcome), times.join('/')].filter((part) => part !== '').join(' ');
     })
-    .join('; ');
+    .join(', ');
 }

@@ -1,4 +1,4 @@
-import type { SetAsideReason } from '../../model/comparison.ts';
+import type { MissingReason, SetAsideReason } from '../../model/comparison.ts';
 import type { Markup, TextVariable } from '../../model/locale.ts';
 import { shortId, tied } from './clinician-ids.ts';
 import { reasonVariables } from './say-reason.ts';
@@ -93,5 +93,25 @@ function namesOf({ words, locale }: Scene, reason: SetAsideReason): Readonly<Rec
       return { variant: inLanguage(reason.variant, { language: 'en', document: locale.tag }) };
     default:
       return {};
+  }
+}
+
+/** Why the patient pages call a cell not known, in a phrase: of several records together, else of the nearest one. */
+export function sayUnknown(scene: Scene, reason: MissingReason): Markup {
+  const { words } = scene;
+  const own = `clinician-sheet.unknown.${reason.code}`;
+  const variables = reasonVariables(scene, reason);
+  switch (reason.code) {
+    case 'no-record':
+    case 'not-verified':
+    case 'other-time':
+    case 'not-convertible':
+    case 'contradicted':
+    case 'too-few-people':
+      return words.say(own, variables);
+    default: {
+      const why = sayReason(scene, reason).phrase;
+      return reason.code === 'indication' ? words.say(own, { why }) : why;
+    }
   }
 }

@@ -383,7 +383,9 @@ describe('the clinician sheet', () => {
       })),
     }));
     const text = loose(textOf(compose('clinician-sheet', { ...comparison, topics })));
-    expect(text).toContain('Gastric bypass. Not known: leak; clot; reoperation 30 d; reflux.');
+    expect(text).toContain(
+      'Gastric bypass. Not known: leak, clot, reoperation 30 d, reflux (only counted in another way).',
+    );
     expect(text.match(/first and second operations mixed/g)).toHaveLength(1);
     expect(text).toMatch(
       /first and second operations mixed\s+Gastric bypass: a \(death, leak, bleeding, clot/,

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 
 import { clinicianOthers } from '../../../../src/compose/view/clinician-others.ts';
-import type { Cell, ComparisonTable, KnownCell } from '../../../../src/model/comparison.ts';
+import type {
+  Cell,
+  ComparisonTable,
+  KnownCell,
+  MissingReason,
+  UnknownCell,
+} from '../../../../src/model/comparison.ts';
 import { fiveOptions, makeComparison, unknownCell } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 import { plain, withMainCells } from '../../../helpers/read-tables.ts';
@@ -16,8 +22,16 @@ const pooled = {
   expected: { low: 0.005, high: 0.096 },
 };
 
-async function said(comparison: ComparisonTable, tag = 'en'): Promise<readonly string[]> {
+async function allLines(comparison: ComparisonTable, tag = 'en'): Promise<readonly string[]> {
   return clinicianOthers(await sceneFor(tag, { comparison })).map(({ markup }) => plain(markup));
+}
+
+/** Of cells without any record. */
+const silence = /^(Where a patient page says not known|Donde una hoja del paciente dice)/;
+
+/** The lines of the options. */
+async function said(comparison: ComparisonTable, tag = 'en'): Promise<readonly string[]> {
+  return (await allLines(comparison, tag)).filter((line) => !silence.test(line));
 }
 
 /** The comparison of one topic that has this cell alone; no weights are known. */
@@ -74,10 +88,14 @@ describe('what other studies say', () => {
 
 describe('what the patient pages call not known', () => {
   const aside = [{ record: 'sleeve.x.30d.a', reason: { code: 'pregnancy' as const } }];
-  const unknown = (outcome: string, asked: object, setAside: Cell['setAside'] = aside): Cell => ({
-    ...unknownCell({ option: 'sleeve', outcome, asked }),
-    setAside,
-  });
+  const unknown = (
+    outcome: string,
+    asked: object,
+    {
+      setAside = aside,
+      reason = { code: 'pregnancy' },
+    }: Partial<Pick<UnknownCell, 'setAside' | 'reason'>> = {},
+  ): Cell => ({ ...unknownCell({ option: 'sleeve', outcome, asked }, reason), setAside });
 
   it('names the outcomes that were studied, with the time only where another time of them is known', async () => {
     const cells = [
@@ -86,13 +104,61 @@ describe('what the patient pages call not known', () => {
       unknown('ulcer', { months: 60 }),
       bleeding({}),
       unknown('bleeding', { months: 60 }),
-      unknown('clot', { days: 30 }, []),
+      unknown('clot', { days: 30 }, { setAside: [] }),
     ];
-    expect(await said(withCells(cells))).toEqual(['Sleeve. Not known: leak; ulcer; bleeding 5 y.']);
+    expect(await said(withCells(cells))).toEqual([
+      'Sleeve. Not known: leak, ulcer, bleeding 5 y (not valid in pregnancy).',
+    ]);
+  });
+
+  it('says why of each, once for those that share a reason', async () => {
+    const why = (reason: UnknownCell['reason']): Partial<UnknownCell> => ({ reason });
+    const cells = [
+      unknown('leak', { days: 30 }, why({ code: 'bmi-outside', low: 35, yours: 27 })),
+      unknown('ulcer', { months: 12 }, why({ code: 'other-time', longestMonths: 60 })),
+      unknown('ulcer', { months: 60 }, why({ code: 'not-verified' })),
+      unknown('gallstones', { months: 60 }, why({ code: 'other-time' })),
+      unknown('death', { days: 30 }, why({ code: 'too-few-people', n: 12 })),
+    ];
+    expect(await said(withCells(cells))).toEqual([
+      'Sleeve. Not known: leak (BMI 27.0 outside the range measured); ulcer 1 y, gallstones (at other times only); ulcer 5 y (not read in the study itself); death (only 12 people).',
+    ]);
+  });
+
+  const missing: { readonly [K in MissingReason['code']]?: MissingReason } = {
+    'no-record': { code: 'no-record' },
+    'not-convertible': { code: 'not-convertible' },
+    contradicted: { code: 'contradicted' },
+    'diabetes-only': { code: 'diabetes-only' },
+    'already-has': { code: 'already-has', condition: 'reflux' },
+    'age-outside': { code: 'age-outside', low: 18, high: 60, yours: 70 },
+  };
+
+  it.each(['en', 'es'])('has words for each reason: %s', async (tag) => {
+    for (const reason of Object.values(missing)) {
+      const [line] = await said(withCells([unknown('leak', { days: 30 }, { reason })]), tag);
+      expect(line).toMatch(/\(\S.*\S\)\.$/);
+    }
   });
 
   it('is left out for an option of which all is known or nothing was studied', async () => {
-    expect(await said(withCells([bleeding({}), unknown('clot', { days: 30 }, [])]))).toEqual([]);
+    expect(await said(withCells([bleeding({})]))).toEqual([]);
+    const nothing = unknown('clot', { days: 30 }, { setAside: [] });
+    expect(await said(withCells([bleeding({}), nothing]))).toEqual([]);
+  });
+
+  it('is told in one line for all of which nothing was studied, where there is such', async () => {
+    const whole = withCells([bleeding({})]);
+    const options = whole.options.map((option) => ({
+      ...option,
+      stay: { ...bleeding({}), outcome: 'hospital-stay', id: 'stay' },
+    }));
+    const nothing = unknown('clot', { days: 30 }, { setAside: [] });
+    for (const tag of ['en', 'es']) {
+      expect(await allLines({ ...whole, options }, tag)).toEqual([]);
+      const lines = await allLines({ ...withCells([bleeding({}), nothing]), options }, tag);
+      expect(lines).toEqual([expect.stringMatching(silence)]);
+    }
   });
 
   it('comes option by option in the order of the case', async () => {
