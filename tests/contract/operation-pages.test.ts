@@ -19,6 +19,8 @@ const chosen: readonly (readonly [option: string, earlier: string])[] = [
   ['bypass', afterSleeve],
   ['one-anastomosis-bypass', ''],
   ['one-anastomosis-bypass', afterSleeve],
+  ['sleeve', afterSleeve],
+  ['bypass', afterBand.replace('operation: band', 'operation: one-anastomosis-bypass')],
   ['duodenal-switch', ''],
   ['single-anastomosis-switch', afterSleeve],
   ['band', ''],
