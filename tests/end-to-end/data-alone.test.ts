@@ -80,7 +80,8 @@ describe('an invented option, with an outcome and records, added through data an
     en: [
       'Stomach clasp 199 lb (90 kg)',
       'Stomach clasp not known 17 not known not known',
-      'Stomach clasp 35 not known',
+      'Stomach clasp 35 note 1 not known',
+      '1 This number is not very sure.',
       '29 of 1,731',
       '35 out of 100. Counted: 613 of 1,731',
       '12 out of 100. Counted: 211 of 1,697',
@@ -88,7 +89,8 @@ describe('an invented option, with an outcome and records, added through data an
     es: [
       'Broche gástrico 199 lb (90 kg)',
       'Broche gástrico no se sabe 17 no se sabe no se sabe',
-      'Broche gástrico 35 no se sabe',
+      'Broche gástrico 35 nota 1 no se sabe',
+      '1 Este número no es muy seguro.',
       '29 de 1,731',
       '35 de 100. Se contó: 613 de 1,731',
       '12 de 100. Se contó: 211 de 1,697',
