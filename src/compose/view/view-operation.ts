@@ -1,5 +1,4 @@
 import type { Markup } from '../../model/locale.ts';
-import { undoStatement } from '../../model/statement.ts';
 import type { OperationPicture } from '../drawings/read-drawings.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
@@ -17,7 +16,7 @@ import { originsOf } from './view-rules.ts';
 import { studyShape, viewStudies } from './view-study.ts';
 import { viewUndo } from './view-undo.ts';
 import { viewWhy, whyShape } from './view-why.ts';
-import { joined, standingOn } from './words.ts';
+import { joined } from './words.ts';
 
 export const operationShape = group({
   heading: text,
@@ -119,9 +118,10 @@ function stepsOf(scene: Scene, picture: OperationPicture | undefined): Operation
   );
 }
 
-function staysOf({ words }: Scene, { code, column }: NamedOption): Markup | null {
+/** A plain description, like that of what is done: it holds no figure and stands on no row. */
+function staysOf({ words }: Scene, { code }: NamedOption): Markup | null {
   const key = `operation.stays.${code.replaceAll('-', '_')}`;
-  return words.has(key) ? standingOn([undoStatement(column.figuresFrom)], words.say(key)) : null;
+  return words.has(key) ? words.say(key) : null;
 }
 
 function isWeightKnown({ comparison: { weight } }: Scene, { code }: NamedOption): boolean {
