@@ -22,7 +22,7 @@ export const groupKeys = keySet(
   'patient health pregnancy earlier_operations decision matters_most leaning reasons advised_against',
   'plan interpreter clinic phones surgeons results protocol prefer second_opinion approved',
   'stay time_off visits for_life under_study cautions visiting same_as diet follow_up lifting driving work walking',
-  'wound medicines_after supplements blood_tests advice warnings call',
+  'wound medicines_after supplements blood_tests advice warnings call language_notice',
 );
 
 /** Keys whose value says who the person is or is in free words. Shown themselves; their values never. */

@@ -4,6 +4,7 @@ import {
   CautionIdSchema,
   IsoDateSchema,
   labelSchema,
+  LanguageSchema,
   LocalTextSchema,
   nameSchema,
   OptionCodeSchema,
@@ -94,6 +95,14 @@ export const ClinicProfileSchema = z
       )
       .default([])
       .describe('Whom to ask for a second opinion'),
+    language_notice: z
+      .strictObject({
+        languages: z.array(LanguageSchema).min(1).max(20).describe('Languages of the notice, in order'),
+        phone: PhoneSchema.describe('Whom to call for an interpreter; in quotes'),
+      })
+      .nullable()
+      .default(null)
+      .describe('Notice that language help is free; needed for the document language-notice'),
     cautions: z
       .record(CautionIdSchema, z.enum(['confirmed', 'struck']))
       .default({})

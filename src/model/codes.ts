@@ -11,6 +11,8 @@ export const documentKinds = [
   'vitamins',
   'sources',
   'clinician-sheet',
+  'contents',
+  'language-notice',
 ] as const;
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
@@ -20,10 +22,11 @@ export const homeDocuments: readonly DocumentKind[] = ['homecare', 'warning-sign
 
 /** Named lists of documents for a patient, in order; the clinician sheet is asked for by name. */
 export const packetDocuments = {
-  choosing: ['comparison', 'questions', 'sources'],
-  'going-home': ['homecare', 'warning-signs', 'vitamins'],
+  choosing: ['contents', 'comparison', 'questions', 'sources'],
+  operation: ['contents', 'operation', 'consent'],
+  'going-home': ['contents', 'homecare', 'warning-signs', 'vitamins'],
 } as const satisfies Record<string, readonly DocumentKind[]>;
-export const PacketNameSchema = z.enum(['choosing', 'going-home']);
+export const PacketNameSchema = z.enum(['choosing', 'operation', 'going-home']);
 
 /** Coded words a case may use. Cautions and risk factors of the evidence use the same codes. */
 export const conditionCodes = [

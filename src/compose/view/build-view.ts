@@ -5,10 +5,12 @@ import { body, plainRow } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
 import { viewAsks } from './view-asks.ts';
 import { viewChoices, viewCover } from './view-choices.ts';
+import { viewContents } from './view-contents.ts';
 import { viewConsent } from './view-consent.ts';
 import { viewClinician } from './view-clinician.ts';
 import { viewHealth } from './view-health.ts';
 import { viewHomecare } from './view-homecare.ts';
+import { viewLanguageNotice } from './view-language-notice.ts';
 import { viewLeanChecks } from './view-lean-checks.ts';
 import { viewLines } from './view-lines.ts';
 import { viewMatters } from './view-matters.ts';
@@ -38,6 +40,8 @@ export function buildView(scene: Scene): ViewModel {
   return lazyView<ViewModel>({
     date: () => locale.formatter.date(scene.date),
     surgeon: () => surgeonName(scene),
+    contents: () => viewContents(scene),
+    languageNotice: () => viewLanguageNotice(scene),
     cover: () => viewCover(scene),
     choices: () => viewChoices(scene),
     studies: () => viewStudies(scene),

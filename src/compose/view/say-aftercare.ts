@@ -76,7 +76,7 @@ export function saySpan({ words }: Scene, { count, unit }: Span): string {
 /** "After that every 12 months, for life. The next: January 14, 2030." */
 export function sayRepetition(scene: Scene, { every, next, lastDay }: Repetition): Markup {
   const { words, format } = scene;
-  const given = { span: saySpan(scene, every), next: format.date(next.date) };
+  const given = sayNext(scene, { every, next });
   return lastDay === null
     ? words.say('aftercare.later_for_life', given)
     : words.say('aftercare.later_until', { ...given, until: format.date(lastDay) });
@@ -84,4 +84,12 @@ export function sayRepetition(scene: Scene, { every, next, lastDay }: Repetition
 
 export function upperFirst(said: string): string {
   return said.charAt(0).toUpperCase() + said.slice(1);
+}
+
+/** How long until the next time, and its day. */
+export function sayNext(
+  scene: Scene,
+  { every, next }: Pick<Repetition, 'every' | 'next'>,
+): { readonly span: string; readonly next: string } {
+  return { span: saySpan(scene, every), next: scene.format.date(next.date) };
 }

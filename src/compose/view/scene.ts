@@ -26,6 +26,8 @@ export interface SceneInput {
   readonly documentId: string;
   /** How hard the documents made before this one are to read. */
   readonly readings?: readonly DocumentReading[];
+  /** The other languages that there are. */
+  readonly otherLocales?: readonly Locale[];
   /** What operations do to a body. */
   readonly drawings?: Drawings;
 }

@@ -1,6 +1,6 @@
-import type { Due, TestPlan } from '../../model/aftercare-plan.ts';
+import type { Due, Repetition, TestPlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
-import { forWhom, saySpan, sayRepetition, upperFirst, writtenAt } from './say-aftercare.ts';
+import { forWhom, saySpan, sayNext, sayRepetition, upperFirst, writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -14,7 +14,7 @@ export type CheckRow = Viewed<typeof checkRowsShape>[number];
 export const bloodTestsShape = group({
   /** At most four days to tick side by side. */
   boards: list(group({ columns: list(text), rows: checkRowsShape })),
-  /** Tests without a day within two years. */
+  /** What goes on, where that is the same for all; and tests without a day within two years. */
   later: list(markup),
 });
 export type BloodTestsView = Viewed<typeof bloodTestsShape>;
@@ -29,12 +29,16 @@ export function viewBloodTests(scene: Scene, tests: readonly TestPlan[]): BloodT
   const boards = Array.from({ length: Math.ceil(days.length / mostColumns) }, (_, board) =>
     days.slice(board * mostColumns, (board + 1) * mostColumns),
   );
+  const common = commonRepetition(tests);
   return {
     boards: boards.map((shown) => ({
       columns: shown.map((day) => columnOf(scene, tests, day)),
-      rows: tests.flatMap((plan) => testRow(scene, plan, shown)),
+      rows: tests.flatMap((plan) => testRow(scene, plan, { days: shown, goesOn: common === null })),
     })),
-    later: tests.flatMap((plan) => laterTest(scene, plan)),
+    later: [
+      ...(common === null ? [] : [scene.words.say('vitamins.goes_on', sayNext(scene, common))]),
+      ...tests.flatMap((plan) => laterTest(scene, plan)),
+    ],
   };
 }
 
@@ -45,15 +49,34 @@ function columnOf(scene: Scene, tests: readonly TestPlan[], day: string): string
   return after === null ? date : scene.words.plain('vitamins.column', { span: saySpan(scene, after), date });
 }
 
-function testRow(scene: Scene, plan: TestPlan, days: readonly string[]): readonly CheckRow[] {
+/** How blood tests go on after two years, if it is the same for all of them; it is then said once. */
+function commonRepetition(tests: readonly TestPlan[]): Repetition | null {
+  const blood = tests.filter((plan) => !isScan(plan));
+  const [first = null, ...others] = blood.map(({ then }) => then);
+  const same = others.every(
+    (other) => other?.next.date === first?.next.date && other?.lastDay === first?.lastDay,
+  );
+  return blood.length > 1 && same && first?.lastDay === null ? first : null;
+}
+
+function isScan({ tests }: TestPlan): boolean {
+  return tests.length > 0 && tests.every((test) => test === 'bone-density');
+}
+
+interface Board {
+  readonly days: readonly string[];
+  /** Whether each row says how it goes on. */
+  readonly goesOn: boolean;
+}
+
+function testRow(scene: Scene, plan: TestPlan, { days, goesOn: each }: Board): readonly CheckRow[] {
   const due = days.flatMap((day, index) => (isDue(plan.due, day) ? [String(index + 1)] : []));
   if (due.length === 0) return [];
-  const isScan = plan.tests.length > 0 && plan.tests.every((test) => test === 'bone-density');
   const isLast = days.includes(plan.due.at(-1)?.date ?? '');
-  const goesOn = isLast && plan.then !== null ? [sayRepetition(scene, plan.then)] : [];
+  const goesOn = each && isLast && plan.then !== null ? [sayRepetition(scene, plan.then)] : [];
   return [
     {
-      name: scene.words.plain(isScan ? 'vitamins.scan' : 'vitamins.blood'),
+      name: scene.words.plain(isScan(plan) ? 'vitamins.scan' : 'vitamins.blood'),
       due: due.join(' '),
       lines: [testedIn(scene, plan), ...goesOn].map(body),
     },

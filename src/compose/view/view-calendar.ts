@@ -1,5 +1,5 @@
 import type { AftercarePlan, DatedRule } from '../../model/aftercare-plan.ts';
-import { addDays, weekdays } from '../../model/calendar-day.ts';
+import { addDays, weekdayOf, weekdays } from '../../model/calendar-day.ts';
 import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
 import { planOf, sayPeriod, writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
@@ -16,8 +16,8 @@ export const calendarShape = group({
 });
 export type CalendarView = Viewed<typeof calendarShape>;
 
-/** Six weeks and the day on which they are over. */
-const lastDay = 42;
+/** The day on which six weeks are over; the calendar goes on to the end of that week. */
+const sixWeeks = 42;
 const mostNotes = 2;
 
 /** The first six weeks: what happens on each day, and the stage of eating; none where nothing does after day 0. */
@@ -30,8 +30,10 @@ export function viewCalendars(scene: Scene): readonly CalendarView[] {
 
 function viewCalendar(scene: Scene): CalendarView {
   const plan = planOf(scene);
-  const days = Array.from({ length: lastDay + 1 }, (_, index) => addDays(plan.date, index));
   const first = weekdays.indexOf(scene.locale.firstWeekday);
+  const over = weekdays.indexOf(weekdayOf(addDays(plan.date, sixWeeks)));
+  const rest = daysInWeek - 1 - ((over - first + daysInWeek) % daysInWeek);
+  const days = Array.from({ length: sixWeeks + 1 + rest }, (_, index) => addDays(plan.date, index));
   return {
     firstWeekday: scene.locale.firstWeekday,
     weekdays: Array.from({ length: daysInWeek }, (_, index) =>

@@ -3,10 +3,12 @@ import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
 import { asksShape } from './view-asks.ts';
 import { choicesShape, coverShape } from './view-choices.ts';
+import { contentsShape } from './view-contents.ts';
 import { consentShape } from './view-consent.ts';
 import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
 import { homecareShape } from './view-homecare.ts';
+import { languageNoticeShape } from './view-language-notice.ts';
 import { leanChecksShape } from './view-lean-checks.ts';
 import { lineBoardShape } from './view-lines.ts';
 import { mattersShape } from './view-matters.ts';
@@ -30,6 +32,8 @@ import { rowShape } from './shared-shapes.ts';
 export const viewShape = group({
   date: text,
   surgeon: text,
+  contents: contentsShape,
+  languageNotice: languageNoticeShape,
   cover: coverShape,
   choices: choicesShape,
   studies: studyShape,

@@ -1,3 +1,4 @@
+import { documentsOf } from '../../model/case.ts';
 import type { Case } from '../../model/case.ts';
 import { ClinicProfileSchema } from '../../model/clinic.ts';
 import type { ClinicProfile } from '../../model/clinic.ts';
@@ -14,13 +15,14 @@ interface Both {
   readonly underStudy: readonly string[];
 }
 
-/** What the clinic profile lacks for this case; all warnings, placed in the profile. */
+/** What the clinic profile lacks for this case, placed in the profile; warnings, but for a document that it alone can fill. */
 export function checkClinicForCase(both: Both): Finding[] {
   return [
     ...checkApproval(both),
     ...checkSecondOpinion(both),
     ...checkProtocol(both),
     ...checkForms(both),
+    ...checkNotice(both),
     ...checkLanguages(both),
   ];
 }
@@ -71,6 +73,13 @@ function checkForms({ case: { decision }, clinic, underStudy }: Both): Finding[]
       },
     ];
   });
+}
+
+function checkNotice({ case: asked, clinic }: Both): Finding[] {
+  if (!documentsOf(asked).includes('language-notice') || clinic.language_notice !== null) return [];
+  const message = 'the notice of language help is asked for, and its languages and number are not there';
+  const hint = 'Add language_notice: {languages: [en, es], phone: "555-0100"}, or leave the document out.';
+  return [{ code: 'CLINIC_INCOMPLETE', path: ['language_notice'], at: 'absent', message, hint }];
 }
 
 /** Words of the profile that this case would print, in the languages of the packet. */

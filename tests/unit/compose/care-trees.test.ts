@@ -207,10 +207,12 @@ describe('the calendar', () => {
     return calendar?.weeks.flat() ?? [];
   }
 
-  it('begins with the week of the operation and is over after six weeks', () => {
+  it('begins with the week of the operation and ends with the week in which six weeks are over', () => {
     const all = days();
     expect(all.slice(0, 5).map((one) => one?.label ?? '')).toEqual(['', '', '', '', 'Jan\u00A014']);
-    expect(all.filter((one) => one !== null)).toHaveLength(43);
+    // Six weeks after a Thursday is a Thursday; two days are left of that week.
+    expect(all.filter((one) => one !== null)).toHaveLength(45);
+    expect(all.at(-1)?.label).toBe('27');
     expect(all.filter((one) => one?.label.startsWith('Feb')).map((one) => one?.label)).toEqual([
       'Feb\u00A01',
     ]);

@@ -43,11 +43,12 @@ function inputFor(comparison: ComparisonTable, changes: Partial<ComposeInput> = 
   return {
     kind: 'comparison',
     case: makeCase({ decision: { options: comparison.options.map(({ code }) => code) } }),
-    clinic: makeClinic(),
+    clinic: { ...makeClinic(), language_notice: { languages: ['en', 'es'], phone: '555 0100' } },
     evidence: evidenceFor(comparison),
     comparison,
     aftercare: planAftercare(aftercareInput()),
     locale: localeOf('en'),
+    otherLocales: [localeOf('es')],
     state: 'example',
     date: '2026-11-25',
     documentId: 'T-1-C',

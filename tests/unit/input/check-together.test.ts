@@ -66,6 +66,15 @@ describe('a case together with the clinic profile', () => {
     ]);
   });
 
+  it('refuses the notice of language help where the profile lists no language', () => {
+    const noticed = replaceIn(sampleCase, 'documents: [comparison]', 'documents: [language-notice]');
+    expect(said(pair(noticed, sampleClinic))).toEqual([
+      'error CLINIC_INCOMPLETE clinic.yaml:1 language_notice',
+    ]);
+    const listed = `${sampleClinic}language_notice: {languages: [es], phone: "555-0128"}\n`;
+    expect(said(pair(noticed, listed))).toEqual([]);
+  });
+
   it('keeps a packet a draft when nobody approved the profile', () => {
     const text = replaceIn(sampleClinic, 'approved: {by: Dr. Harun Velde, on: 2026-10-05}\n', '');
     expect(said(pair(sampleCase, text))).toEqual(['warning CASE_DRAFT_ONLY clinic.yaml:1 approved']);

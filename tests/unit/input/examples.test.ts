@@ -37,9 +37,10 @@ describe('the examples', () => {
     expect(example.languages).toEqual(['en', 'es']);
     // Before a choice all that helps to choose; after it the record of the talk and the operation.
     const choosing = ['comparison', 'questions', 'sources', 'clinician-sheet'];
-    const chosen = example.decision.chosen !== null;
     const after = ['consent', 'operation', 'homecare', 'warning-signs', 'vitamins', 'clinician-sheet'];
-    expect(documentsOf(example)).toEqual(chosen ? after : choosing);
+    const home = ['contents', 'homecare', 'warning-signs', 'vitamins', 'language-notice'];
+    const { chosen } = example.decision;
+    expect(documentsOf(example)).toEqual(chosen === null ? choosing : chosen === 'bypass' ? home : after);
   });
 
   it('cover what tells people apart: BMI from 27 to 62, age to 68, units, what was done before, and opinions', () => {
