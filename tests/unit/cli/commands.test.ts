@@ -165,7 +165,9 @@ describe('plainleaf make', () => {
   it('says where the packet is and what to know about it', async () => {
     const { code, out, written } = await call(['make', 'week/a.yaml'], { 'week/a.yaml': short });
     expect(code).toBe(0);
-    expect(out).toMatch(/^QB-0755 +en +\d+ pages +example +out\/QB-0755\/en\/packet\.pdf\n\n1 packet made\.$/m);
+    expect(out).toMatch(
+      /^QB-0755 +en +\d+ pages +example +out\/QB-0755\/en\/packet\.pdf\n\n1 packet made\.$/m,
+    );
     expect(written).toEqual(['out/QB-0755/en/packet.pdf', 'out/QB-0755/en/packet.json']);
   });
 
