@@ -50,6 +50,13 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
   };
 }
 
+/** The identity of one document as a file of its own; it keeps the id that it has in the packet. */
+export function documentAlone(identity: PacketIdentity, index: number): PacketIdentity {
+  const only = <T>(list: readonly T[]): readonly T[] => list.slice(index, index + 1);
+  const { kinds, required, documentIds } = identity;
+  return { ...identity, kinds: only(kinds), required: only(required), documentIds: only(documentIds) };
+}
+
 function stateOf({ evidence }: Prepared, open: OpenCase, locale: Locale): PacketState {
   if (open.case.example) return 'example';
   return findOpenPoints({ ...open, evidence, locale }).length === 0 ? 'final' : 'draft';

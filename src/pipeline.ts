@@ -1,13 +1,14 @@
-import { checkPlan, planAftercare } from './aftercare/index.ts';
+import { checkPlan, planChosen } from './aftercare/index.ts';
 import { compareOptions } from './compare/index.ts';
 import { composePacket } from './compose-packet.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
 import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
 import { attachRecord, identifyPacket } from './identify-packet.ts';
+import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
 import { documentsOf } from './model/case.ts';
-import type { CaseRequest, FinishedPacket, OpenCase } from './model/packet.ts';
+import type { CaseRequest, FinishedPacket, OpenCase, PacketTree } from './model/packet.ts';
 import type { Prepared } from './prepare.ts';
 import { recordProvenance } from './provenance/index.ts';
 import { renderPdf } from './render/index.ts';
@@ -27,22 +28,11 @@ export function openCase({ evidence, known }: Prepared, request: CaseRequest): R
   const together = checkTogether({ ...inputs, files, known, underStudy: underStudy.map(({ code }) => code) });
   if (!together.ok) return together;
   const warnings = [read, profile, compared, together].flatMap((result) => result.warnings);
-  const aftercare = planTheTime(inputs, evidence);
+  const aftercare = planChosen({ ...inputs, evidence });
   const lacks = aftercare === null ? [] : checkPlan(aftercare, documentsOf(inputs.case));
   const refused = lacks.filter(({ severity }) => severity === 'error');
   if (refused.length > 0) return failure(refused);
   return success({ ...request, ...inputs, comparison, aftercare }, [...warnings, ...lacks]);
-}
-
-/** Null until a treatment is chosen and its day is set. */
-function planTheTime(
-  inputs: Pick<OpenCase, 'case' | 'clinic'>,
-  evidence: Prepared['evidence'],
-): OpenCase['aftercare'] {
-  const { decision, plan } = inputs.case;
-  const { operation_date: date } = plan;
-  if (decision.chosen === null || decision.chosen === 'no-operation' || date === undefined) return null;
-  return planAftercare({ ...inputs, evidence, option: decision.chosen, date });
 }
 
 /** Comparison → documents → PDF → read back. What does not come back whole is not handed out. */
@@ -54,17 +44,32 @@ export async function makePacket(
   const identity = identifyPacket(prepared, open, language);
   const composed = composePacket(prepared, open, identity);
   if (!composed.ok) return composed;
-  const packet = composed.value;
+  const { value: packet, warnings } = composed;
+  const finished = await finishPacket(prepared, open, { name: 'packet', identity, packet });
+  return finished.ok ? success(finished.value, [...warnings, ...finished.warnings]) : finished;
+}
+
+export interface Composed {
+  readonly name: FinishedPacket['name'];
+  readonly identity: PacketIdentity;
+  readonly packet: PacketTree;
+}
+
+/** Documents → PDF → read back. */
+export async function finishPacket(
+  { program }: Prepared,
+  open: OpenCase,
+  { name, identity, packet }: Composed,
+): Promise<Result<FinishedPacket>> {
   const provenance = recordProvenance({ ...identity, packet });
   const attachments = [attachRecord(provenance)];
-  const producer = `plainleaf ${prepared.program.version}`;
+  const producer = `plainleaf ${program.version}`;
   const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments });
   if (!rendered.ok) return rendered;
   const { pdf } = rendered.value;
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
-  const { caseReference } = packet;
+  const { caseReference, language } = packet;
   const { state } = identity;
-  const warnings = [...composed.warnings, ...rendered.warnings];
-  return success({ caseReference, language, state, pdf, provenance, verification }, warnings);
+  return success({ name, caseReference, language, state, pdf, provenance, verification }, rendered.warnings);
 }

@@ -1,6 +1,7 @@
 import { failure, success } from '../diagnostics/diagnostic.ts';
 import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { OpenCase, PacketState } from '../model/packet.ts';
+import { makeSeparately } from '../make-separately.ts';
 import { makePacket } from '../pipeline.ts';
 import { describeFault } from '../diagnostics/describe-fault.ts';
 import { openFile } from './open-file.ts';
@@ -13,6 +14,8 @@ export interface BatchInput extends OpenInput {
   readonly files: readonly string[];
   /** Only this language; left out, all that a case asks for. */
   readonly language?: string | undefined;
+  /** Whether each document becomes a file of its own. */
+  readonly separate?: boolean;
   /** Folder for the packets; left out, everything is made and checked, and nothing is written. */
   readonly out?: string | undefined;
 }
@@ -66,27 +69,40 @@ async function* makeAll(input: BatchInput, file: string, opened: Opened): AsyncG
     const made = await guard(() => makeOne(input, opened.value, language));
     // What is said of the case itself is said once.
     const ofCase = index === 0 ? opened.warnings : [];
-    if (made.ok)
-      yield outcome({ ...one, made: true, ...made.value, warnings: [...ofCase, ...made.warnings] });
+    if (made.ok) yield* outcomesOf(one, made.value, [...ofCase, ...made.warnings]);
     else yield outcome({ ...one, made: false, diagnostics: [...ofCase, ...made.diagnostics] });
   }
 }
 
+/** One a file; the warnings are those of all, and told with the first. */
+function* outcomesOf(
+  one: Required<About>,
+  files: readonly MadeFile[],
+  warnings: readonly Diagnostic[],
+): Generator<BatchEvent> {
+  for (const [index, file] of files.entries())
+    yield outcome({ ...one, made: true, ...file, warnings: index === 0 ? warnings : [] });
+}
+
+type MadeFile = Pick<Made, 'pages' | 'state' | 'written'>;
+
 async function makeOne(
-  { prepared, workspace, out }: BatchInput,
+  { prepared, workspace, out, separate = false }: BatchInput,
   open: OpenCase,
   language: string,
-): Promise<Result<Pick<Made, 'pages' | 'state' | 'written'>>> {
-  const made = await makePacket(prepared, open, language);
+): Promise<Result<readonly MadeFile[]>> {
+  const made = await (separate ? makeSeparately : makePacket)(prepared, open, language);
   if (!made.ok) return made;
-  const { state, verification } = made.value;
-  const { pages } = verification;
-  if (out === undefined) return success({ pages, state, written: undefined }, made.warnings);
+  const packets = 'pdf' in made.value ? [made.value] : made.value;
   try {
-    const written = await writePacket(workspace, out, made.value);
-    return success({ pages, state, written }, made.warnings);
+    const files: MadeFile[] = [];
+    for (const packet of packets) {
+      const written = out === undefined ? undefined : await writePacket(workspace, out, packet);
+      files.push({ pages: packet.verification.pages, state: packet.state, written });
+    }
+    return success(files, made.warnings);
   } catch {
-    const message = `the folder ${out} cannot be written`;
+    const message = `the folder ${out ?? ''} cannot be written`;
     return failure([{ code: 'FILE_NOT_WRITTEN', severity: 'error', message }]);
   }
 }

@@ -12,9 +12,7 @@ export interface WrittenPacket {
   readonly sha256: string;
 }
 
-const pdfName = 'packet.pdf';
-
-/** Writes a packet and the record of it to OUT/CASE/LANGUAGE. Each file is whole or not there. */
+/** Writes a packet, or one document of it, and the record of that to OUT/CASE/LANGUAGE. Each file is whole or not there. */
 export async function writePacket(
   workspace: Workspace,
   out: string,
@@ -22,8 +20,8 @@ export async function writePacket(
 ): Promise<WrittenPacket> {
   const folder = join(out, packet.caseReference, packet.language);
   const written = {
-    pdf: join(folder, pdfName),
-    record: join(folder, 'packet.json'),
+    pdf: join(folder, `${packet.name}.pdf`),
+    record: join(folder, `${packet.name}.json`),
     sha256: sha256(packet.pdf),
   };
   await workspace.write(written.pdf, packet.pdf);
@@ -33,10 +31,10 @@ export async function writePacket(
 
 /** What stands beside the PDF: its digest, the provenance record that is also inside it, and the report of its check. */
 function describe(
-  { pdf, provenance, verification }: FinishedPacket,
+  { name, pdf, provenance, verification }: FinishedPacket,
   { sha256: digest }: WrittenPacket,
 ): string {
-  const file = { name: pdfName, bytes: pdf.length, pages: verification.pages, sha256: digest };
+  const file = { name: `${name}.pdf`, bytes: pdf.length, pages: verification.pages, sha256: digest };
   const sorted: unknown = JSON.parse(canonicalJson({ file, provenance, verification }));
   return `${JSON.stringify(sorted, null, 2)}\n`;
 }

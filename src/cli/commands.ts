@@ -34,6 +34,10 @@ const date: OptionSpec = {
 };
 const language: OptionSpec = { name: 'language', value: 'TAG', about: 'only this language, for example en' };
 const out: OptionSpec = { name: 'out', value: 'DIR', about: 'folder for the packets; else out' };
+const separate: OptionSpec = {
+  name: 'separate',
+  about: 'each document as a file of its own, named after its kind',
+};
 const whatIf: OptionSpec = {
   name: 'what-if',
   value: 'CHANGE',
@@ -50,10 +54,10 @@ export const commands: readonly CommandSpec[] = [
     count: [1, many],
     summary: 'make the packets of one or more cases',
     about: [
-      'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone.',
+      'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone; with --separate one of each a document.',
       'A packet that does not come back whole when it is read again is withheld; an older one stays as it was.',
     ],
-    options: [clinic, out, date, language, json],
+    options: [clinic, out, date, language, separate, json],
     load: async () => import('./commands/make.ts'),
   },
   {
@@ -62,7 +66,7 @@ export const commands: readonly CommandSpec[] = [
     count: [1, 1],
     summary: 'make the packets of every case in a folder',
     about: ['One that fails never stops the rest; the end says which were not made, and why.'],
-    options: [clinic, out, date, language, json],
+    options: [clinic, out, date, language, separate, json],
     load: async () => import('./commands/batch.ts'),
   },
   {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { AftercarePlan } from './aftercare-plan.ts';
 import type { Case } from './case.ts';
+import type { DocumentKind } from './codes.ts';
 import type { ClinicProfile } from './clinic.ts';
 import type { ComparisonTable } from './comparison.ts';
 import type { DocumentTree } from './document.ts';
@@ -67,6 +68,8 @@ export interface OpenCase extends CaseRequest {
 
 /** A packet that was made and has come back whole. */
 export interface FinishedPacket {
+  /** Of its files: the packet, or the one document in it. */
+  readonly name: 'packet' | DocumentKind;
   readonly caseReference: string;
   readonly language: string;
   readonly state: PacketState;

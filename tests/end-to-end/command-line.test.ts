@@ -83,7 +83,7 @@ describe('plainleaf make', () => {
         join(folder, 'out/QB-0755', name),
       ),
     );
-    expect(made.out).toMatch(/^QB-0755 +en +\d+ pages +out\/QB-0755\/en\/packet\.pdf$/m);
+    expect(made.out).toMatch(/^QB-0755 +en +\d+ pages +example +out\/QB-0755\/en\/packet\.pdf$/m);
     expect(made.out).toMatch(/^2 packets made\.$/m);
   });
 

@@ -37,7 +37,11 @@ async function run(files: Readonly<Record<string, string>>, changes: Partial<Bat
   const outcomes: readonly Outcome[] = events.flatMap((event) =>
     event.type === 'outcome' ? [event.outcome] : [],
   );
-  return { outcomes, written: [...workspace.files.keys()].filter((path) => path.startsWith('out/')) };
+  return {
+    outcomes,
+    files: workspace.files,
+    written: [...workspace.files.keys()].filter((path) => path.startsWith('out/')),
+  };
 }
 
 function codesOf(outcome: Outcome | undefined): readonly string[] {
@@ -70,6 +74,23 @@ describe('a batch', () => {
       ['FILE_NOT_FOUND'],
     ]);
     expect(written).toEqual(['out/QB-1041/en/packet.pdf', 'out/QB-1041/en/packet.json']);
+  });
+
+  it('writes each document as a file of its own when asked to, with the id that it has in the packet', async () => {
+    const two = shortCase.replace('[questions]', '[questions, clinician-sheet]');
+    const apart = await run({ 'a.yaml': two }, { separate: true });
+    expect(apart.written).toEqual([
+      'out/QB-1041/en/questions.pdf',
+      'out/QB-1041/en/questions.json',
+      'out/QB-1041/en/clinician-sheet.pdf',
+      'out/QB-1041/en/clinician-sheet.json',
+    ]);
+    expect(apart.outcomes.map(({ made }) => made)).toEqual([true, true]);
+    // What is said of the case is said once.
+    expect(apart.outcomes.map((one) => (one.made ? one.warnings.length > 0 : null))[1]).toBe(false);
+    const record = apart.files.get('out/QB-1041/en/clinician-sheet.json');
+    expect(String(record)).toMatch(/document:QB-1041-en-2-/);
+    expect(String(record)).not.toMatch(/document:QB-1041-en-1-/);
   });
 
   it('writes nothing when only asked whether it could', async () => {

@@ -25,6 +25,7 @@ const verification = {
   phones: 21,
 };
 const packet = {
+  name: 'packet',
   caseReference: 'PE-0417',
   language: 'es',
   state: 'draft',
@@ -34,6 +35,15 @@ const packet = {
 } as const;
 
 describe('a finished packet on the disk', () => {
+  it('is named after its document where it holds but one', async () => {
+    const workspace = createMemoryWorkspace();
+    const written = await writePacket(workspace, 'out', { ...packet, name: 'warning-signs' });
+    expect([written.pdf, written.record]).toEqual([
+      'out/PE-0417/es/warning-signs.pdf',
+      'out/PE-0417/es/warning-signs.json',
+    ]);
+  });
+
   it('stands under its case and language, with its record beside it', async () => {
     const workspace = createMemoryWorkspace();
     expect(await writePacket(workspace, 'out', packet)).toEqual({
