@@ -4,41 +4,74 @@ import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import type { DocumentKind } from './model/codes.ts';
+import type { DocumentScore } from './model/document-score.ts';
 import type { DocumentTree } from './model/document.ts';
 import type { OpenCase, PacketTree } from './model/packet.ts';
 import type { DocumentReading } from './model/reading-level.ts';
 import type { Prepared } from './prepare.ts';
 import { readDocument, tooHard } from './readability/index.ts';
+import { scoreDocuments } from './score/index.ts';
 
-/** Kinds that say how hard the others are to read, so they are made after them. */
-const reporting: readonly DocumentKind[] = ['sources', 'clinician-sheet'];
+/**
+ * In this order, each knowing what the ones before came to: what a patient reads; the sources, which say how hard that
+ * is to read; the clinician sheet, which holds all of it against published criteria.
+ */
+const stepOf = (kind: DocumentKind): number => ['sources', 'clinician-sheet'].indexOf(kind) + 1;
 
-/** Every document of a packet, in its order; those that report on the others know how hard they are to read. */
+type Made = ReadonlyMap<DocumentKind, Result<DocumentTree>>;
+
+/** What the documents made so far came to. */
+interface Report {
+  readonly readings?: readonly DocumentReading[];
+  readonly score?: DocumentScore;
+}
+
+/** Every document of a packet, in its order; those that report on the others are made after them, and none twice. */
 export function composePacket(
   prepared: Prepared,
   open: OpenCase,
   identity: PacketIdentity,
 ): Result<PacketTree> {
-  const make = (kind: DocumentKind, readings: readonly DocumentReading[]): Result<DocumentTree> => {
-    const { evidence, templates } = prepared;
-    const documentId = identity.documentIds[identity.kinds.indexOf(kind)] ?? '';
-    return composeDocument({ ...identity, ...open, evidence, templates, kind, documentId, readings });
-  };
-  const first = new Map(identity.kinds.filter(isFirst).map((kind) => [kind, make(kind, [])]));
-  const readings = [...first.values()].flatMap((result) => (result.ok ? [readDocument(result.value)] : []));
-  const composed = identity.kinds.map((kind) => first.get(kind) ?? make(kind, readings));
+  const { evidence, templates } = prepared;
+  const { locale, kinds } = identity;
+  const make = (step: number, report: Report): Made =>
+    new Map(
+      kinds
+        .filter((kind) => stepOf(kind) === step)
+        .map((kind) => {
+          const documentId = identity.documentIds[kinds.indexOf(kind)] ?? '';
+          const input = { ...identity, ...open, ...report, evidence, templates, kind, documentId };
+          return [kind, composeDocument(input)];
+        }),
+    );
+  const first = make(0, {});
+  const readings = treesOf(first).map(readDocument);
+  const sources = make(1, { readings });
+  const documents = [...treesOf(first), ...treesOf(sources)];
+  const score = scoreDocuments({ documents, readings, locale, evidence });
+  const made = new Map([...first, ...sources, ...make(2, { readings, score })]);
+  const last = treesOf(sources).map(readDocument);
+  return assemble(made, { open, identity, readings: [...readings, ...last] });
+}
+
+interface Setting {
+  readonly open: OpenCase;
+  readonly identity: PacketIdentity;
+  /** Of every document for the patient. */
+  readonly readings: readonly DocumentReading[];
+}
+
+function assemble(made: Made, { open, identity, readings }: Setting): Result<PacketTree> {
+  const composed = identity.kinds.flatMap((kind) => made.get(kind) ?? []);
   const documents = composed.flatMap((result) => (result.ok ? [result.value] : []));
   if (documents.length < composed.length) return failAll(composed);
   const title = documents[0]?.title ?? '';
   const author = open.clinic.clinic.name;
   const names = { caseReference: open.case.case, language: identity.locale.tag, title, author };
   const warnings = composed.flatMap((result) => (result.ok ? result.warnings : []));
-  const last = documents
-    .filter(({ kind, audience }) => !isFirst(kind) && audience === 'patient')
-    .map(readDocument);
-  return success({ ...names, documents }, [...warnings, ...[...readings, ...last].flatMap(tooHard)]);
+  return success({ ...names, documents }, [...warnings, ...readings.flatMap(tooHard)]);
 }
 
-function isFirst(kind: DocumentKind): boolean {
-  return !reporting.includes(kind);
+function treesOf(made: Made): readonly DocumentTree[] {
+  return [...made.values()].flatMap((result) => (result.ok ? [result.value] : []));
 }

@@ -6,7 +6,7 @@ import { listLanguages, readLocale } from './read-locale.ts';
 import { faultAt, faultOfAbsent } from './rules/rule.ts';
 import type { Words } from './words.ts';
 
-type Named = Pick<EvidenceBase, 'options' | 'outcomes' | 'metrics' | 'cautions'>;
+type Named = Pick<EvidenceBase, 'options' | 'outcomes' | 'metrics' | 'cautions' | 'criteria'>;
 
 /**
  * Words that the evidence calls for and a language lacks, and words for codes that the evidence does not define. A
@@ -40,7 +40,7 @@ function lacking(words: Words, wanted: readonly string[]): readonly Diagnostic[]
 }
 
 /** Keys of every text that a page may ask for because of the evidence. */
-function wantedKeys({ options, outcomes, metrics, cautions }: Named): readonly string[] {
+function wantedKeys({ options, outcomes, metrics, cautions, criteria }: Named): readonly string[] {
   const each = (start: string, parts: readonly string[]): readonly string[] =>
     parts.map((part) => `${start}.${part}`);
   return [
@@ -51,15 +51,22 @@ function wantedKeys({ options, outcomes, metrics, cautions }: Named): readonly s
     ...outcomes.flatMap(({ code }) => each(`outcomes.${code}`, ['name', 'explained'])),
     ...cautions.map(({ id, basis }) => `cautions.${id}.${basis === 'page' ? 'statement' : 'ask'}`),
     ...metrics.map(({ code }) => `codes.metrics.${code}`),
+    ...criteria.flatMap(({ id, by }) => (by === 'none' ? [] : `criteria.${id}`)),
   ];
 }
 
 /** For each file of words that is ordered by codes of the evidence, the codes there are. */
-function definedCodes({ options, outcomes, cautions }: Named): ReadonlyMap<string, ReadonlySet<string>> {
+function definedCodes({
+  options,
+  outcomes,
+  cautions,
+  criteria,
+}: Named): ReadonlyMap<string, ReadonlySet<string>> {
   return new Map([
     ['options', new Set(options.map(({ code }) => code))],
     ['outcomes', new Set(outcomes.map(({ code }) => code))],
     ['cautions', new Set(cautions.map(({ id }) => id))],
+    ['criteria', new Set(criteria.filter(({ by }) => by !== 'none').map(({ id }) => id))],
   ]);
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 import type { AftercareFact, AftercareSource } from './aftercare.ts';
+import type { Criterion } from './criterion.ts';
 import type {
   Caution,
   CautionCoverage,
@@ -147,6 +148,8 @@ export interface EvidenceBase {
   readonly definitions: readonly Definition[];
   /** What the coded reasons of a surgeon claim. */
   readonly reasons: readonly ReasonRule[];
+  /** What the patient documents are held against. */
+  readonly criteria: readonly Criterion[];
   /** What sources say of the time before and after a treatment; see `whyWithheld` for what may print. */
   readonly aftercare: readonly AftercareFact[];
   readonly aftercareSources: ReadonlyMap<string, AftercareSource>;

@@ -172,6 +172,7 @@ export function makeEvidence(
     riskFactors: parts.riskFactors ?? [],
     definitions: [],
     reasons,
+    criteria: [],
     aftercare: [],
     aftercareSources: new Map(),
   };

@@ -1,4 +1,4 @@
-const stages = '(input|evidence|compare|localize|compose|render|readability|verify|provenance)';
+const stages = '(input|evidence|compare|localize|compose|render|readability|score|verify|provenance)';
 
 /** Third-party package → folders that may use it. */
 const places = {

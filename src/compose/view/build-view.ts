@@ -8,6 +8,7 @@ import { viewChoices, viewCover } from './view-choices.ts';
 import { viewContents } from './view-contents.ts';
 import { viewConsent } from './view-consent.ts';
 import { viewClinician } from './view-clinician.ts';
+import { viewDocumentScore } from './view-document-score.ts';
 import { viewHealth } from './view-health.ts';
 import { viewHomecare } from './view-homecare.ts';
 import { viewLanguageNotice } from './view-language-notice.ts';
@@ -72,6 +73,7 @@ export function buildView(scene: Scene): ViewModel {
     clinician: () => viewClinician(scene),
     weighing: () => viewWeighing(scene),
     leanChecks: () => viewLeanChecks(scene),
+    documentScore: () => viewDocumentScore(scene),
     open: () => viewOpen(scene),
     isDraft: () => scene.state === 'draft',
   });

@@ -4,6 +4,7 @@ import type { ClinicProfile } from '../../model/clinic.ts';
 import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
+import type { DocumentScore } from '../../model/document-score.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
 import type { PacketState } from '../../model/packet.ts';
 import type { DocumentReading } from '../../model/reading-level.ts';
@@ -28,6 +29,8 @@ export interface SceneInput {
   readonly readings?: readonly DocumentReading[];
   /** The other languages that there are. */
   readonly otherLocales?: readonly Locale[];
+  /** How the patient documents of the packet stand against published criteria. */
+  readonly score?: DocumentScore;
   /** What operations do to a body. */
   readonly drawings?: Drawings;
 }

@@ -9,6 +9,7 @@ import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
 import { homecareShape } from './view-homecare.ts';
 import { languageNoticeShape } from './view-language-notice.ts';
+import { documentScoreShape } from './view-document-score.ts';
 import { leanChecksShape } from './view-lean-checks.ts';
 import { lineBoardShape } from './view-lines.ts';
 import { mattersShape } from './view-matters.ts';
@@ -63,6 +64,7 @@ export const viewShape = group({
   clinician: clinicianShape,
   weighing: weighingShape,
   leanChecks: leanChecksShape,
+  documentScore: documentScoreShape,
   open: openShape,
   isDraft: flag,
 });

@@ -11,6 +11,7 @@ import { arithmeticAgrees } from './arithmetic-agrees.ts';
 import { citationComplete } from './citation-complete.ts';
 import { codeKnown } from './code-known.ts';
 import { coverageComplete } from './coverage-complete.ts';
+import { criteriaComplete } from './criteria-complete.ts';
 import { doseStated } from './dose-stated.ts';
 import { favouredWasRead } from './favoured-was-read.ts';
 import { idMatchesContent } from './id-matches-content.ts';
@@ -71,6 +72,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   favouredWasRead,
   coverageComplete,
   reasonsChecked,
+  criteriaComplete,
   aftercareSourcePresent,
   aftercarePlaceSeen,
   aftercareCodeFits,

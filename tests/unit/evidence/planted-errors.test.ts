@@ -254,6 +254,16 @@ const plants: readonly Plant[] = [
     found: 'outcomes:',
   },
   {
+    what: 'a criterion met by a study and looked for on the pages',
+    rule: 'criteria-complete',
+    code: 'EVIDENCE_INVALID',
+    file: 'criteria.yaml',
+    entry: 'k-12',
+    text: '  by: study\n',
+    by: '  by: study\n  check: worksheet\n',
+    found: 'check: worksheet',
+  },
+  {
     what: 'an option about which a caution code is silent',
     rule: 'coverage-complete',
     code: 'EVIDENCE_INVALID',

@@ -63,6 +63,7 @@ describe('the shipped evidence', () => {
       standing: evidence.standing.length,
       riskFactors: evidence.riskFactors.length,
       definitions: evidence.definitions.length,
+      criteria: evidence.criteria.length,
     }).toEqual({
       options: 17,
       outcomes: 108,
@@ -74,6 +75,7 @@ describe('the shipped evidence', () => {
       standing: 36,
       riskFactors: 68,
       definitions: 31,
+      criteria: 88,
     });
   });
 

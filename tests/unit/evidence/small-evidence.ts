@@ -4,9 +4,27 @@ import { checkEvidence, evidenceRules, loadEvidence } from '../../../src/evidenc
 import { readEvidence } from '../../../src/evidence/read-evidence.ts';
 import { canonicalJson, sha256 } from '../../../src/io/digest.ts';
 import { reasonCodes } from '../../../src/model/codes.ts';
+import { criterionCounts } from '../../../src/model/criterion.ts';
 import type { EvidenceBase } from '../../../src/model/evidence.ts';
 import type { Diagnostic } from '../../../src/diagnostics/diagnostic.ts';
 import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
+
+/** As many criteria as each standard has; of the last, three say more. */
+function criteria(): string {
+  const rows = Object.entries(criterionCounts).flatMap(([set, count], at) => {
+    const row = (index: number): string => {
+      const letters = set === 'clear-communication' ? 'cm' : String.fromCharCode(97 + at);
+      const id = `${letters}-${String(index + 1)}`;
+      return `- { id: ${id}, set: ${set}, says: something, by: study, seen: memory }\n`;
+    };
+    const stated = set === 'clear-communication' ? 3 : 0;
+    return Array.from({ length: count - stated }, (_, index) => row(index + stated));
+  });
+  return `${rows.join('')}- { id: cm-1, set: clear-communication, says: one, by: generator, check: lists, seen: page, seen_at: ['https://example.org/c'] }
+- { id: cm-2, set: clear-communication, says: two, by: generator, check: person, after: cm-1, seen: memory }
+- { id: cm-3, set: clear-communication, says: three, by: none, seen: memory }
+`;
+}
 
 /** A whole release with a few entries of each sort, invented, and without any fault. */
 const files = {
@@ -225,6 +243,8 @@ ${reasonCodes
 - code: more-weight-loss
   looks: [{ look: compare, outcomes: [weight-loss], times: weight, than: all, has: more, yes: supports }]
 `,
+  'criteria.yaml': `
+${criteria()}`,
   'aftercare/facts.yaml': `
 - id: fluid.rho
   options: [tablet]

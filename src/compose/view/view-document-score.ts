@@ -1,0 +1,118 @@
+import { clearCommunicationPass } from '../../model/document-score.ts';
+import type {
+  CriterionOutcome,
+  DocumentScore,
+  ScoredCriterion,
+  SetScore,
+} from '../../model/document-score.ts';
+import type { Markup } from '../../model/locale.ts';
+import { denseTable, groupRow } from './dense-table.ts';
+import type { DenseRow } from './dense-table.ts';
+import type { Scene } from './scene.ts';
+import { flag, group, list, markup } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { tableShape } from './shared-shapes.ts';
+import type { TableView } from './shared-shapes.ts';
+import { asMarkup } from './words.ts';
+
+/** How the patient pages stand against published criteria; for clinicians alone. */
+export const documentScoreShape = group({
+  any: flag,
+  /** A line a standard. */
+  lines: list(markup),
+  /** What is not met, and what the pages alone cannot meet. */
+  owed: tableShape,
+  hasOwed: flag,
+});
+export type DocumentScoreView = Viewed<typeof documentScoreShape>;
+
+export function viewDocumentScore(scene: Scene): DocumentScoreView {
+  const { score } = scene;
+  const rows = score === undefined ? [] : owedRows(scene, score);
+  return {
+    any: score !== undefined,
+    lines:
+      score === undefined
+        ? []
+        : [decisionLine(scene, score), materialLine(scene, score), clearLine(scene, score)],
+    owed: denseTable(columnsOf(scene), rows),
+    hasOwed: rows.length > 0,
+  };
+}
+
+/** "10 of 17 (58.8%, 6 not judged)". */
+function points({ words, format }: Scene, { met, applicable, person, percent }: SetScore): string {
+  const said = {
+    met: format.number(met),
+    all: format.number(applicable),
+    percent: format.number(percent ?? 0, 1),
+  };
+  return person === 0
+    ? words.plain('document-score.points', said)
+    : words.plain('document-score.unjudged', { ...said, person: format.number(person) });
+}
+
+/** This standard gives no percentages: all that qualify and certify are needed. */
+function decisionLine({ words, format }: Scene, { sets }: DocumentScore): Markup {
+  if (sets.qualifying.percent === null) return words.say('document-score.no_decision');
+  const count = ({ met, applicable }: SetScore): string =>
+    words.plain('document-score.count', { met: format.number(met), all: format.number(applicable) });
+  return words.say('document-score.decision', {
+    qualifying: count(sets.qualifying),
+    certification: count(sets.certification),
+    quality: count(sets.quality),
+  });
+}
+
+function materialLine(scene: Scene, { sets }: DocumentScore): Markup {
+  return scene.words.say('document-score.material', {
+    understandability: points(scene, sets.understandability),
+    actionability: points(scene, sets.actionability),
+  });
+}
+
+function clearLine(scene: Scene, { sets }: DocumentScore): Markup {
+  const clear = sets['clear-communication'];
+  const verdict = (clear.percent ?? 0) >= clearCommunicationPass ? 'passes' : 'fails';
+  return scene.words.say('document-score.clear', {
+    clear: points(scene, clear),
+    verdict: scene.words.plain(`document-score.${verdict}`),
+    pass: scene.format.number(clearCommunicationPass),
+  });
+}
+
+const widths = { criterion: 50, set: 19, place: 31 } as const;
+
+function columnsOf({ words }: Scene): TableView['columns'] {
+  return Object.entries(widths).map(([key, width]) => ({
+    label: words.plain(`document-score.columns.${key}`),
+    width: String(width),
+    align: 'start',
+  }));
+}
+
+/** Who owes what, what the pages themselves lost first. */
+const owed: readonly CriterionOutcome[] = ['not-met', 'clinic', 'organisation', 'study', 'person'];
+
+function owedRows(scene: Scene, { items }: DocumentScore): readonly DenseRow[] {
+  return owed.flatMap((outcome) => {
+    const rows = items.filter((item) => item.outcome === outcome).map((item) => rowOf(scene, item));
+    return rows.length === 0 ? [] : [groupRow(scene.words.plain(`document-score.owed.${outcome}`)), ...rows];
+  });
+}
+
+function rowOf({ words }: Scene, { criterion, places }: ScoredCriterion): DenseRow {
+  const [place] = places;
+  const where =
+    place === undefined
+      ? ''
+      : place.heading === undefined
+        ? place.title
+        : words.plain('document-score.place', { title: place.title, heading: place.heading });
+  const cells = [
+    words.say(`criteria.${criterion.id}`),
+    asMarkup(words.plain(`document-score.sets.${criterion.set}`)),
+    asMarkup(where),
+  ];
+  return { group: '', cells };
+}

@@ -1,0 +1,2 @@
+export { scoreDocuments } from './score-documents.ts';
+export type { ScoreInput } from './score-documents.ts';
