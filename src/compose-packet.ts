@@ -47,11 +47,17 @@ export function composePacket(
   const first = make(0, {});
   const readings = treesOf(first).map(readDocument);
   const sources = make(1, { readings });
-  const documents = [...treesOf(first), ...treesOf(sources)];
-  const score = scoreDocuments({ documents, readings, locale, evidence });
-  const made = new Map([...first, ...sources, ...make(2, { readings, score })]);
-  const last = treesOf(sources).map(readDocument);
-  return assemble(made, { open, identity, readings: [...readings, ...last] });
+  const report = (): Report => {
+    const documents = [...treesOf(first), ...treesOf(sources)];
+    return { readings, score: scoreDocuments({ documents, readings, locale, evidence }) };
+  };
+  const last = kinds.some((kind) => stepOf(kind) === 2) ? make(2, report()) : [];
+  const made = new Map([...first, ...sources, ...last]);
+  return assemble(made, {
+    open,
+    identity,
+    readings: [...readings, ...treesOf(sources).map(readDocument)],
+  });
 }
 
 interface Setting {

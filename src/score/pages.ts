@@ -8,7 +8,7 @@ import type { DocumentReading } from '../model/reading-level.ts';
 export interface Pages {
   /** Every document for the patient. */
   readonly documents: readonly DocumentTree[];
-  /** Those without the list of sources, which is an annex to look things up in. */
+  /** Those to understand and act on: without what only leads to them, stands behind them or must be there by law. */
   readonly reader: readonly DocumentTree[];
   readonly readings: readonly DocumentReading[];
   readonly locale: Locale;

@@ -1,3 +1,4 @@
+import type { DocumentKind } from '../model/codes.ts';
 import type { Criterion, CriterionSet } from '../model/criterion.ts';
 import type { CriterionOutcome, DocumentScore, ScoredCriterion } from '../model/document-score.ts';
 import type { DocumentTree } from '../model/document.ts';
@@ -22,10 +23,13 @@ export interface ScoreInput {
 /** Sets about a decision: a packet for after it has none to be measured. */
 const aboutDecisions: readonly CriterionSet[] = ['qualifying', 'certification', 'quality'];
 
+/** To find a page, to look a figure up, and what the law wants said in many languages. */
+const annexes: readonly DocumentKind[] = ['contents', 'sources', 'language-notice'];
+
 /** Holds the patient documents of a packet, as they were made, against every criterion. */
 export function scoreDocuments({ documents, evidence, ...input }: ScoreInput): DocumentScore {
   const patient = documents.filter(({ audience }) => audience === 'patient');
-  const reader = patient.filter(({ kind }) => kind !== 'sources');
+  const reader = patient.filter(({ kind }) => !annexes.includes(kind));
   const pages: Pages = { ...input, evidence, documents: patient, reader };
   const alone = evidence.criteria.map((criterion) => judge(criterion, pages));
   const items = alone.map((item) => heldTo(item, alone));

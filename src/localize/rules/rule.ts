@@ -39,7 +39,14 @@ export function allOf({ base, others }: Languages): readonly Words[] {
 }
 
 /** Texts that only clinicians read may use the words of the trade. */
-const forClinicians = ['clinician-sheet.', 'reason-checks.', 'document-score.', 'criteria.', 'codes.effects.', 'missing.set_aside.'];
+const forClinicians = [
+  'clinician-sheet.',
+  'reason-checks.',
+  'document-score.',
+  'criteria.',
+  'codes.effects.',
+  'missing.set_aside.',
+];
 
 export function patientTexts(words: Words): readonly Entry[] {
   return [...words.entries.values()].filter(

@@ -33,7 +33,7 @@ describe('the score of an example packet', () => {
   it.each(exampleCases)('%s names a place for whatever it calls met', async (reference) => {
     const { items } = scoreDocuments(await scoreInputOf(reference, 'en'));
     const met = items.filter(({ outcome }) => outcome === 'met');
-    expect(met.length).toBeGreaterThan(20);
+    expect(met.length).toBeGreaterThan(15);
     expect(met.filter(({ places }) => places.length === 0).map(({ criterion }) => criterion.id)).toEqual([]);
   });
 

@@ -23,7 +23,7 @@ const words = {
   'locales/en/outcomes.yaml': 'leak:\n  name: A leak\n  explained: It leaks.\n',
   'locales/en/cautions.yaml': 'reflux-sleeve:\n  statement: c\nsmoking-sleeve:\n  ask: d\n',
   'locales/en/codes.yaml': 'metrics:\n  TWL: e\n',
-  'locales/en/criteria.yaml': 'a-1: f\n',
+  'locales/en/criteria.yaml': 'a-1: g\na-2: h\n',
 };
 
 const option = { name: 'x', kind: 'operation', meaning: 'x', maturity: 'established' } as const;
@@ -42,6 +42,7 @@ const evidence = {
   metrics: [{ code: 'TWL', unit: '%', meaning: 'x' }],
   criteria: [
     { id: 'a-1', set: 'actionability', says: 'x', by: 'generator', check: 'lists', seen: 'memory' } as const,
+    { id: 'a-2', set: 'actionability', says: 'x', by: 'study', seen: 'memory' } as const,
     { id: 'c-7', set: 'certification', says: 'x', by: 'none', seen: 'memory' } as const,
   ],
 };
@@ -92,7 +93,7 @@ describe('the words that the evidence calls for', () => {
       key: 'cautions.smoking-sleeve.ask',
     },
     { what: 'a metric', file: 'codes.yaml', text: 'metrics:\n  TWL: e\n', key: 'codes.metrics.TWL' },
-    { what: 'a criterion that can be met', file: 'criteria.yaml', text: 'a-1: f\n', key: 'criteria.a-1' },
+    { what: 'a criterion that can be met', file: 'criteria.yaml', text: 'a-1: g\n', key: 'criteria.a-1' },
   ])('are those of $what', async ({ file, text, key }) => {
     const path = `locales/en/${file}`;
     const whole = words[path as keyof typeof words];
