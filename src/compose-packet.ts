@@ -9,7 +9,7 @@ import type { DocumentTree } from './model/document.ts';
 import type { OpenCase, PacketTree } from './model/packet.ts';
 import type { DocumentReading } from './model/reading-level.ts';
 import type { Prepared } from './prepare.ts';
-import { readDocument, tooHard } from './readability/index.ts';
+import { readDocument, tooHard, tooPassive } from './readability/index.ts';
 import { scoreDocuments } from './score/index.ts';
 
 /**
@@ -74,7 +74,11 @@ function assemble(made: Made, { open, identity, readings }: Setting): Result<Pac
   const title = documents[0]?.title ?? '';
   const author = open.clinic.clinic.name;
   const names = { caseReference: open.case.case, language: identity.locale.tag, title, author };
-  const warnings = composed.flatMap((result) => (result.ok ? result.warnings : []));
+  const forPatients = documents.filter(({ audience }) => audience === 'patient');
+  const warnings = [
+    ...composed.flatMap((result) => (result.ok ? result.warnings : [])),
+    ...forPatients.flatMap((tree) => tooPassive(tree, identity.locale.passive)),
+  ];
   return success({ ...names, documents }, [...warnings, ...readings.flatMap(tooHard)]);
 }
 

@@ -121,8 +121,8 @@ export const dataCodes = {
   },
   READING_LEVEL: {
     stage: 'words',
-    when: 'a document for a patient is harder to read than it should be',
-    todo: 'Use shorter words and sentences.',
+    when: 'a document for a patient is harder to read than it should be, or too seldom says who does something',
+    todo: 'Use shorter words and sentences; say who does it.',
   },
   LOCALE_UNKNOWN: {
     stage: 'words',

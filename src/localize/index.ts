@@ -26,6 +26,7 @@ export async function openLocale(workspace: Workspace, folder: string, tag: stri
     tag,
     direction: settings.direction,
     firstWeekday: settings.first_weekday,
+    passive: settings.passive,
     name: settings.name,
     translator: makeTranslator(words, formatter),
     formatter,

@@ -23,6 +23,17 @@ export const LocaleSettingsSchema = z
         only_with_count: words.describe('In a patient text only beside a figure'),
       })
       .describe('Words that mislead about chance'),
+    passive: z
+      .strictObject({
+        verbs: words.describe('Forms of the verb that makes a passive: is, was, be'),
+        between: words.describe('Words that may stand between it and the participle: not, also'),
+        endings: words.describe('Endings of regular participles: ed'),
+        participles: words.describe('Participles with other endings: done'),
+        others: words.describe('Words with such an ending that are no participles: hundred'),
+      })
+      .nullable()
+      .default(null)
+      .describe('How this language says that something is done to somebody; null: not checked'),
     sentence_words: z.int().min(10).max(60).describe('Longer patient sentences draw a warning'),
     reviewed: z
       .strictObject({ by: z.string().min(1), on: IsoDateSchema })

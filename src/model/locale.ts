@@ -49,12 +49,24 @@ export interface Formatter {
   readonly weightRange: (lowKg: number, highKg: number, units: WeightUnits) => string;
 }
 
+/** Words by which a passive sentence is told: `is` … `done`. All in small letters. */
+export interface PassiveWords {
+  readonly verbs: readonly string[];
+  readonly between: readonly string[];
+  readonly endings: readonly string[];
+  readonly participles: readonly string[];
+  /** Words that end like a participle and are none. */
+  readonly others: readonly string[];
+}
+
 export interface Locale {
   readonly tag: string;
   readonly direction: 'ltr' | 'rtl';
   readonly name: string;
   /** The day with which a week of a calendar begins. */
   readonly firstWeekday: Weekday;
+  /** How a passive is told; null where that is not known. */
+  readonly passive: PassiveWords | null;
   readonly translator: Translator;
   readonly formatter: Formatter;
   /** Words that only this language has, for the read-back gate's language check. */

@@ -1,7 +1,9 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
+import type { PassiveWords } from '../model/locale.ts';
 import type { DocumentReading } from '../model/reading-level.ts';
 import { expectedText } from '../model/tree-text.ts';
+import { findPassives } from '../model/passive-voice.ts';
 import { scoreTexts } from './score-texts.ts';
 
 /** References to publications hold titles that others wrote, and addresses. */
@@ -12,15 +14,42 @@ const endsAsSentence = /[.!?:]["”»)]?$/u;
  * How hard the running text of a document is: whole sentences, not names, numbers, cells of tables and references. Where
  * there is none, as on a page of signs, each line counts as a sentence.
  */
-export function readDocument({ kind, title, language, ...tree }: DocumentTree): DocumentReading {
-  const texts = expectedText({ kind, title, language, ...tree })
-    .filter(({ kind: textKind, text }) => textKind === 'paragraph' && !reference.test(text))
+export function readDocument(tree: DocumentTree): DocumentReading {
+  const { kind, title, language } = tree;
+  const lines = runningText(tree);
+  const results = scoreTexts(wholeSentences(lines), language);
+  return { kind, title, results: results.length > 0 ? results : scoreTexts(lines, language) };
+}
+
+function runningText(tree: DocumentTree): readonly string[] {
+  return expectedText(tree)
+    .filter(({ kind, text }) => kind === 'paragraph' && !reference.test(text))
     .map(({ text }) => text.trim());
-  const results = scoreTexts(
-    texts.filter((text) => endsAsSentence.test(text)),
-    language,
-  );
-  return { kind, title, results: results.length > 0 ? results : scoreTexts(texts, language) };
+}
+
+function wholeSentences(lines: readonly string[]): readonly string[] {
+  return lines.filter((line) => endsAsSentence.test(line));
+}
+
+/** The working rule for pages that people understand: four sentences in five are active (PMC5839932, table 7). */
+const mostPassive = 0.2;
+/** Fewer sentences say nothing about how a page is written. */
+const fewestSentences = 10;
+
+/** A warning for a patient's document in which too many sentences do not say who does something. */
+export function tooPassive(tree: DocumentTree, words: PassiveWords | null): readonly Diagnostic[] {
+  if (words === null) return [];
+  const { sentences, passive } = findPassives(wholeSentences(runningText(tree)), words);
+  if (sentences < fewestSentences || passive.length <= sentences * mostPassive) return [];
+  const share = `${String(passive.length)} of ${String(sentences)}`;
+  return [
+    {
+      code: 'READING_LEVEL',
+      severity: 'warning',
+      message: `${tree.kind} does not say in ${share} sentences who does something`,
+      hint: 'Say who does it: "The surgeon cuts", not "is cut".',
+    },
+  ];
 }
 
 /** A warning for each formula by which a patient's document is harder than it should be. */

@@ -10,6 +10,8 @@ import {
   smogGrade,
   szigrisztPazos,
 } from '../../src/readability/formulas.ts';
+import { findPassives } from '../../src/model/passive-voice.ts';
+import { realLocale } from '../helpers/compose-inputs.ts';
 import { syllable } from 'syllable';
 
 const address = [
@@ -35,6 +37,23 @@ describe('the Gettysburg Address', () => {
     // style prints 3 + sqrt(30 P / S) = 10.3 for 18 long words; the exact form is 1.043 sqrt(30 P / S) + 3.1291.
     const exact = smogGrade({ ...counts, longWords: 18 });
     expect((exact - 3.1291) / 1.043 + 3).toBeCloseTo(10.3, 1);
+  });
+});
+
+describe('passive sentences', () => {
+  it('are among those in which style finds a form of "to be", and by hand five in the address', async () => {
+    const { passive: words } = await realLocale('en');
+    if (words === null) throw new Error('no words');
+    const { sentences, passive } = findPassives(address, words);
+    expect(sentences).toBe(10);
+    // style counts six of ten: it also takes "It is altogether fitting", which is none.
+    expect(passive.map((sentence) => sentence.split(' ').slice(0, 4).join(' '))).toEqual([
+      'Four score and seven',
+      'Now we are engaged',
+      'We are met on',
+      'It is for us',
+      'It is rather for',
+    ]);
   });
 });
 

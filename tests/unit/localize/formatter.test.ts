@@ -13,6 +13,7 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   range_word: rangeWord,
   common_words: [],
   misleading: { never: [], only_with_count: [] },
+  passive: null,
   sentence_words: 24,
   reviewed: null,
 });

@@ -92,6 +92,7 @@ function locale(
     direction: 'ltr',
     name: tag,
     firstWeekday: 'monday',
+    passive: null,
     translator: { text: (key) => texts[key] ?? unused(), has: (key) => key in texts },
     formatter: {
       number: unused,
