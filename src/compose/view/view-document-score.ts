@@ -81,7 +81,7 @@ function clearLine(scene: Scene, { sets }: DocumentScore): Markup {
   });
 }
 
-const widths = { criterion: 50, set: 19, place: 31 } as const;
+const widths = { criterion: 46, set: 25, place: 29 } as const;
 
 function columnsOf({ words }: Scene): TableView['columns'] {
   return Object.entries(widths).map(([key, width]) => ({
@@ -96,23 +96,42 @@ const owed: readonly CriterionOutcome[] = ['not-met', 'clinic', 'organisation', 
 
 function owedRows(scene: Scene, { items }: DocumentScore): readonly DenseRow[] {
   return owed.flatMap((outcome) => {
-    const rows = items.filter((item) => item.outcome === outcome).map((item) => rowOf(scene, item));
+    const rows = rowsOf(
+      scene,
+      items.filter((item) => item.outcome === outcome),
+    );
     return rows.length === 0 ? [] : [groupRow(scene.words.plain(`document-score.owed.${outcome}`)), ...rows];
   });
 }
 
-function rowOf({ words }: Scene, { criterion, places }: ScoredCriterion): DenseRow {
-  const [place] = places;
-  const where =
-    place === undefined
-      ? ''
-      : place.heading === undefined
-        ? place.title
-        : words.plain('document-score.place', { title: place.title, heading: place.heading });
-  const cells = [
-    words.say(`criteria.${criterion.id}`),
-    asMarkup(words.plain(`document-score.sets.${criterion.set}`)),
-    asMarkup(where),
-  ];
-  return { group: '', cells };
+/** Where two standards ask the same in the same words, it is said once, with both. */
+function rowsOf(scene: Scene, items: readonly ScoredCriterion[]): readonly DenseRow[] {
+  const { words } = scene;
+  const said = items.map(({ criterion, places }) => ({
+    asks: words.say(`criteria.${criterion.id}`),
+    set: words.plain(`document-score.sets.${criterion.set}`),
+    where: whereOf(scene, places),
+  }));
+  const alike = (row: (typeof said)[number]) =>
+    said.filter(({ asks, where }) => asks.markup === row.asks.markup && where === row.where);
+  return said
+    .filter((row) => alike(row)[0] === row)
+    .map((row) => ({
+      group: '',
+      cells: [
+        row.asks,
+        asMarkup(
+          alike(row)
+            .map(({ set }) => set)
+            .join('; '),
+        ),
+        asMarkup(row.where),
+      ],
+    }));
+}
+
+function whereOf({ words }: Scene, [place]: ScoredCriterion['places']): string {
+  if (place === undefined) return '';
+  const { title, heading } = place;
+  return heading === undefined ? title : words.plain('document-score.place', { title, heading });
 }

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
+import { expectedText } from '../../../src/model/tree-text.ts';
 import { scoreDocuments } from '../../../src/score/index.ts';
 import { exampleCases } from '../../helpers/example-packets.ts';
 import { describeScore, outcomesOf, scoreInputOf } from '../../helpers/score-example.ts';
@@ -35,6 +36,19 @@ describe('the score of an example packet', () => {
     const met = items.filter(({ outcome }) => outcome === 'met');
     expect(met.length).toBeGreaterThan(15);
     expect(met.filter(({ places }) => places.length === 0).map(({ criterion }) => criterion.id)).toEqual([]);
+  });
+
+  it.each(exampleCases)('%s is printed on its clinician sheet, line by line', async (reference) => {
+    const input = await scoreInputOf(reference, 'en');
+    const { items, sets } = scoreDocuments(input);
+    const sheet = input.documents.find(({ kind }) => kind === 'clinician-sheet');
+    const said = sheet === undefined ? [] : expectedText(sheet).map(({ text }) => text);
+    const clear = sets['clear-communication'];
+    const line = `Clear communication (CDC): ${String(clear.met)} of ${String(clear.applicable)} (`;
+    expect(said.some((text) => text.startsWith(line))).toBe(sheet !== undefined);
+    const owed = items.filter(({ outcome }) => outcome !== 'met' && outcome !== 'not-applicable');
+    const words = owed.map(({ criterion: { says } }) => `${says.slice(0, 1).toUpperCase()}${says.slice(1)}`);
+    expect(words.filter((text) => said.includes(text))).toEqual(sheet === undefined ? [] : words);
   });
 
   it('calls nothing met that only a study, or nobody, could bring', async () => {

@@ -96,6 +96,16 @@ describe('the score on the clinician sheet', () => {
     ]);
   });
 
+  it('says once, with both standards, what two of them ask in the same words', async () => {
+    const asked = [item('u-7', 'person'), { ...item('m-17', 'person') }];
+    const [first, second] = asked;
+    const items = [first, { ...second, criterion: { ...second?.criterion, set: 'clear-communication' } }];
+    const score = scoreOf({}, items as DocumentScore['items']);
+    const { owed } = viewDocumentScore(await sceneFor('en', { score }));
+    expect(owed.rows).toHaveLength(2);
+    expect(owed.rows[1]?.cells[1]?.lines[0]?.words.markup).toBe('Understandable; Clear communication');
+  });
+
   it('is not there where nothing was held against criteria', async () => {
     const view = viewDocumentScore(await sceneFor('en'));
     expect(view).toMatchObject({ any: false, lines: [], hasOwed: false });
