@@ -27,6 +27,7 @@ export async function openLocale(workspace: Workspace, folder: string, tag: stri
     direction: settings.direction,
     firstWeekday: settings.first_weekday,
     passive: settings.passive,
+    readerWords: settings.reader_words,
     name: settings.name,
     translator: makeTranslator(words, formatter),
     formatter,

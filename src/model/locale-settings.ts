@@ -34,6 +34,7 @@ export const LocaleSettingsSchema = z
       .nullable()
       .default(null)
       .describe('How this language says that something is done to somebody; null: not checked'),
+    reader_words: words.describe('Words with which a text speaks to its reader: you, your'),
     sentence_words: z.int().min(10).max(60).describe('Longer patient sentences draw a warning'),
     reviewed: z
       .strictObject({ by: z.string().min(1), on: IsoDateSchema })

@@ -67,6 +67,8 @@ export interface Locale {
   readonly firstWeekday: Weekday;
   /** How a passive is told; null where that is not known. */
   readonly passive: PassiveWords | null;
+  /** Words with which a text speaks to its reader, in small letters; empty where that is not known. */
+  readonly readerWords: readonly string[];
   readonly translator: Translator;
   readonly formatter: Formatter;
   /** Words that only this language has, for the read-back gate's language check. */

@@ -10,7 +10,7 @@ const sentenceEnd = /(?<=[.!?:;…]["”»)]?)\s+/u;
 
 /**
  * Sentences in which a form of the verb is followed by a participle, with nothing between but the words that may stand
- * there. It reads words, not grammar: "is gone" is none, "is closed" is one.
+ * there. It reads words, not grammar: "is gone" and "is not known" are none, "is closed" is one.
  */
 export function findPassives(texts: readonly string[], words: PassiveWords): PassiveShare {
   const sentences = texts
@@ -20,7 +20,7 @@ export function findPassives(texts: readonly string[], words: PassiveWords): Pas
 }
 
 function isPassive(sentence: string, words: PassiveWords): boolean {
-  const said = sentence.toLowerCase().match(/\p{L}[\p{L}’'-]*/gu) ?? [];
+  const said = wordsIn(sentence);
   return said.some((word, index) => {
     if (!words.verbs.includes(word)) return false;
     const rest = said.slice(index + 1);
@@ -35,4 +35,9 @@ function isParticiple(word: string, { endings, participles, others }: PassiveWor
     participles.includes(word) ||
     endings.some((ending) => word.length > ending.length + 1 && word.endsWith(ending))
   );
+}
+
+/** Words in small letters. */
+export function wordsIn(text: string): readonly string[] {
+  return text.toLowerCase().match(/\p{L}[\p{L}’'-]*/gu) ?? [];
 }

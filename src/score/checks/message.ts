@@ -1,7 +1,7 @@
+import { findPassives } from '../../model/passive-voice.ts';
 import type { Block, DocumentTree } from '../../model/document.ts';
 import { foundAt, forPerson, inEach, missing, unless } from '../check.ts';
 import type { Check } from '../check.ts';
-import { formsOf } from '../languages.ts';
 import { blocksOf } from '../pages.ts';
 import type { Placed } from '../pages.ts';
 import { textOf, textsOf } from '../words-of.ts';
@@ -51,8 +51,8 @@ export const messagePictured: Check = (pages) => foundAt(pictures(pages));
 
 /** Titles, openings and steps without a passive verb. */
 export const activeMessage: Check = (pages) => {
-  const passive = formsOf(pages.locale.tag)?.passive;
-  if (passive === undefined) return forPerson;
+  const { passive } = pages.locale;
+  if (passive === null) return forPerson;
   const said = [
     ...pages.reader.flatMap((tree) =>
       tops(tree, 3).map((placed) => ({ placed, text: openingText(placed.block) })),
@@ -64,7 +64,7 @@ export const activeMessage: Check = (pages) => {
   ].filter(({ text }) => text !== '');
   if (said.length === 0) return missing;
   return unless(
-    said.filter(({ text }) => passive.test(text)).map(({ placed }) => placed),
+    said.filter(({ text }) => findPassives([text], passive).passive.length > 0).map(({ placed }) => placed),
     said.map(({ placed }) => placed),
   );
 };

@@ -1,9 +1,9 @@
 import type { DocumentTree } from '../../model/document.ts';
+import { findPassives, wordsIn } from '../../model/passive-voice.ts';
 import type { TextPiece } from '../../model/text-piece.ts';
 import { expectedText } from '../../model/tree-text.ts';
 import { foundAt, forPerson, inEach, missing, unless } from '../check.ts';
 import type { Check, Finding } from '../check.ts';
-import { formsOf } from '../languages.ts';
 import { blocksOf } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
 import { countWords, textOf } from '../words-of.ts';
@@ -61,15 +61,13 @@ export const everydayWords: Check = ({ readings, reader }) => {
 const activeShare = 0.8;
 
 export const activeVoice: Check = (pages) => {
-  const passive = formsOf(pages.locale.tag)?.passive;
-  if (passive === undefined) return forPerson;
+  const { passive } = pages.locale;
+  if (passive === null) return forPerson;
   const said = running(pages);
   const shareOf = (tree: DocumentTree): number => {
-    const sentences = said
-      .filter((one) => one.tree === tree)
-      .flatMap(({ piece }) => piece.text.split(/(?<=[.!?])\s+/u));
-    const active = sentences.filter((sentence) => !passive.test(sentence));
-    return sentences.length === 0 ? 1 : active.length / sentences.length;
+    const texts = said.filter((one) => one.tree === tree).map(({ piece }) => piece.text);
+    const { sentences, passive: found } = findPassives(texts, passive);
+    return sentences === 0 ? 1 : 1 - found.length / sentences;
   };
   const tops = pages.reader.flatMap((tree) => tree.blocks.slice(0, 1).map((block) => ({ tree, block })));
   return unless(
@@ -137,9 +135,11 @@ export const shortChunks: Check = (pages) => {
 
 /** Every document speaks to the reader. */
 export const speaksToReader: Check = (pages) => {
-  const words = formsOf(pages.locale.tag)?.reader;
-  if (words === undefined) return forPerson;
-  const said = running(pages).filter(({ piece }) => words.test(piece.text));
+  const { readerWords } = pages.locale;
+  if (readerWords.length === 0) return forPerson;
+  const said = running(pages).filter(({ piece }) =>
+    wordsIn(piece.text).some((word) => readerWords.includes(word)),
+  );
   const first = pages.reader.flatMap((tree) => said.find((one) => one.tree === tree) ?? []);
   return inEach(pages.reader, first.flatMap(blockOf));
 };

@@ -14,6 +14,7 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   common_words: [],
   misleading: { never: [], only_with_count: [] },
   passive: null,
+  reader_words: [],
   sentence_words: 24,
   reviewed: null,
 });

@@ -254,7 +254,11 @@ describe('a criterion of the packet for choosing', () => {
 
   it('is left to a person in a language of which nothing is known', () => {
     const outcomes = outcomesOf(
-      scoreDocuments({ ...input, readings: [], locale: { ...input.locale, tag: 'vi' } }),
+      scoreDocuments({
+        ...input,
+        readings: [],
+        locale: { ...input.locale, tag: 'vi', passive: null, readerWords: [] },
+      }),
     );
     expect(['u-3', 'u-5', 'a-21', 'm-6'].map((id) => outcomes.get(id))).toEqual(
       Array.from({ length: 4 }, () => 'person'),

@@ -93,6 +93,7 @@ function locale(
     name: tag,
     firstWeekday: 'monday',
     passive: null,
+    readerWords: [],
     translator: { text: (key) => texts[key] ?? unused(), has: (key) => key in texts },
     formatter: {
       number: unused,
