@@ -54,7 +54,8 @@ export const commands: readonly CommandSpec[] = [
     count: [1, many],
     summary: 'make the packets of one or more cases',
     about: [
-      'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone; with --separate one of each a document.',
+      'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone.',
+      'With --separate a file of each for every document, for example warning-signs.pdf.',
       'A packet that does not come back whole when it is read again is withheld; an older one stays as it was.',
     ],
     options: [clinic, out, date, language, separate, json],

@@ -77,7 +77,8 @@ function freeTexts(input: OpenInput): readonly LocalText[] {
   ];
 }
 
-function speaksOfHome({ case: asked }: OpenInput): boolean {
+/** Whether the packet has pages on the time after the treatment. */
+export function speaksOfHome({ case: asked }: Pick<OpenInput, 'case'>): boolean {
   return documentsOf(asked).some((kind) => homeDocuments.includes(kind));
 }
 

@@ -1,4 +1,5 @@
 import type { Markup } from '../../model/locale.ts';
+import { clinicianAftercare } from './clinician-aftercare.ts';
 import { clinicianCautions } from './clinician-cautions.ts';
 import { clinicianBackground, clinicianFacts } from './clinician-facts.ts';
 import { clinicianFigures } from './clinician-figures.ts';
@@ -26,6 +27,8 @@ export const clinicianShape = group({
   setAside: tableShape,
   hasSetAside: flag,
   ids: markup,
+  /** What no page says of the time after the treatment, by why. */
+  aftercare: list(markup),
 });
 export type ClinicianView = Viewed<typeof clinicianShape>;
 
@@ -49,6 +52,7 @@ export function viewClinician(scene: Scene): ClinicianView {
     setAside,
     hasSetAside: setAside.rows.length > 0,
     ids: clinicianKey(scene),
+    aftercare: clinicianAftercare(scene),
   };
 }
 

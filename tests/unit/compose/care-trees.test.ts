@@ -57,19 +57,21 @@ interface Asked {
   readonly clinic?: ClinicProfile;
   readonly health?: CaseChanges['health'];
   readonly tag?: string;
+  readonly documents?: readonly DocumentKind[];
 }
 
 function make(
   kind: DocumentKind,
-  { option = 'sleeve', clinic = exampleClinic, health = {}, tag = 'en' }: Asked = {},
+  { option = 'sleeve', clinic = exampleClinic, health = {}, tag = 'en', documents = [kind] }: Asked = {},
 ): Made {
   const comparison = makeComparison([option, 'no-operation']);
   const evidence = { ...evidenceFor(comparison), aftercare: facts, aftercareSources: sources };
-  const given = makeCase({
+  const made = makeCase({
     health,
     decision: { options: [option, 'no-operation'], chosen: option },
     plan: { surgeon: clinic.surgeons[0]?.id ?? 'surgeon-1', operation_date: day },
   });
+  const given = { ...made, documents: [...documents] };
   const plan = planAftercare({ case: given, clinic, evidence, option, date: day });
   const locale = locales.get(tag);
   if (locale === undefined) throw new Error(`no locale ${tag}`);
@@ -280,6 +282,36 @@ describe('the page for the fridge', () => {
     const origins = 'Where signs come from that your clinic does not list';
     expect(textOf(make('warning-signs').tree)).not.toContain(origins);
     expect(textOf(make('warning-signs', { clinic: silent }).tree)).toContain(origins);
+  });
+});
+
+describe('the sheet for the clinician', () => {
+  it('lists by why what no page says, each fact once, where the packet speaks of that time', () => {
+    const { plan, tree } = make('clinician-sheet', { documents: ['vitamins', 'clinician-sheet'] });
+    const said = textOf(tree);
+    expect(plan.undecided.length).toBeGreaterThan(3);
+    for (const { facts: open } of plan.undecided)
+      for (const { id } of open) expect(said.split(id)).toHaveLength(2);
+    expect(said).toContain("Not on the clinic's own list:");
+  });
+
+  it('says nothing of it where the packet does not', () => {
+    const { tree } = make('clinician-sheet', { documents: ['clinician-sheet'] });
+    expect(textOf(tree)).not.toContain('Time after the treatment');
+  });
+
+  it('has words for every reason, with a silent clinic, in both languages', () => {
+    for (const tag of ['en', 'es'])
+      for (const option of treatments) {
+        const asked = {
+          documents: ['homecare', 'clinician-sheet'],
+          option,
+          clinic: silent,
+          health: everything,
+          tag,
+        } as const;
+        expect(make('clinician-sheet', asked).plan.undecided.length).toBeGreaterThan(5);
+      }
   });
 });
 
