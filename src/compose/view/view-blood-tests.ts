@@ -91,10 +91,12 @@ function isDue(due: readonly Due[], day: string): boolean {
 function testedIn(scene: Scene, plan: TestPlan): Markup {
   const { words } = scene;
   const other = plan.entry === null ? undefined : writtenAt(scene, 'blood_tests', plan.entry).other;
+  if (plan.from === 'guideline') {
+    const said = words.say('aftercare.guideline.tests', { tests: namesOf(scene, plan) });
+    return fromGuideline(plan.facts, forWhom(scene, plan.who, said));
+  }
   const named = plan.tests.length === 0 ? [] : [asMarkup(`${upperFirst(namesOf(scene, plan))}.`)];
-  const said = [...named, ...(other === undefined ? [] : [words.free(other)])];
-  const tested = forWhom(scene, plan.who, joined(...said));
-  return plan.from === 'guideline' ? fromGuideline(plan.facts, tested) : tested;
+  return forWhom(scene, plan.who, joined(...named, ...(other === undefined ? [] : [words.free(other)])));
 }
 
 function namesOf({ words, format }: Scene, { tests }: TestPlan): string {
@@ -106,8 +108,9 @@ function namesOf({ words, format }: Scene, { tests }: TestPlan): string {
 
 function laterTest(scene: Scene, plan: TestPlan): readonly Markup[] {
   if (plan.atEachVisit) {
-    const said = scene.words.say('vitamins.each_visit', { tests: namesOf(scene, plan) });
-    return [plan.from === 'guideline' ? fromGuideline(plan.facts, said) : said];
+    // Only guidelines tie a test to every visit.
+    const said = scene.words.say('aftercare.guideline.tests_each_visit', { tests: namesOf(scene, plan) });
+    return [fromGuideline(plan.facts, said)];
   }
   if (plan.due.length > 0 || plan.then === null) return [];
   return [joined(testedIn(scene, plan), sayRepetition(scene, plan.then))];

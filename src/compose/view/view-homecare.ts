@@ -6,15 +6,15 @@ import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape, withDuty } from './shared-shapes.ts';
-import type { Row } from './shared-shapes.ts';
+import type { Line, Row } from './shared-shapes.ts';
 import { checkRowsShape } from './view-blood-tests.ts';
 import type { CheckRow } from './view-blood-tests.ts';
 import { calendarShape, viewCalendars } from './view-calendar.ts';
 import { chosenOption } from './view-consent.ts';
 import { contactsOf } from './view-contacts.ts';
-import { originsOf, ruleRows } from './view-rules.ts';
+import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { isHandling } from './view-vitamins.ts';
-import { asMarkup } from './words.ts';
+import { asMarkup, joined } from './words.ts';
 
 const rows = list(rowShape);
 
@@ -95,11 +95,18 @@ function visitRow(scene: Scene, visit: Visit): CheckRow {
     name: upperFirst(scene.format.weekdayDate(visit.date)),
     due: '',
     lines: [
-      body(asMarkup(`${meeting(scene, visit)}.`)),
+      meetingLine(scene, visit),
       // What a repeated visit is for was said of the first.
       ...(what === undefined || visit.isRepeat ? [] : [body(scene.words.free(what))]),
     ],
   };
+}
+
+/** With whom and how; a visit that only a guideline asks for says so. */
+function meetingLine(scene: Scene, visit: Visit | LaterVisit): Line {
+  const said = asMarkup(`${meeting(scene, visit)}.`);
+  if (visit.from === 'clinic') return body(said);
+  return body(fromGuideline(visit.facts, joined(said, scene.words.say('aftercare.guideline.visit'))));
 }
 
 function meeting({ words, format }: Scene, { with: staff, way }: Pick<Visit, 'with' | 'way'>): string {
@@ -122,7 +129,7 @@ function laterVisit(scene: Scene, visit: LaterVisit): CheckRow {
   return {
     name: upperFirst(scene.format.weekdayDate(next.date)),
     due: '',
-    lines: [body(asMarkup(`${meeting(scene, visit)}.`)), body(goesOn)],
+    lines: [meetingLine(scene, visit), body(goesOn)],
   };
 }
 

@@ -147,6 +147,24 @@ describe.each(['en', 'es'])('the pages for home, in %s', (tag) => {
   });
 });
 
+describe('what only a guideline says', () => {
+  it('is said as such: visits, tests, doses and rules', () => {
+    const { texts: home, plan } = make('homecare', { clinic: silent });
+    expect(plan.visits.map(({ from }) => from)).toContain('guideline');
+    const visits = home.filter((text) => /^Visit\b/.test(text));
+    expect(visits.length).toBeGreaterThan(0);
+    expect(visits.filter((text) => !text.includes('A guideline says'))).toEqual([]);
+    const { texts: pills } = make('vitamins', { clinic: silent });
+    expect(pills.filter((text) => /kidneys/.test(text) && !text.includes('A guideline says'))).toEqual([]);
+    expect(pills.join('\n')).toContain('A guideline says to test: kidneys, liver');
+  });
+
+  it('is never said of what the clinic wrote', () => {
+    expect(make('vitamins').texts.join('\n')).not.toContain('A guideline says to test');
+    expect(make('homecare').texts.join('\n')).not.toContain('A guideline says to be seen');
+  });
+});
+
 describe('the plan for the time at home', () => {
   it('prints every line that the clinic wrote for the treatment', () => {
     const { texts, plan } = make('homecare');
