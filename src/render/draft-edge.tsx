@@ -2,7 +2,7 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import { Words } from './blocks/primitives.tsx';
 import { textWidth } from './measure-text.ts';
-import { short } from './pictures/draw-path.ts';
+import { short } from '../pictures/draw-path.ts';
 import { palette } from './theme.ts';
 import type { Theme, TypeRole } from './theme.ts';
 

@@ -6,7 +6,7 @@ import { Hairline, Words, runsFor } from './blocks/primitives.tsx';
 import { DraftEdges } from './draft-edge.tsx';
 import { pageGeometry } from './geometry.ts';
 import type { PageGeometry } from './geometry.ts';
-import { roundedPath } from './pictures/draw-path.ts';
+import { roundedPath } from '../pictures/draw-path.ts';
 import { measureLines } from './text.tsx';
 import { fromStart, palette, themeOf } from './theme.ts';
 import type { Theme, TypeRole } from './theme.ts';

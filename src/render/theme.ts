@@ -1,7 +1,11 @@
 import type { DocumentTree } from '../model/document.ts';
+import type { Direction } from '../pictures/palette.ts';
+import { pictureColumn } from '../pictures/palette.ts';
 
-/** Lengths are in points, 72 to the inch. */
-export type Direction = 'ltr' | 'rtl';
+export type { Direction } from '../pictures/palette.ts';
+export { palette } from '../pictures/palette.ts';
+
+// Lengths are in points, 72 to the inch.
 export type Weight = 400 | 600 | 700;
 
 export interface TypeRole {
@@ -18,18 +22,6 @@ function role(size: number, lineHeight: number, weight: Weight): TypeRole {
 export function firstBaseline({ size, lineHeight }: TypeRole): number {
   return (lineHeight - 1.2 * size) / 2 + 0.935 * size;
 }
-
-/** Text and thin lines are pure black: an office printer screens any other dark and its edges go woolly. */
-export const palette = {
-  ink: '#000000',
-  line: '#595959',
-  leaf: '#3B4A22',
-  mid: '#8A9378',
-  light: '#B1B8A3',
-  grid: '#C2C6B6',
-  pale: '#F4F5EE',
-  white: '#FFFFFF',
-} as const;
 
 const patientType = {
   decision: role(34, 39, 700),
@@ -117,7 +109,7 @@ export const strip = {
 export const columns = {
   name: 106,
   nameGap: 10,
-  picture: 192,
+  picture: pictureColumn,
   pictureGap: 14,
   words: 170,
   /** Text and table fields: everything after the name and its gap. */

@@ -1,4 +1,4 @@
-const stages = '(input|evidence|compare|localize|compose|render|readability|score|verify|provenance)';
+const stages = '(input|evidence|compare|localize|compose|render|web|readability|score|verify|provenance)';
 
 /** Third-party package → folders that may use it. */
 const places = {
@@ -6,7 +6,9 @@ const places = {
   zod: 'src/(model|input|evidence|compose|localize)/',
   handlebars: 'src/compose/',
   i18next: 'src/localize/',
-  react: 'src/render/',
+  react: 'src/(render|web)/',
+  'react-dom': 'src/web/',
+  parse5: 'src/verify/',
   '@react-pdf': 'src/render/',
   pdfkit: 'src/render/',
   'pdf-parse': 'src/verify/',
@@ -53,6 +55,13 @@ export default {
       severity: 'error',
       from: { path: '^src/(diagnostics|model)/' },
       to: { path: '^src/', pathNot: '^src/(diagnostics|model)/' },
+    },
+    {
+      name: 'pictures-are-shapes',
+      comment: 'pictures turns data into paths for every renderer; it imports model only.',
+      severity: 'error',
+      from: { path: '^src/pictures/' },
+      to: { path: '^src/', pathNot: '^src/(pictures|model)/' },
     },
     {
       name: 'diagnostics-is-leaf',

@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Aside } from '../../model/care-blocks.ts';
 import type { Paragraph } from '../../model/document.ts';
-import { drawTickBox } from '../pictures/marks.ts';
+import { drawTickBox } from '../../pictures/marks.ts';
 import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';

@@ -1,6 +1,6 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement, ReactNode } from 'react';
-import { drawTickBox } from '../pictures/marks.ts';
+import { drawTickBox } from '../../pictures/marks.ts';
 import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Drawing, Words } from './primitives.tsx';

@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import { daysInWeek } from '../../model/calendar.ts';
 import type { CalendarDay } from '../../model/calendar.ts';
 import { textWidth } from '../measure-text.ts';
-import { leafPath } from '../pictures/draw-path.ts';
+import { leafPath } from '../../pictures/draw-path.ts';
 import { gapStart, padding, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Semantics } from '../unit.ts';

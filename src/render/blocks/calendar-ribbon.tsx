@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import { daysInWeek, ribbonLabel, ribbonPieces } from '../../model/calendar.ts';
 import type { Calendar, CalendarStage, RibbonPiece } from '../../model/calendar.ts';
 import { textWidth } from '../measure-text.ts';
-import { drawRibbon, ribbonSizes } from '../pictures/ribbon.ts';
+import { drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
 import { fromStart, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Drawing, Words } from './primitives.tsx';

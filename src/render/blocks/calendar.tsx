@@ -2,7 +2,7 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import { daysInWeek, stagesWithoutLabel } from '../../model/calendar.ts';
 import type { Calendar } from '../../model/calendar.ts';
-import { acrossField } from '../pictures/draw-path.ts';
+import { acrossField } from '../../pictures/draw-path.ts';
 import { palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';

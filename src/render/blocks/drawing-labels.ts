@@ -1,6 +1,6 @@
 import { drawnWidth } from '../../model/drawing.ts';
 import type { DrawnLabel, DrawnView } from '../../model/drawing.ts';
-import { spreadLabels } from '../pictures/place-labels.ts';
+import { spreadLabels } from '../../pictures/place-labels.ts';
 import { measureLines } from '../text.tsx';
 import type { Theme } from '../theme.ts';
 import { runsFor } from './primitives.tsx';

@@ -2,10 +2,10 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import { drawnWidth } from '../../model/drawing.ts';
 import type { DrawnView } from '../../model/drawing.ts';
-import { drawBody } from '../pictures/body.ts';
-import { circlePath, short } from '../pictures/draw-path.ts';
-import type { Stroke } from '../pictures/marks.ts';
-import { palette, rowDirection } from '../theme.ts';
+import { drawBody } from '../../pictures/body.ts';
+import { drawLeaders } from '../../pictures/leaders.ts';
+import type { Stroke } from '../../pictures/marks.ts';
+import { rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { placeView } from './drawing-labels.ts';
@@ -15,8 +15,6 @@ import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
 const HEADING_GAP = 6;
-const LEADER = 0.6;
-const DOT = 1.5;
 
 /** Corners of a body are never sharp. */
 function BodyPath({ stroke }: { readonly stroke: Stroke }): ReactElement | null {
@@ -31,18 +29,6 @@ function BodyPath({ stroke }: { readonly stroke: Stroke }): ReactElement | null 
       {...(stroke.dash === undefined ? {} : { strokeDasharray: stroke.dash })}
     />
   );
-}
-
-/** Lines from all labels of a view to what they name, each with a dot at its end. */
-function leaders(labels: readonly PlacedLabel[], width: number): readonly Stroke[] {
-  const path = labels
-    .map(({ line: [[x1, y1], [x2, y2]] }) => `M${short(x1)} ${short(y1)}L${short(x2)} ${short(y2)}`)
-    .join('');
-  const dots = labels.map(({ line: [, end] }) => circlePath({ width, direction: 'ltr' }, end, DOT)).join('');
-  return [
-    { path, stroke: palette.ink, strokeWidth: LEADER },
-    { path: dots, fill: palette.ink },
-  ];
 }
 
 function PlacedWords({ theme, placed }: { theme: Theme; placed: PlacedLabel }): ReactElement {
@@ -80,7 +66,10 @@ function BodyView({ theme, view }: { readonly theme: Theme; readonly view: Drawn
           ))}
         </Svg>
         <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={width} height={height}>
-          {leaders(labels, width).map((stroke, index) => (
+          {drawLeaders(
+            labels.map(({ line }) => line),
+            width,
+          ).map((stroke, index) => (
             <BodyPath key={index} stroke={stroke} />
           ))}
         </Svg>

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Field } from '../../model/care-blocks.ts';
-import { hatchPath } from '../pictures/hatch.ts';
+import { hatchPath } from '../../pictures/hatch.ts';
 import { measureLines } from '../text.tsx';
 import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';

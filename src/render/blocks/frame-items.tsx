@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { Paragraph } from '../../model/document.ts';
-import { drawBullet } from '../pictures/marks.ts';
+import { drawBullet } from '../../pictures/marks.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { PictureKey } from '../../model/document.ts';
-import { drawKeyMark } from '../pictures/marks.ts';
+import { drawKeyMark } from '../../pictures/marks.ts';
 import { columns, gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';

@@ -1,7 +1,7 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import { HANDLE, point } from '../pictures/draw-path.ts';
-import type { Field } from '../pictures/draw-path.ts';
+import { HANDLE, point } from '../../pictures/draw-path.ts';
+import type { Field } from '../../pictures/draw-path.ts';
 import { fromStart, palette } from '../theme.ts';
 import type { Direction } from '../theme.ts';
 

@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { WeightLine } from '../../model/document.ts';
 import { rowDirection } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { largeLine, smallLine } from '../pictures/weight-line.ts';
+import { largeLine, smallLine } from '../../pictures/weight-line.ts';
 import { ContinuedHead } from './continued-head.tsx';
 import { groupRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';

@@ -1,9 +1,9 @@
 import type { WeightLine } from '../../model/document.ts';
 import { textWidth } from '../measure-text.ts';
-import type { Box } from '../pictures/draw-path.ts';
-import { leastTouching, placeValues, spreadLabels } from '../pictures/place-labels.ts';
-import type { LineSizes } from '../pictures/weight-line.ts';
-import { measuredSpots, placeWeight } from '../pictures/weight-line.ts';
+import type { Box } from '../../pictures/draw-path.ts';
+import { leastTouching, placeValues, spreadLabels } from '../../pictures/place-labels.ts';
+import type { LineSizes } from '../../pictures/weight-line.ts';
+import { measuredSpots, placeWeight } from '../../pictures/weight-line.ts';
 import { measureLines } from '../text.tsx';
 import type { Theme, TypeRole } from '../theme.ts';
 import { runsFor } from './primitives.tsx';

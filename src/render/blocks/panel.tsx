@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
-import { drawBullet } from '../pictures/marks.ts';
+import { drawBullet } from '../../pictures/marks.ts';
 import { firstBaseline, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';

@@ -2,7 +2,7 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Inline, Paragraph } from '../../model/document.ts';
 import type { Setting } from '../break-lines.ts';
-import type { Mark, Stroke } from '../pictures/marks.ts';
+import type { Mark, Stroke } from '../../pictures/marks.ts';
 import type { Run } from '../set-runs.ts';
 import { runsOf } from '../set-runs.ts';
 import { Lines, measureLines } from '../text.tsx';

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Sentence } from '../../model/care-blocks.ts';
-import { linePath } from '../pictures/draw-path.ts';
+import { linePath } from '../../pictures/draw-path.ts';
 import { Lines } from '../text.tsx';
 import { alignStart, firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';

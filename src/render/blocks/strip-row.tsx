@@ -1,8 +1,8 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Axis, Strip, StripRow } from '../../model/document.ts';
-import { acrossField } from '../pictures/draw-path.ts';
-import { gridOffsets, placeOnAxis, rangeSizes } from '../pictures/range.ts';
+import { acrossField } from '../../pictures/draw-path.ts';
+import { gridOffsets, placeOnAxis, rangeSizes } from '../../pictures/range.ts';
 import {
   columns,
   firstBaseline,

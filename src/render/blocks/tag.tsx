@@ -1,8 +1,8 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import { measureLines } from '../text.tsx';
-import { inset, leafPath } from '../pictures/draw-path.ts';
-import type { Mark } from '../pictures/marks.ts';
+import { inset, leafPath } from '../../pictures/draw-path.ts';
+import type { Mark } from '../../pictures/marks.ts';
 import { columns, fromStart, palette, strip } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Drawing, Words, runsFor } from './primitives.tsx';

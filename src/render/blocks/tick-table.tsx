@@ -1,6 +1,6 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement, ReactNode } from 'react';
-import { drawTickBox } from '../pictures/marks.ts';
+import { drawTickBox } from '../../pictures/marks.ts';
 import { padding, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';

@@ -1,10 +1,9 @@
 import { Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import type { Box } from '../pictures/draw-path.ts';
-import type { Stroke } from '../pictures/marks.ts';
-import { spreadLabels } from '../pictures/place-labels.ts';
-import { drawWeightLine, placeMonth, placeWeight } from '../pictures/weight-line.ts';
-import { fromStart, palette } from '../theme.ts';
+import type { Box } from '../../pictures/draw-path.ts';
+import { spreadLabels } from '../../pictures/place-labels.ts';
+import { strokesOfLine, placeMonth, placeWeight } from '../../pictures/weight-line.ts';
+import { fromStart } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { LinePicture } from './line-labels.ts';
 import { BESIDE, placeLineLabels, valueRole, widthOf } from './line-labels.ts';
@@ -12,20 +11,6 @@ import { StrokePath, Words } from './primitives.tsx';
 import { Label } from './strip-axis.tsx';
 
 const NAME_GAP = 5;
-
-function strokesOf({ theme, line, sizes }: LinePicture): readonly Stroke[] {
-  const drawn = drawWeightLine(line, sizes, theme.direction);
-  return [
-    { path: drawn.plot, fill: palette.pale },
-    { path: drawn.band, fill: palette.light },
-    { path: drawn.grid, stroke: palette.grid, strokeWidth: 0.6 },
-    { path: drawn.today, stroke: palette.ink, strokeWidth: 1.5 },
-    { path: drawn.after, stroke: palette.ink, strokeWidth: 1.2, dash: '3 3' },
-    { path: drawn.line, stroke: palette.ink, strokeWidth: sizes.stroke },
-    { path: drawn.halos, fill: palette.pale },
-    { path: drawn.marks, fill: palette.ink },
-  ];
-}
 
 /** Values of the axis stand before the plot, at the end edge of their room. */
 function ValueLabels({ theme, line, sizes }: LinePicture): ReactElement {
@@ -121,7 +106,7 @@ export function WeightPicture(picture: LinePicture): ReactElement {
       </View>
       <View sem={{ tag: 'Figure', alt: line.alt }} style={{ width: sizes.width, height: sizes.height }}>
         <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={sizes.width} height={sizes.height}>
-          {strokesOf(picture).map((stroke, index) => (
+          {strokesOfLine(line, sizes, theme.direction).map((stroke, index) => (
             <StrokePath key={index} stroke={stroke} />
           ))}
         </Svg>

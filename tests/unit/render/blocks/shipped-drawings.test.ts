@@ -7,7 +7,7 @@ import type { DrawnView } from '../../../../src/model/drawing.ts';
 import { labelMeasure, placeView } from '../../../../src/render/blocks/drawing-labels.ts';
 import type { PlacedLabel, PlacedView } from '../../../../src/render/blocks/drawing-labels.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
-import { walkPath } from '../../../../src/render/pictures/walk-path.ts';
+import { walkPath } from '../../../../src/pictures/walk-path.ts';
 import { themeOf } from '../../../../src/render/theme.ts';
 import { realLocale, realTemplates } from '../../../helpers/compose-inputs.ts';
 import { smallTree } from '../../../helpers/small-tree.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PeopleCounts } from '../../../../src/render/pictures/people.ts';
-import { drawPeople, gridOf, markStates, placeMark } from '../../../../src/render/pictures/people.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
+import type { PeopleCounts } from '../../../src/pictures/people.ts';
+import { drawPeople, gridOf, markStates, placeMark } from '../../../src/pictures/people.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const counts = fc
   .record({

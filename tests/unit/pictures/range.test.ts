@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Axis } from '../../../../src/model/document.ts';
-import type { RangePicture } from '../../../../src/render/pictures/range.ts';
+import type { Axis } from '../../../src/model/document.ts';
+import type { RangePicture } from '../../../src/pictures/range.ts';
 import {
   drawRange,
   gridOffsets,
   placeOnAxis,
   rangeSizes,
   unknownRangeBox,
-} from '../../../../src/render/pictures/range.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
+} from '../../../src/pictures/range.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const axis: Axis = {
   min: 60,

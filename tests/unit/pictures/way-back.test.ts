@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawWayBack, wayBackSizes } from '../../../../src/render/pictures/way-back.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
+import { drawWayBack, wayBackSizes } from '../../../src/pictures/way-back.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const answers = ['yes', 'partly', 'no', 'not-known'] as const;
 

@@ -1,5 +1,7 @@
-import type { WeightLine, WeightPoint } from '../../model/document.ts';
-import type { Direction } from '../theme.ts';
+import type { WeightLine, WeightPoint } from '../model/document.ts';
+import type { Stroke } from './marks.ts';
+import { palette } from './palette.ts';
+import type { Direction } from './palette.ts';
 import type { Box, Field } from './draw-path.ts';
 import { inset, leafPath, linePath, roundedPath } from './draw-path.ts';
 
@@ -171,4 +173,19 @@ export function drawWeightLine(line: WeightLine, sizes: LineSizes, direction: Di
       .join(''),
     marks: spots.map((spot) => leafPath(field, markAt(spot, sizes.mark), sizes.mark / 2)).join(''),
   };
+}
+
+/** What is painted of a weight line, the lowest first. */
+export function strokesOfLine(line: WeightLine, sizes: LineSizes, direction: Direction): readonly Stroke[] {
+  const drawn = drawWeightLine(line, sizes, direction);
+  return [
+    { path: drawn.plot, fill: palette.pale },
+    { path: drawn.band, fill: palette.light },
+    { path: drawn.grid, stroke: palette.grid, strokeWidth: 0.6 },
+    { path: drawn.today, stroke: palette.ink, strokeWidth: 1.5 },
+    { path: drawn.after, stroke: palette.ink, strokeWidth: 1.2, dash: '3 3' },
+    { path: drawn.line, stroke: palette.ink, strokeWidth: sizes.stroke },
+    { path: drawn.halos, fill: palette.pale },
+    { path: drawn.marks, fill: palette.ink },
+  ];
 }

@@ -1,6 +1,6 @@
-import type { RibbonPattern } from '../../model/calendar.ts';
-import type { Direction } from '../theme.ts';
-import { palette } from '../theme.ts';
+import type { RibbonPattern } from '../model/calendar.ts';
+import type { Direction } from './palette.ts';
+import { palette } from './palette.ts';
 import type { Box, Field } from './draw-path.ts';
 import { boxPath, inset, linePath } from './draw-path.ts';
 import { hatchPath } from './hatch.ts';

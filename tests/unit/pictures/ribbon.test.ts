@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { ribbonPatterns } from '../../../../src/model/calendar.ts';
-import { hatchPath } from '../../../../src/render/pictures/hatch.ts';
-import type { Stroke } from '../../../../src/render/pictures/marks.ts';
-import { drawRibbon } from '../../../../src/render/pictures/ribbon.ts';
-import { palette } from '../../../../src/render/theme.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
+import { ribbonPatterns } from '../../../src/model/calendar.ts';
+import { hatchPath } from '../../../src/pictures/hatch.ts';
+import type { Stroke } from '../../../src/pictures/marks.ts';
+import { drawRibbon } from '../../../src/pictures/ribbon.ts';
+import { palette } from '../../../src/render/theme.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const size = { width: 300, height: 18 } as const;
 

@@ -1,5 +1,5 @@
-import type { DrawnLayer, DrawnLook, DrawnOutline, DrawnView } from '../../model/drawing.ts';
-import { palette } from '../theme.ts';
+import type { DrawnLayer, DrawnLook, DrawnOutline, DrawnView } from '../model/drawing.ts';
+import { palette } from './palette.ts';
 import { leafPath, short } from './draw-path.ts';
 import type { Field } from './draw-path.ts';
 import type { Stroke } from './marks.ts';

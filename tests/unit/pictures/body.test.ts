@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { drawnLooks } from '../../../../src/model/drawing.ts';
-import type { DrawnLook, DrawnView } from '../../../../src/model/drawing.ts';
-import { drawBody } from '../../../../src/render/pictures/body.ts';
-import { palette } from '../../../../src/render/theme.ts';
+import { drawnLooks } from '../../../src/model/drawing.ts';
+import type { DrawnLook, DrawnView } from '../../../src/model/drawing.ts';
+import { drawBody } from '../../../src/pictures/body.ts';
+import { palette } from '../../../src/render/theme.ts';
 
 const view = (changes: Partial<DrawnView>): DrawnView => ({
   heading: 'After',

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { WeightLine } from '../../../../src/model/document.ts';
+import type { WeightLine } from '../../../src/model/document.ts';
 import {
   drawWeightLine,
   largeLine,
   placeMonth,
   placeWeight,
   smallLine,
-} from '../../../../src/render/pictures/weight-line.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
-import { weightLine } from '../../../helpers/sample-documents.ts';
+} from '../../../src/pictures/weight-line.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
+import { weightLine } from '../../helpers/sample-documents.ts';
 
 const line = weightLine('Gastric bypass');
 

@@ -1,4 +1,4 @@
-import type { Direction } from '../theme.ts';
+import type { Direction } from './palette.ts';
 
 /** How far along a quarter arc a cubic curve's handle reaches, as a share of the radius. */
 export const HANDLE = 0.5523;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placeValues, spreadLabels } from '../../../../src/render/pictures/place-labels.ts';
+import { placeValues, spreadLabels } from '../../../src/pictures/place-labels.ts';
 
 describe('labels along an axis', () => {
   const room = { low: 0, high: 200, gap: 4 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { endOfPath, walkPath } from '../../../../src/render/pictures/walk-path.ts';
+import { endOfPath, walkPath } from '../../../src/pictures/walk-path.ts';
 
 const rounded = (steps: ReturnType<typeof walkPath>): readonly (readonly number[])[] =>
   steps.map(({ x, y, turn }) => [x, y, turn].map((value) => Math.round(value * 1000) / 1000));

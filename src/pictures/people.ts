@@ -1,4 +1,4 @@
-import type { Direction } from '../theme.ts';
+import type { Direction } from './palette.ts';
 import type { Box, Field } from './draw-path.ts';
 import { HANDLE, circlePath, inset, point, roundedPath, short } from './draw-path.ts';
 

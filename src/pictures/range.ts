@@ -1,6 +1,6 @@
-import type { Axis, Picture } from '../../model/document.ts';
-import type { Direction } from '../theme.ts';
-import { columns } from '../theme.ts';
+import type { Axis, Picture } from '../model/document.ts';
+import type { Direction } from './palette.ts';
+import { pictureColumn } from './palette.ts';
 import type { Box, Field } from './draw-path.ts';
 import { boxPath, leafPath, linePath } from './draw-path.ts';
 
@@ -8,7 +8,7 @@ export type RangePicture = Extract<Picture, { readonly type: 'range' }>;
 
 /** Sizes of the range bar in points. The plot leaves 14 free at each side of the picture column. */
 export const rangeSizes = {
-  width: columns.picture,
+  width: pictureColumn,
   plotStart: 14,
   plotWidth: 164,
   height: 30,

@@ -1,5 +1,5 @@
-import type { Picture } from '../../model/document.ts';
-import type { Direction } from '../theme.ts';
+import type { Picture } from '../model/document.ts';
+import type { Direction } from './palette.ts';
 import type { Field } from './draw-path.ts';
 import { inset, leafPath, linePath } from './draw-path.ts';
 

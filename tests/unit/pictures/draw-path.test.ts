@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { inset, leafPath, roundedPath, short } from '../../../../src/render/pictures/draw-path.ts';
-import { drawBullet, drawKeyMark, drawTickBox, drawUnknown } from '../../../../src/render/pictures/marks.ts';
-import { boundsOf, subpaths } from '../../../helpers/path-points.ts';
+import { inset, leafPath, roundedPath, short } from '../../../src/pictures/draw-path.ts';
+import { drawBullet, drawKeyMark, drawTickBox, drawUnknown } from '../../../src/pictures/marks.ts';
+import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const ltr = { width: 100, direction: 'ltr' } as const;
 const rtl = { width: 100, direction: 'rtl' } as const;

@@ -1,6 +1,6 @@
-import type { PictureKey } from '../../model/document.ts';
-import type { Direction } from '../theme.ts';
-import { palette } from '../theme.ts';
+import type { PictureKey } from '../model/document.ts';
+import type { Direction } from './palette.ts';
+import { palette } from './palette.ts';
 import type { Box, Field } from './draw-path.ts';
 import { boxPath, inset, leafPath, linePath } from './draw-path.ts';
 import { personPath } from './people.ts';
