@@ -157,9 +157,18 @@ export interface PeoplePicture {
 
 export function drawPeople(counts: PeopleCounts, direction: Direction): PeoplePicture {
   const grid = gridOf(counts.of);
-  const field: Field = { width: grid.width, direction };
+  const { width, height } = grid;
+  return { width, height, ...drawMarks(markStates(counts), grid, { width, direction }) };
+}
+
+/** Marks in filling order from the first place of a grid, in a field of their own. */
+function drawMarks(
+  states: readonly MarkState[],
+  grid: PeopleGrid,
+  field: Field,
+): Omit<PeoplePicture, 'width' | 'height'> {
   const paths = { had: [] as string[], not: [] as string[], hollow: [] as string[] };
-  markStates(counts).forEach((state, index) => {
+  states.forEach((state, index) => {
     const box = placeMark(grid, index);
     if (state === 'had') paths.had.push(markPath(field, grid, box));
     if (state === 'not') paths.not.push(markPath(field, grid, box));
@@ -167,11 +176,37 @@ export function drawPeople(counts: PeopleCounts, direction: Direction): PeoplePi
     if (state === 'half') paths.had.push(halfPath(field, grid, box));
   });
   return {
-    width: grid.width,
-    height: grid.height,
     had: paths.had.join(''),
     not: paths.not.join(''),
     hollow: paths.hollow.join(''),
     hollowStroke: grid.hollowStroke,
   };
+}
+
+/** The marks of one group of ten, drawn from its own left and top edge, and where that lies in the picture. */
+export interface PeopleGroup {
+  readonly left: number;
+  readonly top: number;
+  /** What all its marks are, where they are alike: such groups look the same in every picture. */
+  readonly alike: MarkState | undefined;
+  readonly marks: Pick<PeoplePicture, 'had' | 'not' | 'hollow' | 'hollowStroke'>;
+}
+
+/** The picture of `drawPeople` by its ten groups, for renderers that can paint one group many times. */
+export function drawPeopleGroups(counts: PeopleCounts, direction: Direction): readonly PeopleGroup[] {
+  const grid = gridOf(counts.of);
+  const inGroup = grid.marksAcross * grid.marksDown;
+  const width = grid.marksAcross * grid.pitchAcross;
+  const states = markStates(counts);
+  return Array.from({ length: counts.of / inGroup }, (_, group): PeopleGroup => {
+    const own = states.slice(group * inGroup, (group + 1) * inGroup);
+    const { start, top } = placeMark(grid, group * inGroup);
+    const [first] = own;
+    return {
+      left: direction === 'rtl' ? grid.width - start - width : start,
+      top,
+      alike: own.every((state) => state === first) ? first : undefined,
+      marks: drawMarks(own, grid, { width, direction }),
+    };
+  });
 }

@@ -4,12 +4,12 @@ import { drawnWidth } from '../../model/drawing.ts';
 import type { DrawnView } from '../../model/drawing.ts';
 import { drawBody } from '../../pictures/body.ts';
 import { drawLeaders } from '../../pictures/leaders.ts';
+import type { PlacedLabel } from '../../pictures/place-view.ts';
 import type { Stroke } from '../../pictures/marks.ts';
 import { rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { placeView } from './drawing-labels.ts';
-import type { PlacedLabel } from './drawing-labels.ts';
+import { placeInType } from './drawing-labels.ts';
 import { Words } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
@@ -52,7 +52,7 @@ function PlacedWords({ theme, placed }: { theme: Theme; placed: PlacedLabel }): 
 
 /** The body at one time, with its labels as one figure: nobody has to listen to bare names. */
 function BodyView({ theme, view }: { readonly theme: Theme; readonly view: DrawnView }): ReactElement {
-  const placed = placeView(view, theme);
+  const placed = placeInType(view, theme);
   const { width, height, drawingLeft, labels } = placed;
   return (
     <View style={{ width }}>

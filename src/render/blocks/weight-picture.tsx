@@ -1,12 +1,13 @@
 import { Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Box } from '../../pictures/draw-path.ts';
+import { BESIDE } from '../../pictures/line-labels.ts';
 import { spreadLabels } from '../../pictures/place-labels.ts';
 import { strokesOfLine, placeMonth, placeWeight } from '../../pictures/weight-line.ts';
 import { fromStart } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { LinePicture } from './line-labels.ts';
-import { BESIDE, placeLineLabels, valueRole, widthOf } from './line-labels.ts';
+import { placeLabels, valueRole, widthOf } from './line-labels.ts';
 import { StrokePath, Words } from './primitives.tsx';
 import { Label } from './strip-axis.tsx';
 
@@ -90,7 +91,7 @@ function BoxedLabel({ theme, text, role, box, align }: BoxedLabelProps): ReactEl
 export function WeightPicture(picture: LinePicture): ReactElement {
   const { theme, line, sizes } = picture;
   const { type } = theme;
-  const labels = placeLineLabels(picture);
+  const labels = placeLabels(picture);
   const align = sizes.labels === 'beside' ? 'start' : 'end';
   return (
     <View style={{ width: sizes.width }}>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PeopleCounts } from '../../../src/pictures/people.ts';
-import { drawPeople, gridOf, markStates, placeMark } from '../../../src/pictures/people.ts';
+import { drawPeople, drawPeopleGroups, gridOf, markStates, placeMark } from '../../../src/pictures/people.ts';
 import { boundsOf, subpaths } from '../../helpers/path-points.ts';
 
 const counts = fc
@@ -98,5 +98,36 @@ describe('people out of 100 and out of 1,000', () => {
     expect(first('ltr').left).toBeCloseTo(0);
     expect(first('rtl').right).toBeCloseTo(180);
     expect(first('rtl').right - first('rtl').left).toBeCloseTo(first('ltr').right - first('ltr').left);
+  });
+
+  it.each(['ltr', 'rtl'] as const)('draws the same by groups as at once, read %s', (direction) => {
+    fc.assert(
+      fc.property(counts, (data) => {
+        const whole = drawPeople(data, direction);
+        const groups = drawPeopleGroups(data, direction);
+        expect(groups).toHaveLength(10);
+        for (const kind of ['had', 'not', 'hollow'] as const) {
+          const boxes = groups.flatMap(({ left, top, marks }) =>
+            subpaths(marks[kind])
+              .map(boundsOf)
+              .map((box) => [box.left + left, box.top + top]),
+          );
+          const expected = subpaths(whole[kind])
+            .map(boundsOf)
+            .map((box) => [box.left, box.top]);
+          expect(boxes).toHaveLength(expected.length);
+          boxes.forEach(([x = 0, y = 0], index) => {
+            expect(x).toBeCloseTo(expected[index]?.[0] ?? Number.NaN, 1);
+            expect(y).toBeCloseTo(expected[index]?.[1] ?? Number.NaN, 1);
+          });
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('says of a group whether all its marks are alike', () => {
+    const groups = drawPeopleGroups({ of: 1000, filled: 240, may: 0, half: false }, 'ltr');
+    expect(groups.map(({ alike }) => alike)).toEqual(['had', 'had', undefined, ...Array(7).fill('not')]);
   });
 });

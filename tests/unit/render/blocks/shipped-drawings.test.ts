@@ -4,8 +4,9 @@ import { viewDrawing } from '../../../../src/compose/view/view-drawing.ts';
 import { makeWords } from '../../../../src/compose/view/words.ts';
 import { drawnWidth } from '../../../../src/model/drawing.ts';
 import type { DrawnView } from '../../../../src/model/drawing.ts';
-import { labelMeasure, placeView } from '../../../../src/render/blocks/drawing-labels.ts';
-import type { PlacedLabel, PlacedView } from '../../../../src/render/blocks/drawing-labels.ts';
+import { labelMeasure } from '../../../../src/pictures/place-view.ts';
+import type { PlacedLabel, PlacedView } from '../../../../src/pictures/place-view.ts';
+import { placeInType } from '../../../../src/render/blocks/drawing-labels.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { walkPath } from '../../../../src/pictures/walk-path.ts';
 import { themeOf } from '../../../../src/render/theme.ts';
@@ -42,7 +43,7 @@ function halves(
     const body = index === 0 ? picture.before : picture.after;
     const named = body.labels.map(({ side, x, y }, at) => ({ text: labels[at]?.words ?? '', side, x, y }));
     const view: DrawnView = { ...body, heading, alt, labels: named, origin: 'sample.hbs:1' };
-    return { name: `${name}, ${heading}`, view, placed: placeView(view, theme) };
+    return { name: `${name}, ${heading}`, view, placed: placeInType(view, theme) };
   });
 }
 

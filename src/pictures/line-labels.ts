@@ -1,0 +1,99 @@
+import type { WeightLine } from '../model/document.ts';
+import type { Box } from './draw-path.ts';
+import { leastTouching, placeValues, spreadLabels } from './place-labels.ts';
+import type { LineSizes } from './weight-line.ts';
+import { measuredSpots, placeWeight } from './weight-line.ts';
+
+/** A label as it will be set: in lines of its own breaking, as wide as the widest of them. */
+export interface LabelSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface LabelledLine {
+  readonly line: WeightLine;
+  readonly sizes: LineSizes;
+  /** How large each label is; that of today and that after the last time are broken into lines where they must be. */
+  readonly sizeOf: (label: 'today' | 'after' | 'value', text: string) => LabelSize;
+}
+
+/** White between the plot and the labels at its sides. */
+export const BESIDE = 6;
+/** White between a label inside the plot and the line it belongs to, and the end of the plot. */
+const INSIDE = 3;
+
+function plotOf({ sizes }: LabelledLine): Box {
+  return { start: sizes.plotStart, top: 0, width: sizes.plotWidth, height: sizes.plotHeight };
+}
+
+function todayTop({ line, sizes }: LabelledLine): number {
+  return placeWeight(line, sizes, line.today.at);
+}
+
+/** Boxes that no text may cover: the line of today and the marks on the line. */
+function drawnBoxes(picture: LabelledLine): readonly Box[] {
+  const { line, sizes } = picture;
+  const marks = measuredSpots(line, sizes).map(([x, y]) => ({
+    start: x - 5,
+    top: y - 5,
+    width: 10,
+    height: 10,
+  }));
+  return [{ ...plotOf(picture), top: todayTop(picture) - 1.5, height: 3 }, ...marks];
+}
+
+export interface LineLabels {
+  readonly today: Box;
+  readonly after: Box;
+  /** One for each measured value. */
+  readonly values: readonly Box[];
+}
+
+/** Labels beside the plot, level with their lines and clear of each other. */
+function besidePlot(picture: LabelledLine): Pick<LineLabels, 'today' | 'after'> {
+  const { line, sizes, sizeOf } = picture;
+  const start = sizes.plotStart + sizes.plotWidth + BESIDE;
+  const today = sizeOf('today', line.today.label);
+  const after = sizeOf('after', line.unknownAfter ?? '');
+  const last = measuredSpots(line, sizes).at(-1)?.[1] ?? todayTop(picture);
+  const wanted = [
+    { centre: todayTop(picture), length: today.height },
+    { centre: last, length: after.height },
+  ];
+  const shown = line.unknownAfter === undefined ? wanted.slice(0, 1) : wanted;
+  const [first = 0, second = 0] = spreadLabels(shown, { low: -4, high: sizes.height, gap: 2 });
+  return { today: { start, top: first, ...today }, after: { start, top: second, ...after } };
+}
+
+/** Labels inside the plot at its end: today above its line, what is not known under or over the dashes. */
+function insidePlot(picture: LabelledLine): Pick<LineLabels, 'today' | 'after'> {
+  const { line, sizes, sizeOf } = picture;
+  const plot = plotOf(picture);
+  const end = plot.start + plot.width - INSIDE;
+  const drawn = drawnBoxes(picture);
+  const place = (size: LabelSize, lineTop: number, taken: readonly Box[]): Box => {
+    const above = { start: end - size.width, top: lineTop - INSIDE - size.height, ...size };
+    const below = { ...above, top: lineTop + INSIDE };
+    const foot = { ...above, top: plot.height - size.height };
+    return leastTouching([above, below, foot], taken, plot) ?? above;
+  };
+  const today = place(sizeOf('today', line.today.label), todayTop(picture), drawn);
+  const last = measuredSpots(line, sizes).at(-1)?.[1] ?? todayTop(picture);
+  const after = place(sizeOf('after', line.unknownAfter ?? ''), last, [...drawn, today]);
+  return { today, after };
+}
+
+/** Where every label of a weight line stands, so that none covers a line, a mark or another label. */
+export function placeLineLabels(picture: LabelledLine): LineLabels {
+  const { line, sizes, sizeOf } = picture;
+  const ends = sizes.labels === 'beside' ? besidePlot(picture) : insidePlot(picture);
+  const spots = measuredSpots(line, sizes);
+  const labels = line.points.map((at) => sizeOf('value', at.label));
+  const taken = [
+    ...drawnBoxes(picture),
+    ends.today,
+    ...(line.unknownAfter === undefined ? [] : [ends.after]),
+  ];
+  const values = placeValues(spots.slice(1), labels, { plot: plotOf(picture), line: spots, taken });
+  return { ...ends, values };
+}
