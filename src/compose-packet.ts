@@ -4,13 +4,14 @@ import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import type { DocumentKind } from './model/codes.ts';
+import type { CheckedElement } from './model/consent-element.ts';
 import type { DocumentScore } from './model/document-score.ts';
 import type { DocumentTree } from './model/document.ts';
 import type { OpenCase, PacketTree } from './model/packet.ts';
 import type { DocumentReading } from './model/reading-level.ts';
 import type { Prepared } from './prepare.ts';
 import { readDocument, tooHard, tooPassive } from './readability/index.ts';
-import { scoreDocuments } from './score/index.ts';
+import { checkConsent, conditionsOf, scoreDocuments } from './score/index.ts';
 
 /**
  * In this order, each knowing what the ones before came to: what a patient reads; the sources, which say how hard that
@@ -24,6 +25,7 @@ type Made = ReadonlyMap<DocumentKind, Result<DocumentTree>>;
 interface Report {
   readonly readings?: readonly DocumentReading[];
   readonly score?: DocumentScore;
+  readonly consent?: readonly CheckedElement[];
 }
 
 /** Every document of a packet, in its order; those that report on the others are made after them, and none twice. */
@@ -49,7 +51,12 @@ export function composePacket(
   const sources = make(1, { readings });
   const report = (): Report => {
     const documents = [...treesOf(first), ...treesOf(sources)];
-    return { readings, score: scoreDocuments({ documents, readings, locale, evidence }) };
+    const elements = evidence.consentElements;
+    return {
+      readings,
+      score: scoreDocuments({ documents, readings, locale, evidence }),
+      consent: checkConsent({ documents, locale, elements, conditions: conditionsOf(open) }),
+    };
   };
   const last = kinds.some((kind) => stepOf(kind) === 2) ? make(2, report()) : [];
   const made = new Map([...first, ...sources, ...last]);

@@ -17,7 +17,7 @@ export type OpenPoint =
       readonly count: number;
     };
 
-export type OpenInput = Omit<SceneInput, 'state' | 'documentId' | 'readings' | 'score'>;
+export type OpenInput = Omit<SceneInput, 'state' | 'documentId' | 'readings' | 'score' | 'consent'>;
 
 /** Every point that is open, in the order in which they are printed; none: the packet may be final. */
 export function findOpenPoints(input: OpenInput): readonly OpenPoint[] {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
 import { AftercareFactSchema, AftercareSourceSchema } from '../model/aftercare.ts';
+import { ConsentElementSchema } from '../model/consent-element.ts';
 import { CriterionSchema } from '../model/criterion.ts';
 import { EvidenceRecordSchema } from '../model/evidence-record.ts';
 import type { EvidenceRecord } from '../model/evidence-record.ts';
@@ -52,6 +53,7 @@ export const EvidenceListsSchema = z.strictObject({
   definitions: z.array(DefinitionSchema),
   reasons: z.array(ReasonRuleSchema),
   criteria: z.array(CriterionSchema),
+  consentElements: z.array(ConsentElementSchema),
   aftercare: z.array(AftercareFactSchema),
   aftercareSources: z.array(AftercareSourceSchema),
   arithmeticExceptions: z.array(ArithmeticExceptionSchema),
@@ -67,7 +69,7 @@ export interface EvidenceSet extends EvidenceLists {
 /** The form in which all other stages see the evidence. */
 export function buildEvidenceBase(lists: EvidenceLists, digest: string): EvidenceBase {
   const { release, options, outcomes, metrics, topics, records, cautions, cautionCoverage } = lists;
-  const { standing, riskFactors, definitions, reasons, criteria, aftercare } = lists;
+  const { standing, riskFactors, definitions, reasons, criteria, consentElements, aftercare } = lists;
   const recordsByOption = new Map<string, EvidenceRecord[]>();
   for (const record of records) {
     recordsByOption.set(record.option, [...(recordsByOption.get(record.option) ?? []), record]);
@@ -97,6 +99,7 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     definitions,
     reasons,
     criteria,
+    consentElements,
     aftercare,
     aftercareSources: new Map(lists.aftercareSources.map((source) => [source.id, source])),
   };

@@ -6,7 +6,10 @@ import { listLanguages, readLocale } from './read-locale.ts';
 import { faultAt, faultOfAbsent } from './rules/rule.ts';
 import type { Words } from './words.ts';
 
-type Named = Pick<EvidenceBase, 'options' | 'outcomes' | 'metrics' | 'cautions' | 'criteria'>;
+type Named = Pick<
+  EvidenceBase,
+  'options' | 'outcomes' | 'metrics' | 'cautions' | 'criteria' | 'consentElements'
+>;
 
 /**
  * Words that the evidence calls for and a language lacks, and words for codes that the evidence does not define. A
@@ -29,7 +32,7 @@ export async function lintEvidenceWords(
 
 function lacking(words: Words, wanted: readonly string[]): readonly Diagnostic[] {
   return wanted
-    .filter((key) => !words.entries.has(key))
+    .filter((key) => !words.entries.has(key) && !words.entries.has(`${key}_other`))
     .map((key) =>
       faultOfAbsent(words, key, {
         code: 'LOCALE_KEY_MISSING',
@@ -40,7 +43,8 @@ function lacking(words: Words, wanted: readonly string[]): readonly Diagnostic[]
 }
 
 /** Keys of every text that a page may ask for because of the evidence. */
-function wantedKeys({ options, outcomes, metrics, cautions, criteria }: Named): readonly string[] {
+function wantedKeys(named: Named): readonly string[] {
+  const { options, outcomes, metrics, cautions, criteria, consentElements } = named;
   const each = (start: string, parts: readonly string[]): readonly string[] =>
     parts.map((part) => `${start}.${part}`);
   return [
@@ -52,6 +56,9 @@ function wantedKeys({ options, outcomes, metrics, cautions, criteria }: Named): 
     ...cautions.map(({ id, basis }) => `cautions.${id}.${basis === 'page' ? 'statement' : 'ask'}`),
     ...metrics.map(({ code }) => `codes.metrics.${code}`),
     ...criteria.flatMap(({ id, by }) => (by === 'none' ? [] : `criteria.${id}`)),
+    ...consentElements.map(({ id }) => `consent-elements.${id}`),
+    // By these the pages are searched.
+    ...consentElements.flatMap(({ where }) => (where ?? []).map(({ words }) => words)),
   ];
 }
 
@@ -61,11 +68,13 @@ function definedCodes({
   outcomes,
   cautions,
   criteria,
+  consentElements,
 }: Named): ReadonlyMap<string, ReadonlySet<string>> {
   return new Map([
     ['options', new Set(options.map(({ code }) => code))],
     ['outcomes', new Set(outcomes.map(({ code }) => code))],
     ['cautions', new Set(cautions.map(({ id }) => id))],
+    ['consent-elements', new Set(consentElements.map(({ id }) => id))],
     ['criteria', new Set(criteria.filter(({ by }) => by !== 'none').map(({ id }) => id))],
   ]);
 }

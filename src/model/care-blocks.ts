@@ -79,11 +79,11 @@ export interface ChecklistRow extends NodeBase {
   readonly due: readonly boolean[];
 }
 
-/** What was talked about: a box and a line for initials beside each statement. */
+/** What was talked about: a box and a line for initials beside each point, which may take several paragraphs. */
 export interface TalkTable extends NodeBase {
   readonly type: 'talk';
   readonly columns: { readonly box: string; readonly line: string };
-  readonly statements: readonly Paragraph[];
+  readonly statements: readonly (readonly Paragraph[])[];
 }
 
 /** Questions whose answers are written down as they were given. */

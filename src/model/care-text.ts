@@ -41,7 +41,9 @@ export const textsByCareType: { readonly [T in CareType]: (block: OfType<T>) => 
   calendar: textsOfCalendar,
   checklist: textsOfChecklist,
   talk: (block) =>
-    block.statements.length === 0 ? [] : [...headsOfTalk(block), ...textsOfParagraphs(block.statements)],
+    block.statements.length === 0
+      ? []
+      : [...headsOfTalk(block), ...textsOfParagraphs(block.statements.flat())],
   'teach-back': textsOfTeachBack,
   signatures: (block) => block.rows.flatMap((row) => textsOfFields(row, block)),
   interpreter: textsOfInterpreter,

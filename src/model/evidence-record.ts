@@ -204,6 +204,7 @@ const common = {
   outcome: z.string().describe('code of outcomes.yaml'),
   definition: z.string().min(1).optional().describe('how the source defined it'),
   scope: ScopeSchema.optional(),
+  new_only: z.literal(true).optional().describe('counts nobody who had it before; see the definition'),
   variant: z.string().min(1).optional().describe('how it differed from the option as done today'),
   dose: MedicineDoseSchema.optional(),
   cohort: z.string().min(1).optional().describe("whose people; wins over the study's"),

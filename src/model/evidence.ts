@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 import type { AftercareFact, AftercareSource } from './aftercare.ts';
+import type { ConsentElement } from './consent-element.ts';
 import type { Criterion } from './criterion.ts';
 import type {
   Caution,
@@ -150,6 +151,8 @@ export interface EvidenceBase {
   readonly reasons: readonly ReasonRule[];
   /** What the patient documents are held against. */
   readonly criteria: readonly Criterion[];
+  /** What a consent must hold. */
+  readonly consentElements: readonly ConsentElement[];
   /** What sources say of the time before and after a treatment; see `whyWithheld` for what may print. */
   readonly aftercare: readonly AftercareFact[];
   readonly aftercareSources: ReadonlyMap<string, AftercareSource>;

@@ -173,6 +173,7 @@ export function makeEvidence(
     definitions: [],
     reasons,
     criteria: [],
+    consentElements: [],
     aftercare: [],
     aftercareSources: new Map(),
   };

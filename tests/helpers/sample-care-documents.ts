@@ -287,7 +287,7 @@ const consentBlocks = (void_: boolean): readonly Block[] => [
           '**What it asks of me for life.** Vitamins, blood tests, no ibuprofen.',
           '**What nobody knows yet.**',
           '**What happens if I do nothing.**',
-        ].map((text) => para(text)),
+        ].map((text) => [para(text)]),
         origin,
       },
     ],

@@ -164,7 +164,12 @@ describe('blocks for going home and for consent', () => {
         async ([row, plate], said, [one, other, way]) => {
           const paragraphs = said.map((text) => para(text));
           await expectSetWell(
-            { type: 'talk', columns: { box: one, line: other }, statements: paragraphs, origin },
+            {
+              type: 'talk',
+              columns: { box: one, line: other },
+              statements: [paragraphs, ...paragraphs.map((one) => [one])],
+              origin,
+            },
             way,
           );
           const boxes = [one, other];

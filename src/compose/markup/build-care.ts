@@ -132,9 +132,15 @@ export function buildTalk(element: MarkupElement): TalkTable {
   return {
     type: 'talk',
     columns: { box: requiredText(element, 'box'), line: requiredText(element, 'line') },
-    statements: buildParagraphs(element),
+    statements: childrenNamed(element, 'step').map(buildPoint),
     origin: element.origin,
   };
+}
+
+function buildPoint(element: MarkupElement): TalkTable['statements'][number] {
+  const words = buildParagraphs(element);
+  if (words.length === 0) refuse(element, '<step> says nothing');
+  return words;
 }
 
 export function buildTeachBack(element: MarkupElement): TeachBack {

@@ -80,7 +80,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   note: rule('', '', 'inline'),
   checklist: rule('', 'head box', 'column check'),
   check: rule('name', 'due', 'p'),
-  talk: rule('box line', '', 'p'),
+  talk: rule('box line', '', 'step'),
   'teach-back': rule('lines', '', 'item p'),
   signatures: rule('', 'plate', 'fields'),
   fields: rule('', '', 'field'),

@@ -7,6 +7,7 @@ import { viewAsks } from './view-asks.ts';
 import { viewChoices, viewCover } from './view-choices.ts';
 import { viewContents } from './view-contents.ts';
 import { viewConsent } from './view-consent.ts';
+import { viewConsentCheck } from './view-consent-check.ts';
 import { viewClinician } from './view-clinician.ts';
 import { viewDocumentScore } from './view-document-score.ts';
 import { viewHealth } from './view-health.ts';
@@ -74,6 +75,7 @@ export function buildView(scene: Scene): ViewModel {
     weighing: () => viewWeighing(scene),
     leanChecks: () => viewLeanChecks(scene),
     documentScore: () => viewDocumentScore(scene),
+    consentCheck: () => viewConsentCheck(scene),
     open: () => viewOpen(scene),
     isDraft: () => scene.state === 'draft',
   });

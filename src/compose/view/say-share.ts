@@ -33,6 +33,13 @@ export function shareInWords(scene: Scene, share: RoundedShare, denominator: Den
   }
 }
 
+/** The same within a sentence: "none of 212", "fewer than 1 out of 1,000". */
+export function shareInSentence(scene: Scene, share: RoundedShare, denominator: Denominator): string {
+  const some = shareInTable(scene, share);
+  if (share.kind === 'none-seen') return some;
+  return scene.words.plain('common.share.count', { some, of: scene.format.number(denominator) });
+}
+
 /** The number alone, for a table whose sentence says the denominator. */
 export function shareInTable(scene: Scene, share: RoundedShare): string {
   const { words, format } = scene;

@@ -26,6 +26,27 @@ export function unsureInWords(scene: Scene, { lead }: KnownCell): Markup | null 
   return said.markup === '' ? null : said;
 }
 
+/** The same as a mark in a line that has no room for a sentence: "not very sure, an old number"; null as above. */
+function unsureMark({ words, evidence }: Scene, { lead }: KnownCell): string | null {
+  const study = evidence.studies.get(lead.study);
+  const said = [
+    ...(unsure.includes(lead.certainty) ? [words.plain(`common.unsure.mark.${lead.certainty}`)] : []),
+    ...(study !== undefined && isOld(study) ? [words.plain('common.unsure.mark.old')] : []),
+  ];
+  return said.length === 0 ? null : said.join(', ');
+}
+
+/** "193 lb (not very sure)". */
+export function withMark(scene: Scene, cell: KnownCell, words: Markup): Markup {
+  const mark = unsureMark(scene, cell);
+  return mark === null ? words : scene.words.say('common.unsure.marked', { words, mark });
+}
+
+/** "This counts only people who did not have it before."; null where the figure may count others too. */
+export function newOnlyInWords({ words, records }: Scene, { lead }: KnownCell): Markup | null {
+  return records.get(lead.record)?.new_only === true ? words.say('common.new_only') : null;
+}
+
 /** The same behind on how few people it stands, in one paragraph. */
 export function soundnessInWords(scene: Scene, cell: KnownCell): Markup | null {
   const parts = [fewPeopleInWords(scene, cell), unsureInWords(scene, cell)].filter((part) => part !== null);

@@ -1,9 +1,11 @@
+import { InternalError } from '../../diagnostics/diagnostic.ts';
 import type { AftercarePlan } from '../../model/aftercare-plan.ts';
 import type { Case } from '../../model/case.ts';
 import type { ClinicProfile } from '../../model/clinic.ts';
 import type { ComparisonTable, OptionColumn } from '../../model/comparison.ts';
 import type { EvidenceBase } from '../../model/evidence.ts';
 import type { EvidenceRecord } from '../../model/evidence-record.ts';
+import type { CheckedElement } from '../../model/consent-element.ts';
 import type { DocumentScore } from '../../model/document-score.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
 import type { PacketState } from '../../model/packet.ts';
@@ -31,6 +33,8 @@ export interface SceneInput {
   readonly otherLocales?: readonly Locale[];
   /** How the patient documents of the packet stand against published criteria. */
   readonly score?: DocumentScore;
+  /** What a consent must hold, and where the record of the talk of this packet holds it. */
+  readonly consent?: readonly CheckedElement[];
   /** What operations do to a body. */
   readonly drawings?: Drawings;
 }
@@ -86,4 +90,21 @@ export function optionList(scene: Scene, codes: readonly string[], join: 'and' |
     optionsNamed(scene, codes).map((option) => option.inText),
     join,
   );
+}
+
+/** The scene as if there were no other choice, for parts that go through all of them. */
+export function onlyAbout(scene: Scene, option: NamedOption): Scene {
+  const { comparison } = scene;
+  const cautions = comparison.cautions
+    .filter(({ options }) => options.includes(option.code))
+    .map((hit) => ({ ...hit, options: [option.code] }));
+  return { ...scene, options: [option], comparison: { ...comparison, cautions } };
+}
+
+/** The option that the case has chosen, else the one of no operation, which every case has. */
+export function chosenOption(scene: Scene): NamedOption {
+  const { chosen } = scene.case.decision;
+  const option = scene.options.find(({ code }) => code === (chosen ?? 'no-operation')) ?? scene.options[0];
+  if (option === undefined) throw new InternalError('a comparison has no option');
+  return option;
 }

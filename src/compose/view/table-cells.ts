@@ -8,7 +8,7 @@ import { doseInWords } from './say-dose.ts';
 import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
 import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
-import { unsureInWords } from './say-soundness.ts';
+import { newOnlyInWords, unsureInWords } from './say-soundness.ts';
 import { otherTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -21,6 +21,8 @@ interface InTable {
   readonly denominator: Denominator;
   /** All figures of the row are of one dose of a medicine, which its name says. */
   readonly sameDose: boolean;
+  /** How sure the figure is stands beside it already, as a mark. */
+  readonly marked?: boolean;
 }
 
 /** What a cell of a table says: the figure, or that there is none, with what a reader must know of it. */
@@ -73,12 +75,13 @@ function knownLines(
 }
 
 /** What a reader must know of the figure: how far it could go, on how many it stands, in whom and of what dose. */
-function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+export function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
   return [
     isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table) : null,
     isShare(cell) && hasFewest(cell) ? fewestNote(scene, cell, table) : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
-    unsureInWords(scene, cell),
+    table.marked === true ? null : unsureInWords(scene, cell),
+    newOnlyInWords(scene, cell),
     table.sameDose ? null : doseInWords(scene, cell),
   ].filter((remark) => remark !== null);
 }
@@ -94,14 +97,14 @@ function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Lin
 /** One or two events say that it happens, not how often: the count is printed, never a rate. */
 const fewestEvents = 3;
 
-function hasFewest({ value }: ShareCell): boolean {
+export function hasFewest({ value }: ShareCell): boolean {
   return (
     value.events !== undefined && value.n !== undefined && value.events > 0 && value.events < fewestEvents
   );
 }
 
 /** "1 of 130". */
-function countedInTable(scene: Scene, cell: ShareCell): Markup {
+export function countedInTable(scene: Scene, cell: ShareCell): Markup {
   const { events = 0, n = 0 } = cell.value;
   const { format, words } = scene;
   const counted = words.plain('common.share.counted', { events: format.number(events), n: format.number(n) });

@@ -2,10 +2,10 @@ import type { AftercarePlan, DatedRule } from '../../model/aftercare-plan.ts';
 import { addDays, weekdayOf, weekdays } from '../../model/calendar-day.ts';
 import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
 import { planOf, sayPeriod, writtenAt } from './say-aftercare.ts';
+import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { flag, group, list, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { chosenOption } from './view-consent.ts';
 import { freeText } from './words.ts';
 
 export const calendarShape = group({

@@ -1,6 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
+import { withMark } from './say-soundness.ts';
 import { isFirstMonth, sayLength } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
@@ -113,10 +114,9 @@ function troubleColumn(scene: Scene): readonly ShortColumn[] {
             isProcedure(option) ? 'common.table.not_possible' : 'comparison.short.no_procedure',
           );
         if (cell?.state !== 'known' || !isShare(cell)) return words.say('common.table.not_known');
-        return figure(
-          shareInWords(scene, roundShare(cell.value, picture.denominator), picture.denominator),
-          sourceOf(cell),
-        );
+        const share = roundShare(cell.value, picture.denominator);
+        const said = figure(shareInWords(scene, share, picture.denominator), sourceOf(cell));
+        return withMark(scene, cell, said);
       },
     },
   ];

@@ -1,14 +1,15 @@
 import type { Markup } from '../../model/locale.ts';
 import type { OperationPicture } from '../drawings/read-drawings.ts';
+import { gainOf } from './say-gain.ts';
+import { chosenOption, onlyAbout } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { rowShape } from './shared-shapes.ts';
 import { asksShape, viewAsks } from './view-asks.ts';
 import { viewBeforeDay } from './view-before-day.ts';
-import { chosenOption, gainOf } from './view-consent.ts';
 import { contactsOf } from './view-contacts.ts';
-import { drawingShape, viewDrawing } from './view-drawing.ts';
+import { drawingShape, pictureFor, viewDrawing } from './view-drawing.ts';
 import { healthShape, viewHealth } from './view-health.ts';
 import { lineBoardShape, viewLines } from './view-lines.ts';
 import { surgeonName } from './view-opinion.ts';
@@ -77,15 +78,6 @@ export function viewOperation(scene: Scene): OperationView {
   };
 }
 
-/** The scene as if there were no other choice, for parts that go through all of them. */
-function onlyAbout(scene: Scene, option: NamedOption): Scene {
-  const { comparison } = scene;
-  const cautions = comparison.cautions
-    .filter(({ options }) => options.includes(option.code))
-    .map((hit) => ({ ...hit, options: [option.code] }));
-  return { ...scene, options: [option], comparison: { ...comparison, cautions } };
-}
-
 function factsOf(scene: Scene, option: NamedOption): OperationView['facts'] {
   const { words, format } = scene;
   const { operation_date: date } = scene.case.plan;
@@ -95,20 +87,6 @@ function factsOf(scene: Scene, option: NamedOption): OperationView['facts'] {
     ['trade', words.plain(`options.${option.code}.trade`)],
   ];
   return facts.map(([key, value]) => ({ label: words.plain(`operation.facts.${key}`), value }));
-}
-
-/** Nothing stays of these once they are taken out. */
-const leaveNothing: readonly string[] = ['band', 'balloon'];
-
-/** The drawing for a body as it is before: with the earlier operation that is in place, if there is one. */
-function pictureFor(scene: Scene, option: NamedOption): OperationPicture | undefined {
-  const earlier = scene.case.health.earlier_operations;
-  const inPlace = earlier.findLast(({ status }) => status === 'in-place')?.operation;
-  const whole = earlier.every(
-    ({ operation, status }) => status === 'removed' && leaveNothing.includes(operation),
-  );
-  const before = inPlace ?? (whole ? 'none' : undefined);
-  return scene.drawings.get(option.code)?.find((picture) => picture.earlier === before);
 }
 
 function stepsOf(scene: Scene, picture: OperationPicture | undefined): OperationView['steps'] {

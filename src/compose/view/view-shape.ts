@@ -5,6 +5,7 @@ import { asksShape } from './view-asks.ts';
 import { choicesShape, coverShape } from './view-choices.ts';
 import { contentsShape } from './view-contents.ts';
 import { consentShape } from './view-consent.ts';
+import { consentCheckShape } from './view-consent-check.ts';
 import { clinicianShape } from './view-clinician.ts';
 import { healthShape } from './view-health.ts';
 import { homecareShape } from './view-homecare.ts';
@@ -65,6 +66,7 @@ export const viewShape = group({
   weighing: weighingShape,
   leanChecks: leanChecksShape,
   documentScore: documentScoreShape,
+  consentCheck: consentCheckShape,
   open: openShape,
   isDraft: flag,
 });

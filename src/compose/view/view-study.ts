@@ -36,7 +36,11 @@ function oversight(scene: Scene, option: NamedOption): readonly Line[] {
   return [
     body(words.say('comparison.study.oversight', { who: words.free(entry.oversight) })),
     withDuty('phone', contact),
-    ...(entry.form === null ? [body(words.say('comparison.study.no_form'))] : []),
+    body(
+      entry.form === null
+        ? words.say('comparison.study.no_form')
+        : words.say('comparison.study.form', { form: entry.form }),
+    ),
   ];
 }
 

@@ -4,7 +4,7 @@ import { chooseEnds, chooseTicks } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
 import { doseInWords, sharedDose, withDose } from './say-dose.ts';
 import { sourceOf } from './say-share.ts';
-import { soundnessInWords } from './say-soundness.ts';
+import { soundnessInWords, withMark } from './say-soundness.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
 import { otherTime, sayLength } from './say-time.ts';
 import {
@@ -158,7 +158,7 @@ function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
   const dose = sharedDose(scene, [ofOption(main), ...shown]);
   const parts = shown.map((cell): string => {
     const average = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
-    const weight = dose === null ? withDose(scene, average, cell) : average;
+    const weight = withMark(scene, cell, dose === null ? withDose(scene, average, cell) : average);
     const time = sayLength(scene, cell.lead.horizon);
     return scene.words.say('common.weight.at_time', { time, weight }).markup;
   });
@@ -236,5 +236,5 @@ export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
   const other = otherTime(scene, scene.comparison.weight.main.asked, known.lead);
   const time = sayLength(scene, known.lead.horizon);
   const words = other === null ? weight : scene.words.say('common.weight.short_after', { weight, time });
-  return withDose(scene, words, known);
+  return withMark(scene, known, withDose(scene, words, known));
 }

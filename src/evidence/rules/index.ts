@@ -10,6 +10,7 @@ import { aftercareUnitFits } from './aftercare-unit-fits.ts';
 import { arithmeticAgrees } from './arithmetic-agrees.ts';
 import { citationComplete } from './citation-complete.ts';
 import { codeKnown } from './code-known.ts';
+import { consentElementsComplete } from './consent-elements-complete.ts';
 import { coverageComplete } from './coverage-complete.ts';
 import { criteriaComplete } from './criteria-complete.ts';
 import { doseStated } from './dose-stated.ts';
@@ -73,6 +74,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   coverageComplete,
   reasonsChecked,
   criteriaComplete,
+  consentElementsComplete,
   aftercareSourcePresent,
   aftercarePlaceSeen,
   aftercareCodeFits,

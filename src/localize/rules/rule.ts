@@ -44,6 +44,8 @@ const forClinicians = [
   'reason-checks.',
   'document-score.',
   'criteria.',
+  'consent-check.',
+  'consent-elements.',
   'codes.effects.',
   'missing.set_aside.',
 ];

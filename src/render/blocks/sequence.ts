@@ -34,6 +34,7 @@ const announcedTypes: ReadonlySet<Block['type']> = new Set([
 ]);
 /** What a person signs for, and who spoke for them, stand on the page with the signatures. */
 const signedTypes: ReadonlySet<Block['type']> = new Set(['answers', 'interpreter', 'ticks', 'write-in']);
+const between: ReadonlySet<Block['type']> = new Set(['heading', 'paragraph']);
 
 function isSmall(block: Block | undefined): boolean {
   return block?.type === 'paragraph' && block.role === 'small';
@@ -73,9 +74,9 @@ function partOf(spot: Spot): Part {
   return block.type === 'paragraph' ? partOfParagraph(block, previous, spot) : 'plain';
 }
 
-/** Whether only what is signed for stands between here and the signatures. */
+/** Whether only what is signed for, and the sentence that is signed, stand between here and the signatures. */
 function leadsToSignatures({ blocks, index }: Spot): boolean {
-  const next = blocks.slice(index).find(({ type }) => !signedTypes.has(type) && type !== 'heading');
+  const next = blocks.slice(index).find(({ type }) => !signedTypes.has(type) && !between.has(type));
   return signedTypes.has(blocks[index]?.type ?? 'signatures') && next?.type === 'signatures';
 }
 

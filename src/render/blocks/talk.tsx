@@ -1,11 +1,10 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { TalkTable } from '../../model/care-blocks.ts';
-import type { Paragraph } from '../../model/document.ts';
 import { gapStart, palette } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { Hairline, Words, proseRole } from './primitives.tsx';
+import { Hairline, Paragraphs, proseRole } from './primitives.tsx';
 import { BoxCell, TickRow, columnWidth, tickTableUnits } from './tick-table.tsx';
 import type { TickColumn } from './tick-table.tsx';
 import type { OfType, Place } from './unit-parts.ts';
@@ -18,6 +17,8 @@ const INITIALS_GAP = 12;
 const ROW = 30;
 const PADDING = 5;
 const AFTER_STATEMENT = 12;
+/** White between the paragraphs of a point. */
+const BETWEEN_LINES = 2;
 /** Room for a pen above the line for initials, in a row of one line. */
 const PEN = 24;
 const LINE_FROM_TOP = 20;
@@ -35,7 +36,7 @@ function columnsOf({ columns }: TalkTable, theme: Theme): readonly TickColumn[] 
 interface RowProps {
   readonly theme: Theme;
   readonly columns: readonly TickColumn[];
-  readonly statement: Paragraph;
+  readonly statement: TalkTable['statements'][number];
   readonly lined: boolean;
 }
 
@@ -45,13 +46,13 @@ function Row({ theme, columns, statement, lined }: RowProps): ReactElement {
   return (
     <TickRow theme={theme} lined={lined} least={ROW}>
       <View sem={{ tag: 'TH', scope: 'Row' }} style={{ width: first, paddingVertical: PADDING }}>
-        <Words
+        <Paragraphs
           theme={theme}
-          text={statement.inlines}
-          role={proseRole(theme, statement.role)}
+          paragraphs={statement}
+          roleOf={proseRole}
           width={first}
           measure={first - AFTER_STATEMENT}
-          sem={{ tag: 'P' }}
+          gap={BETWEEN_LINES}
         />
       </View>
       <BoxCell theme={theme} width={box} size={BOX} />
@@ -77,7 +78,7 @@ export function talkUnits(block: OfType<'talk'>, place: Place): readonly Unit[] 
   const { theme } = place;
   const columns = columnsOf(block, theme);
   const rows = block.statements.map((statement, index) => ({
-    origin: statement.origin,
+    origin: statement[0]?.origin ?? block.origin,
     element: <Row theme={theme} columns={columns} statement={statement} lined={index > 0} />,
   }));
   return tickTableUnits({ origin: block.origin, columns, rows }, place);

@@ -9,7 +9,7 @@ import { boardsUnder } from './options.ts';
 
 /** Where a document gives the risk of something: drawn people, counts in a table, figures in the record of a talk. */
 function risks(pages: Pages): readonly Placed[] {
-  const talks = ofType(pages.reader, 'talk').filter(({ block }) => hasFigure(block.statements));
+  const talks = ofType(pages.reader, 'talk').filter(({ block }) => hasFigure(block.statements.flat()));
   return [...unique(peopleRows(pages).map(({ strip }) => strip)), ...countingTables(pages), ...talks];
 }
 
@@ -51,7 +51,8 @@ export const chanceShownTwice: Check = (pages) => {
     [
       ...bare.map(({ strip }) => strip),
       ...all.filter(
-        ({ block }) => block.type === 'talk' && !block.statements.filter(hasOwnFigure).every(isSentence),
+        ({ block }) =>
+          block.type === 'talk' && !block.statements.flat().filter(hasOwnFigure).every(isSentence),
       ),
     ],
     all,

@@ -254,6 +254,16 @@ const plants: readonly Plant[] = [
     found: 'outcomes:',
   },
   {
+    what: 'an element of a consent on our own pages, without its place',
+    rule: 'consent-elements-complete',
+    code: 'EVIDENCE_INVALID',
+    file: 'consent-elements.yaml',
+    entry: 'practitioner-named',
+    text: '  where: [{ block: facts, words: consent.facts.surgeon }]\n',
+    by: '',
+    found: 'by: pages',
+  },
+  {
     what: 'a criterion met by a study and looked for on the pages',
     rule: 'criteria-complete',
     code: 'EVIDENCE_INVALID',

@@ -476,6 +476,13 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'kind: risk\n  people: { indication: first-operation, bmi',
       'scope: narrower\n  kind: risk\n  people: { indication: first-operation, bmi',
     ],
+    [
+      'a figure of new cases of what nobody is said to be free of',
+      'EVIDENCE_INVALID',
+      'records/sleeve.yaml',
+      'kind: risk\n  people: { indication: first-operation, bmi',
+      'new_only: true\n  kind: risk\n  people: { indication: first-operation, bmi',
+    ],
   ],
   'dose-stated': [
     [
@@ -606,6 +613,50 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'reasons.yaml',
       'reasons: { most-weight-loss: more-weight-loss }',
       'reasons: { most-weight-loss: fits-what-matters }',
+    ],
+  ],
+  'consent-elements-complete': [
+    [
+      'an element twice',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      '- { id: second, says: two, by: study',
+      '- { id: first, says: two, by: study',
+    ],
+    [
+      'an element of these pages without its place',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      'by: pages, where: [{ block: facts, words: consent.facts.clinic }]',
+      'by: pages',
+    ],
+    [
+      'an element of another form with a place on these pages',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      'says: two, by: study',
+      'says: two, by: study, where: [{ block: facts, words: consent.facts.clinic }]',
+    ],
+    [
+      'an element read on no page',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      "seen: page, seen_at: ['https://example.org/e']",
+      'seen: page',
+    ],
+    [
+      'an element with a page on which it was not read',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      'seen: memory',
+      "seen: memory, seen_at: ['https://example.org/e']",
+    ],
+    [
+      'an element of a law that nobody but us has written',
+      'EVIDENCE_INVALID',
+      'consent-elements.yaml',
+      'document: court-ruling, seen: memory',
+      'document: court-ruling, seen: own',
     ],
   ],
   'criteria-complete': [

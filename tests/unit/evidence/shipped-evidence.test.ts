@@ -64,6 +64,7 @@ describe('the shipped evidence', () => {
       riskFactors: evidence.riskFactors.length,
       definitions: evidence.definitions.length,
       criteria: evidence.criteria.length,
+      consentElements: evidence.consentElements.length,
     }).toEqual({
       options: 17,
       outcomes: 108,
@@ -76,6 +77,7 @@ describe('the shipped evidence', () => {
       riskFactors: 68,
       definitions: 31,
       criteria: 88,
+      consentElements: 39,
     });
   });
 

@@ -245,6 +245,10 @@ ${reasonCodes
 `,
   'criteria.yaml': `
 ${criteria()}`,
+  'consent-elements.yaml': `
+- { id: first, says: one, by: pages, where: [{ block: facts, words: consent.facts.clinic }], sources: [{ document: ethics-code, seen: page, seen_at: ['https://example.org/e'] }] }
+- { id: second, says: two, by: study, sources: [{ document: court-ruling, seen: memory }] }
+`,
   'aftercare/facts.yaml': `
 - id: fluid.rho
   options: [tablet]

@@ -24,6 +24,8 @@ const words = {
   'locales/en/cautions.yaml': 'reflux-sleeve:\n  statement: c\nsmoking-sleeve:\n  ask: d\n',
   'locales/en/codes.yaml': 'metrics:\n  TWL: e\n',
   'locales/en/criteria.yaml': 'a-1: g\na-2: h\n',
+  'locales/en/consent-elements.yaml': 'hospital: i\nward: k\n',
+  'locales/en/consent.yaml': 'facts:\n  clinic: j\n',
 };
 
 const option = { name: 'x', kind: 'operation', meaning: 'x', maturity: 'established' } as const;
@@ -44,6 +46,21 @@ const evidence = {
     { id: 'a-1', set: 'actionability', says: 'x', by: 'generator', check: 'lists', seen: 'memory' } as const,
     { id: 'a-2', set: 'actionability', says: 'x', by: 'study', seen: 'memory' } as const,
     { id: 'c-7', set: 'certification', says: 'x', by: 'none', seen: 'memory' } as const,
+  ],
+  consentElements: [
+    {
+      id: 'hospital',
+      says: 'x',
+      by: 'pages' as const,
+      where: [{ block: 'facts' as const, words: 'consent.facts.clinic' }],
+      sources: [{ document: 'hospital-form' as const, seen: 'memory' as const }],
+    },
+    {
+      id: 'ward',
+      says: 'x',
+      by: 'talk' as const,
+      sources: [{ document: 'own-rule' as const, seen: 'own' as const }],
+    },
   ],
 };
 
@@ -93,6 +110,18 @@ describe('the words that the evidence calls for', () => {
       key: 'cautions.smoking-sleeve.ask',
     },
     { what: 'a metric', file: 'codes.yaml', text: 'metrics:\n  TWL: e\n', key: 'codes.metrics.TWL' },
+    {
+      what: 'an element of a consent',
+      file: 'consent-elements.yaml',
+      text: 'hospital: i\n',
+      key: 'consent-elements.hospital',
+    },
+    {
+      what: 'a place of an element, by which the pages are searched',
+      file: 'consent.yaml',
+      text: 'facts:\n  clinic: j\n',
+      key: 'consent.facts.clinic',
+    },
     { what: 'a criterion that can be met', file: 'criteria.yaml', text: 'a-1: g\n', key: 'criteria.a-1' },
   ])('are those of $what', async ({ file, text, key }) => {
     const path = `locales/en/${file}`;

@@ -130,10 +130,10 @@ describe('the order in which texts of a consent are printed', () => {
     const talk: Block = {
       type: 'talk',
       columns: { box: 'Explained', line: 'Initials' },
-      statements: [para('One.'), para('Two.')],
+      statements: [[para('One.'), para('More of it.')], [para('Two.')]],
       origin,
     };
-    expect(textsOf(talk)).toEqual(['Explained', 'Initials', 'One.', 'Two.']);
+    expect(textsOf(talk)).toEqual(['Explained', 'Initials', 'One.', 'More of it.', 'Two.']);
     expect(repeated(talk)).toEqual(['Explained', 'Initials']);
     expect(textsOf({ ...talk, statements: [] })).toEqual([]);
   });

@@ -122,7 +122,7 @@ describe('building the blocks for a consent', () => {
   it('makes a talk, questions to answer, signatures and what an interpreter fills in', () => {
     const field = (kind: string): string => `<field kind="${kind}" label="L"/>`;
     const blocks = buildBlocks(
-      `<talk box="Explained" line="Initials"><p>One.</p></talk>
+      `<talk box="Explained" line="Initials"><step><p>One.</p><p>More.</p></step></talk>
        <teach-back lines="2"><item>Said back</item><item>Again</item><p role="strong">What?</p></teach-back>
        <interpreter heading="Interpreter" plate="Not here."><item>Video</item><p>I did.</p>${field('name')}${field('time')}</interpreter>
        <signatures plate=""><fields>${field('signature')}${field('date')}</fields></signatures>
@@ -130,7 +130,11 @@ describe('building the blocks for a consent', () => {
       file,
     );
     expect(blocks).toMatchObject([
-      { type: 'talk', columns: { box: 'Explained', line: 'Initials' }, statements: [{ role: 'body' }] },
+      {
+        type: 'talk',
+        columns: { box: 'Explained', line: 'Initials' },
+        statements: [[{ role: 'body' }, { role: 'body' }]],
+      },
       { type: 'teach-back', boxes: ['Said back', 'Again'], lines: 2, questions: [{ role: 'strong' }] },
       {
         type: 'interpreter',

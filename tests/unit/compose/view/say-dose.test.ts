@@ -111,7 +111,11 @@ describe('a dose of a medicine', () => {
     expect(plain(viewChoices(scene).short.rows[0]?.cells[1]?.lines[0]?.words ?? { markup: '' })).toBe(
       '198 lb (90 kg) on 15 mg once a week',
     );
-    expect(viewConsent(scene).talk.map(plain).join(' ')).toContain('198 lb (90 kg) on 15 mg once a week');
+    expect(
+      viewConsent(scene)
+        .talk.flatMap(({ lines }) => lines.map(({ words }) => plain(words)))
+        .join(' '),
+    ).toContain('198 lb (90 kg) on 15 mg once a week');
     const sources = viewSources(scene).topics[0]?.rows.map(({ lines: own }) =>
       plain(own[0]?.words ?? { markup: '' }),
     );

@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { viewConsent } from '../../../../src/compose/view/view-consent.ts';
 import type { ConsentView } from '../../../../src/compose/view/view-consent.ts';
 import type { Case } from '../../../../src/model/case.ts';
+import { topicCells } from '../../../../src/compose/view/cells-shown.ts';
+import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
+import type { Cell } from '../../../../src/model/comparison.ts';
 import { makeCase } from '../../../helpers/compare-inputs.ts';
 import { fiveOptions } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
@@ -17,8 +20,12 @@ async function consentOf(
 
 const plain = (markup: string | undefined): string =>
   (markup ?? '').replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
+const pointsOf = (view: ConsentView): readonly string[] =>
+  view.talk.map(({ lines }) => lines.map(({ words }) => words.markup).join('\n'));
 const pointOf = (view: ConsentView, start: string): string =>
-  view.talk.map(({ markup }) => plain(markup)).find((words) => words.startsWith(start)) ?? '';
+  pointsOf(view)
+    .map(plain)
+    .find((words) => words.startsWith(start)) ?? '';
 const factOf = (view: ConsentView, label: string): string | undefined =>
   view.facts.find((fact) => fact.label === label)?.value.replaceAll('\u00a0', ' ');
 
@@ -26,7 +33,7 @@ describe('the record of the talk', () => {
   it('names the other choices and what happens without treatment', async () => {
     const view = await consentOf('sleeve');
     expect(pointOf(view, 'My other choices.')).toBe(
-      'My other choices. We also spoke of a gastric bypass, stomach folding, semaglutide, and no new treatment.',
+      'My other choices. We also spoke of a gastric bypass, stomach folding, semaglutide, and no new treatment: what each can do, and what can go wrong.',
     );
     expect(pointOf(view, 'What happens if I do nothing new.')).toContain('256 lb (116 kg)');
   });
@@ -36,11 +43,11 @@ describe('the record of the talk', () => {
     expect(pointOf(view, 'What it can do for me.')).toContain(
       'Weight after 5 years, on average: 206 lb (93 kg).',
     );
-    const early = view.talk.find(({ markup }) => markup.includes('What can go wrong at first.'));
-    expect(plain(early?.markup)).toMatch(/A leak, in the first month: \d+ out of 1,000\./);
-    expect(early?.markup).toMatch(/<fig cell="sleeve\/leak\/30d" records="sleeve\.leak\.study-a">/);
-    expect(plain(early?.markup)).not.toMatch(/out of 100\b/);
-    expect(pointOf(view, 'What can go wrong later.')).toContain('Reflux, within 5 years: 310 out of 1,000.');
+    const early = pointsOf(view).find((markup) => markup.includes('What can go wrong at first.'));
+    expect(plain(early)).toMatch(/A leak, in the first month: \d+ out of 1,000\./);
+    expect(early).toMatch(/<fig cell="sleeve\/leak\/30d" records="sleeve\.leak\.study-a">/);
+    expect(plain(early)).not.toMatch(/out of 100\b/);
+    expect(pointOf(view, 'What can go wrong later.')).toContain('Reflux, after 5 years: 310 out of 1,000.');
   });
 
   it('says that nothing is known where nothing is', async () => {
@@ -75,5 +82,135 @@ describe('the record of the talk', () => {
     expect(factOf(await consentOf('sleeve'), 'Planned for')).toBe('not set yet');
     const plan = { surgeon: 'surgeon-1', operation_date: '2027-01-14' };
     expect(factOf(await consentOf('sleeve', { plan }), 'Planned for')).toBe('January 14, 2027');
+  });
+
+  it('names the problems of which nobody knows how often, and says where there is no list of any', async () => {
+    const view = await consentOf('sleeve');
+    expect(pointOf(view, 'What can go wrong later.')).toContain(
+      'No study tells how often for people like you: “An ulcer”.',
+    );
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'no-operation' } }),
+    });
+    const never = (cell: Cell): Cell => {
+      if (cell.option !== 'no-operation') return cell;
+      const { id, option, outcome, asked, setAside } = cell;
+      return { id, option, outcome, asked, setAside, state: 'not-possible' };
+    };
+    const inRow = <T extends { readonly cells: readonly Cell[] }>(row: T): T => ({
+      ...row,
+      cells: row.cells.map(never),
+    });
+    const topics = scene.comparison.topics.map((topic) => ({
+      ...topic,
+      picture: topic.picture === null ? null : inRow(topic.picture),
+      rows: topic.rows.map(inRow),
+    }));
+    const nothing = { ...scene, comparison: { ...scene.comparison, topics } };
+    expect(pointOf(viewConsent(nothing), 'What can go wrong at first.')).toBe(
+      'What can go wrong at first. We have no list of these for this choice. Ask your surgeon.',
+    );
+    const other = { ...nothing, case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }) };
+    expect(plain(viewConsent(other).declined.at(-1)?.markup)).toMatch(
+      /^No new treatment\. Weight after 5 years, on average: [^:]*$/,
+    );
+  });
+
+  it('names each choice that was not taken, with its weight and its serious problems', async () => {
+    const declined = (await consentOf('sleeve')).declined.map(({ markup }) => plain(markup));
+    expect(declined.map((line) => line.split('.')[0])).toEqual([
+      'Gastric bypass',
+      'Stomach folding',
+      'Semaglutide',
+      'No new treatment',
+    ]);
+    expect(declined[0]).toMatch(/^Gastric bypass\. Weight after 5 years, on average: \d+ lb/);
+    expect(declined[0]).toMatch(/A serious problem, in the first month: \d+ out of 1,000/);
+    expect(declined[1]).toContain('No study tells how weight changes for people like you.');
+  });
+
+  it('asks who may take part only where something is done to the body', async () => {
+    const asked = (await consentOf('sleeve')).yes;
+    expect(asked[0]).toBe('My treatment: a sleeve.');
+    expect(asked).toHaveLength(6);
+    expect(asked.join(' ')).toMatch(/blood .*learn.*Students.*private parts.*Another surgeon/i);
+    expect((await consentOf('semaglutide')).yes).toEqual(['My treatment: semaglutide.']);
+  });
+
+  it('says that nothing was written down where a case says nothing of what matters and the surgeon nothing of a choice', async () => {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const decision = { ...input.decision, matters_most: [], leaning: null, advised_against: [] };
+    const view = viewConsent(await sceneFor('en', { case: { ...input, decision } }));
+    expect(pointOf(view, 'What matters to me.')).toContain('Nobody has written down yet');
+    expect(pointOf(view, 'What my surgeon thinks.')).toContain('has not written down which choice is best');
+  });
+
+  it('has room for whoever led the talk and for a witness', async () => {
+    expect((await consentOf('sleeve')).signers).toHaveLength(4);
+  });
+});
+
+describe('how sure a figure is', () => {
+  /** The scene with the record behind one figure changed. */
+  async function sceneWith(
+    record: string,
+    change: { readonly certainty?: string; readonly new_only?: true },
+  ) {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const scene = await sceneFor('en', { case: input });
+    const old = scene.records.get(record);
+    if (old === undefined) throw new Error(`no record ${record}`);
+    const records = new Map([...scene.records, [record, { ...old, ...change } as typeof old]]);
+    return { ...scene, records };
+  }
+
+  it('says beside a figure of new cases alone that it counts nobody who had it before', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const reflux = topicCells(scene.comparison).find(
+      ({ cell }) => cell.option === 'sleeve' && cell.outcome === 'reflux' && cell.state === 'known',
+    )?.cell;
+    if (reflux?.state !== 'known') throw new Error('no reflux');
+    const said = 'This counts only people who did not have it before.';
+    expect(pointOf(viewConsent(scene), 'What can go wrong later.')).not.toContain(said);
+    const flagged = await sceneWith(reflux.lead.record, { new_only: true });
+    expect(pointOf(viewConsent(flagged), 'What can go wrong later.')).toContain(`310 out of 1,000. ${said}`);
+  });
+
+  it('is a mark beside a harm, a short weight and a short count, and absent where the figure is sure', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const weak = (cell: Cell): Cell =>
+      cell.state === 'known' ? { ...cell, lead: { ...cell.lead, certainty: 'low' } } : cell;
+    const inRow = <T extends { readonly cells: readonly Cell[] }>(row: T): T => ({
+      ...row,
+      cells: row.cells.map(weak),
+    });
+    const { topics, weight } = scene.comparison;
+    const comparison = {
+      ...scene.comparison,
+      topics: topics.map((topic) => ({
+        ...topic,
+        picture: topic.picture === null ? null : inRow(topic.picture),
+        rows: topic.rows.map(inRow),
+      })),
+      weight: { ...weight, main: inRow(weight.main), over: weight.over.map(inRow) },
+    };
+    const unsure = { ...scene, comparison };
+    const shortOf = (one: typeof scene): string =>
+      viewChoices(one)
+        .short.rows.flatMap(({ cells }) =>
+          cells.flatMap(({ lines }) => lines.map(({ words }) => plain(words.markup))),
+        )
+        .join('\n');
+    const later = pointOf(viewConsent(unsure), 'What can go wrong later.');
+    expect(later).toContain('310 out of 1,000 (not very sure).');
+    expect(shortOf(unsure)).toMatch(/lb \(\d+ kg\) \(not very sure\)/);
+    expect(shortOf(unsure)).toMatch(/out of 1,000 \(not very sure\)/);
+    expect(`${shortOf(scene)}${pointOf(viewConsent(scene), 'What can go wrong later.')}`).not.toContain(
+      'sure',
+    );
   });
 });

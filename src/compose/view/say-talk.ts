@@ -1,0 +1,128 @@
+import type { Markup } from '../../model/locale.ts';
+import { gainOf } from './say-gain.ts';
+import { benefitLines, harmLines } from './say-risk.ts';
+import { onlyAbout, optionList } from './scene.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { body, lineOf } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { viewAsks } from './view-asks.ts';
+import { pictureFor } from './view-drawing.ts';
+import { viewHealth } from './view-health.ts';
+import { isProcedure } from './view-people.ts';
+import { viewUndo } from './view-undo.ts';
+import { viewWhy } from './view-why.ts';
+import { bold, joined } from './words.ts';
+
+/** What was explained, point by point, with what the pages say of the chosen option; each is ticked and initialled. */
+export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly Line[])[] {
+  const alone = onlyAbout(scene, option);
+  return [
+    point(scene, 'why', [whyTreated(scene)]),
+    point(scene, 'matters', [whatMatters(alone, option)]),
+    point(scene, 'advice', [adviceOn(alone, option)]),
+    point(scene, 'choices', [otherChoices(scene, option)]),
+    point(scene, 'what', [whatIsDone(scene, option)]),
+    point(scene, 'gain', [gainOf(scene, option), ...benefitLines(scene, option)]),
+    point(scene, 'early', orNone(scene, harmLines(scene, option, 'early'))),
+    point(scene, 'later', orNone(scene, harmLines(scene, option, 'later'))),
+    point(scene, 'own_health', [ownHealth(alone)]),
+    point(scene, 'undo', undoing(alone)),
+    [...point(scene, 'life', stayAndVisits(alone)), ...forLife(alone)],
+    point(scene, 'unknown', [scene.words.say(`options.${option.code}.unknown`)]),
+    point(scene, 'nothing', [nothingOf(scene)]),
+    point(scene, 'team', [teamOf(scene, option)]),
+  ];
+}
+
+/** The head of a point stands in the line of its first words. */
+function point({ words }: Scene, key: string, [first, ...others]: readonly Markup[]): readonly Line[] {
+  const head = bold(words.say(`consent.talk.${key}`));
+  return [first === undefined ? head : joined(head, first), ...others].map(body);
+}
+
+/** What is to be treated: weight and the illnesses that the case names. */
+function whyTreated({ words, format, clinic, comparison, case: { health } }: Scene): Markup {
+  const { weightKg, bmi } = comparison.person;
+  const illnesses = health.conditions.map((code) => words.plain(`codes.conditions.${code}`));
+  return joined(
+    words.say('consent.talk.why_weight', {
+      weight: format.weight(weightKg, clinic.clinic.units),
+      bmi: format.number(bmi, 1),
+    }),
+    ...(illnesses.length === 0
+      ? []
+      : [words.say('comparison.health.you.condition', { what: format.list(illnesses, 'and') })]),
+  );
+}
+
+function whatMatters(alone: Scene, option: NamedOption): Markup {
+  const { said } = viewWhy(alone, option);
+  return said.length === 0 ? alone.words.say('operation.why.none') : joined(...said);
+}
+
+function adviceOn(scene: Scene, option: NamedOption): Markup {
+  const { surgeon, against } = viewWhy(scene, option);
+  const said = [surgeon, against].flatMap((one) => (one === null ? [] : [one.lead, ...one.reasons]));
+  return said.length === 0 ? scene.words.say('comparison.opinion.none') : joined(...said);
+}
+
+function otherChoices(scene: Scene, option: NamedOption): Markup {
+  const others = scene.options.filter(({ code }) => code !== option.code).map(({ code }) => code);
+  return scene.words.say('consent.talk.choices_named', { options: optionList(scene, others, 'and') });
+}
+
+/** How one sleeps, as the steps of the drawing begin. */
+const sleep: readonly string[] = ['asleep', 'sleepy'];
+
+function whatIsDone(scene: Scene, option: NamedOption): Markup {
+  const { words } = scene;
+  const steps = pictureFor(scene, option)?.steps.filter((step) => sleep.includes(step)) ?? [];
+  return joined(
+    words.say(`options.${option.code}.choice`),
+    ...steps.map((step) => words.say(`operation.step.${step}`)),
+  );
+}
+
+function orNone(scene: Scene, lines: readonly Markup[]): readonly Markup[] {
+  return lines.length === 0 ? [scene.words.say('consent.talk.none_listed')] : lines;
+}
+
+/** The box on one's own health has it all; here that it was talked about. */
+function ownHealth(alone: Scene): Markup {
+  const any = viewHealth(alone).length > 0;
+  return alone.words.say(any ? 'consent.talk.own_health_box' : 'consent.talk.own_health_none');
+}
+
+/** The same sentences as in the comparison. */
+function undoing(alone: Scene): readonly Markup[] {
+  return viewUndo(alone).flatMap(({ lines }) => lines.map(({ words }) => words));
+}
+
+function stayAndVisits(alone: Scene): readonly Markup[] {
+  const { table } = viewAsks(alone);
+  const [row] = table.rows;
+  return table.columns.flatMap(({ label }, index) => {
+    const lines = row?.cells[index]?.lines ?? [];
+    if (index === 0 || lines.length === 0) return [];
+    return [
+      alone.words.say('consent.talk.asks', { label, words: joined(...lines.map(({ words }) => words)) }),
+    ];
+  });
+}
+
+function forLife(alone: Scene): readonly Line[] {
+  const [first, ...others] = viewAsks(alone).forLife.flatMap(({ lines }) => lines);
+  if (first === undefined) return [];
+  const label = alone.words.plain('comparison.asks.for_life');
+  const said = alone.words.say('consent.talk.asks', { label, words: first.words });
+  return [body(said), ...others.map(({ words }) => lineOf('small', words))];
+}
+
+function nothingOf(scene: Scene): Markup {
+  const nothing = scene.options.find(({ code }) => code === 'no-operation');
+  return nothing === undefined ? { markup: '' } : gainOf(scene, nothing);
+}
+
+function teamOf({ words }: Scene, option: NamedOption): Markup {
+  return words.say(isProcedure(option) ? 'consent.talk.team_words' : 'consent.talk.team_care');
+}
