@@ -64,7 +64,8 @@ export async function finishPacket(
   const provenance = recordProvenance({ ...identity, packet });
   const attachments = [attachRecord(provenance)];
   const producer = `plainleaf ${program.version}`;
-  const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments });
+  const written = [open.files.case, open.files.clinic];
+  const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments, written });
   if (!rendered.ok) return rendered;
   const { pdf } = rendered.value;
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });

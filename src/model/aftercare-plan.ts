@@ -76,6 +76,8 @@ export interface DatedRule extends Grounds {
 }
 
 export interface DietStage extends Grounds {
+  /** Only a clinic sets stages of eating. */
+  readonly entry: ProtocolEntry;
   /** From 1. */
   readonly stage: number;
   readonly fromDay: number;

@@ -23,6 +23,8 @@ export interface NodeMarks extends Readonly<Record<string, unknown>> {
   /** Set by Lines when a word is wider than its column. */
   readonly overrun?: boolean;
   readonly lineKey?: string;
+  /** Set by Lines on a line that ends within a word. */
+  readonly divided?: boolean;
 }
 
 /** Relative to the parent's box. */
@@ -40,7 +42,16 @@ export interface SetNode extends LayoutNode {
 
 /** A line and the face each of its runs was set in. */
 interface SetTextLine {
-  readonly runs: readonly { readonly attributes: { readonly font?: readonly { readonly type: string }[] } }[];
+  readonly runs: readonly {
+    readonly attributes: { readonly font?: readonly SetFace[] };
+    /** Those drawn, from left to right. */
+    readonly glyphs?: object[];
+  }[];
+}
+
+interface SetFace {
+  readonly type: string;
+  glyphForCodePoint(codePoint: number): object;
 }
 
 export function isText(node: LayoutNode | TextNode): node is TextNode {

@@ -1,10 +1,12 @@
 import type { ReactElement } from 'react';
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
 import { placeOf } from './check-glyphs.ts';
 import { pageGeometry } from './geometry.ts';
 import type { PageGeometry } from './geometry.ts';
 import type { MadePage } from './paint-packet.ts';
+import { placeOfLongest, placeOfOverrun } from './place-of-words.ts';
+import type { WrittenFile } from './place-of-words.ts';
 import { planPages, unitsTooHigh } from './plan-pages.ts';
 import type { PlannedPage, PlanUnit } from './plan-pages.ts';
 import type { Galley, SetBlock } from './set-galley.ts';
@@ -33,25 +35,44 @@ export function galleyOf({ geometry, units, continuations }: DocumentDraft): Gal
   };
 }
 
-/** A draft whose blocks are set and whose pages are planned. */
-export interface PlannedDocument {
+/** A draft whose blocks are set. */
+export interface SetDocument {
   readonly draft: DocumentDraft;
   readonly blocks: readonly SetBlock[];
+}
+
+/** A draft whose blocks are set and whose pages are planned. */
+export interface PlannedDocument extends SetDocument {
   readonly pages: readonly PlannedPage[];
 }
 
-export function planDocument(draft: DocumentDraft, blocks: readonly SetBlock[]): PlannedDocument {
+export function planDocument({ draft, blocks }: SetDocument): PlannedDocument {
   return { draft, blocks, pages: planPages(planUnits(draft, blocks), draft.geometry.bodyHeight) };
 }
 
-/** What does not fit: a unit higher than a page, a word wider than its column. */
-export function checkFit(draft: DocumentDraft, blocks: readonly SetBlock[]): readonly Diagnostic[] {
-  const high = unitsTooHigh(planUnits(draft, blocks), draft.geometry.bodyHeight).map((index) =>
-    overflow(draft, index, 'is higher than a page'),
-  );
-  const wide = draft.units.flatMap((_, index) =>
-    blocks[index]?.overruns === true ? [overflow(draft, index, 'holds a word wider than its column')] : [],
-  );
+/**
+ * What does not fit: a unit higher than a page, a word wider than its column. With its place in the file of the clinic
+ * that holds the words, else in the template.
+ */
+export function checkFit(
+  { draft, blocks }: SetDocument,
+  written: readonly WrittenFile[],
+): readonly Diagnostic[] {
+  const high = unitsTooHigh(planUnits(draft, blocks), draft.geometry.bodyHeight).map((index) => {
+    const block = blocks[index];
+    return overflow(draft, index, {
+      message: 'is higher than a page',
+      hint: 'Shorten what is written there, or write less of it.',
+      span: block === undefined ? undefined : placeOfLongest(block.node, written),
+    });
+  });
+  const wide = draft.units.flatMap((_, index) => {
+    const block = blocks[index];
+    if (block?.overruns !== true) return [];
+    const message = 'holds a word wider than its column';
+    const hint = 'Write it in shorter words, or divide it with a hyphen.';
+    return [overflow(draft, index, { message, hint, span: placeOfOverrun(block.node, written) })];
+  });
   return [...high, ...wide];
 }
 
@@ -68,22 +89,33 @@ function planUnits(
     keepWithNext: unit.keepWithNext,
     continuationHeight: unit.continuation === undefined ? 0 : (heights.get(unit.continuation) ?? 0),
     ...(unit.gapShrink === undefined ? {} : { gapShrink: unit.gapShrink }),
+    ...(unit.keepsRow === undefined ? {} : { keepsRow: unit.keepsRow }),
     ...(unit.startsPage === undefined ? {} : { startsPage: unit.startsPage }),
     ...(unit.group === undefined ? {} : { group: unit.group }),
     ...(unit.divisible === undefined ? {} : { divisible: unit.divisible }),
   }));
 }
 
-function overflow({ tree, units }: DocumentDraft, index: number, fault: string): Diagnostic {
+interface Misfit {
+  readonly message: string;
+  readonly hint: string;
+  readonly span: SourceSpan | undefined;
+}
+
+function overflow(
+  { tree, units }: DocumentDraft,
+  index: number,
+  { message, hint, span }: Misfit,
+): Diagnostic {
   const unit = units[index];
   const key = unit?.key ?? String(index);
   return {
     code: 'RENDER_OVERFLOW',
     severity: 'error',
-    message: `block ${key} of the ${tree.kind} document ${fault}`,
-    hint: 'Shorten the text there, or divide it.',
+    message: `block ${key} of the ${tree.kind} document ${message}`,
+    hint,
     path: `${tree.kind}.${key}`,
-    ...placeOf(unit?.origin),
+    ...(span === undefined ? placeOf(unit?.origin) : { span }),
   };
 }
 

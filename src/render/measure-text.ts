@@ -1,3 +1,4 @@
+import { softHyphen } from './divide-word.ts';
 import { faceOf } from './fonts.ts';
 import type { Face } from './fonts.ts';
 import { printable } from './printable-text.ts';
@@ -15,10 +16,12 @@ const widths = new WeakMap<Face, Map<string, number>>();
 /**
  * Width in points of a text set on one line, kerned and ligated as the typesetter does it.
  * A space neither kerns nor ligates in this typeface, so the widths of words and spaces add up to that of the line.
+ * A soft hyphen at the end is seen, and as wide as a hyphen.
  */
 export function textWidth(text: string, style: TextStyle): number {
   const face = faceOf(style.weight);
-  return (advance(face, printable(text)) * style.size) / face.unitsPerEm;
+  const shown = text.endsWith(softHyphen) ? `${printable(text)}-` : printable(text);
+  return (advance(face, shown) * style.size) / face.unitsPerEm;
 }
 
 function advance(face: Face, text: string): number {

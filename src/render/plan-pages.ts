@@ -4,6 +4,8 @@ export interface PlanUnit {
   readonly gapBefore: number;
   readonly gapShrink?: number;
   readonly keepWithNext: boolean;
+  /** The first or last row but one: rows of a strip stand at least two on a page, unless that leaves one nearly empty. */
+  readonly keepsRow?: boolean;
   readonly startsPage?: boolean;
   readonly group?: string;
   /** True of one unit is true of its group. */
@@ -25,14 +27,15 @@ export interface PlannedPage {
 }
 
 /**
- * Prices of what should not be. The first five are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages that are not nearly empty, in whole groups, in a last page that is not short,
+ * Prices of what should not be. The first six are each far above all of the next kind together, so that the plan is
+ * best first in kept rules, then in pages that are not nearly empty, in rows not alone, in whole groups, in a last page that is not short,
  * in pages at least half full, then in the number of pages. Between plans of as many pages white counts, and that a
  * group which no page can hold, or which may be divided, breaks as seldom as it may.
  */
 const prices = {
   brokenKeep: 1e9,
   nearlyEmpty: 1e7,
+  loneRow: 1e6,
   brokenGroup: 1e5,
   shortLast: 1e4,
   underHalf: 1e3,
@@ -147,8 +150,13 @@ function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly n
     if (previous === undefined || unit.startsPage === true) return 0;
     const inside = unit.group !== undefined && unit.group === previous.group;
     const split = unit.group !== undefined && whole.has(unit.group) ? prices.brokenGroup : prices.insideGroup;
-    return (previous.keepWithNext ? prices.brokenKeep : 0) + (inside ? split : 0);
+    return keptPrice(previous) + (inside ? split : 0);
   });
+}
+
+function keptPrice({ keepWithNext, keepsRow }: PlanUnit): number {
+  if (keepWithNext) return prices.brokenKeep;
+  return keepsRow === true ? prices.loneRow : 0;
 }
 
 function groupsThatFit(units: readonly PlanUnit[], bodyHeight: number): ReadonlySet<string> {

@@ -5,11 +5,13 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
 import type { PacketTree, PdfAttachment, RenderedPacket } from '../model/packet.ts';
 import { checkGlyphs } from './check-glyphs.ts';
+import { clearBody } from './clear-body.ts';
 import { loadFonts } from './fonts.ts';
 import { checkFit, draftDocument, galleyOf, makePage, planDocument } from './make-up.ts';
-import type { DocumentDraft, PlannedDocument } from './make-up.ts';
+import type { DocumentDraft, PlannedDocument, SetDocument } from './make-up.ts';
 import { paintPacket } from './paint-packet.ts';
 import type { MadeDocument } from './paint-packet.ts';
+import type { WrittenFile } from './place-of-words.ts';
 import { setGalleys } from './set-galley.ts';
 import type { SetBlock } from './set-galley.ts';
 import type { Unit } from './unit.ts';
@@ -20,6 +22,8 @@ export interface RenderOptions {
   /** Program and version, for the document information. */
   readonly producer: string;
   readonly attachments: readonly PdfAttachment[];
+  /** What the clinic wrote: where a word or text has no room, its place there is named. */
+  readonly written?: readonly WrittenFile[];
   /** Folder of the font files; without it, that of the installed package. */
   readonly fontFolder?: string;
 }
@@ -46,12 +50,11 @@ export async function renderPacket(
   const glyphs = checkGlyphs(packet.documents);
   if (glyphs.length > 0) return failure(glyphs);
 
-  const drafts = packet.documents.map((tree) => draftDocument(tree, appearance.blockUnits(tree)));
-  const columns = await setGalleys(drafts.map(galleyOf));
-  const misfits = drafts.flatMap((draft, index) => checkFit(draft, columns[index] ?? []));
+  const set = await setDocuments(packet.documents, appearance);
+  const misfits = set.flatMap((document) => checkFit(document, options.written ?? []));
   if (misfits.length > 0) return failure(misfits);
 
-  const planned = drafts.map((draft, index) => planDocument(draft, columns[index] ?? []));
+  const planned = set.map(planDocument);
   const furniture = await setFurniture(planned, appearance);
   const documents = planned.map((document, index) => madeDocument(document, furniture[index] ?? []));
   const pdf = await paintPacket(documents, {
@@ -59,6 +62,25 @@ export async function renderPacket(
     attachments: options.attachments,
   });
   return success({ pdf, pages: planned.flatMap(pageNumbers) });
+}
+
+/**
+ * Every document as one column, and the page that it will stand on: its body is what header and footer leave, which are
+ * tried with numbers of two digits. All in one pass. Call loadFonts first.
+ */
+export async function setDocuments(
+  trees: readonly DocumentTree[],
+  { blockUnits, pageFurniture }: Appearance,
+): Promise<readonly SetDocument[]> {
+  const drafts = trees.map((tree) => draftDocument(tree, blockUnits(tree)));
+  const tried = drafts.map((draft) => pageGalley(draft, pageFurniture(draft.tree, 88, 88)));
+  const set = await setGalleys([...drafts.map(galleyOf), ...tried]);
+  return drafts.map((draft, index) => {
+    const furniture = set[drafts.length + index]?.[0];
+    const { geometry } = draft;
+    const cleared = furniture === undefined ? geometry : clearBody(geometry, furniture.node);
+    return { draft: { ...draft, geometry: cleared }, blocks: set[index] ?? [] };
+  });
 }
 
 async function openFonts(folder: string | undefined): Promise<Result<void>> {

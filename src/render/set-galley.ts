@@ -2,6 +2,7 @@ import layoutDocument from '@react-pdf/layout';
 import { Font } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import { InternalError } from '../diagnostics/diagnostic.ts';
+import { softHyphen } from './divide-word.ts';
 import { expandElement } from './expand-elements.ts';
 import type { LayoutNode, SetNode } from './layout-node.ts';
 import { childNodes, isText } from './layout-node.ts';
@@ -71,7 +72,17 @@ function inspect(node: SetNode): boolean {
     throw new InternalError(
       'text was set in a face that is not embedded: fontFamily is missing or a character has no glyph',
     );
+  if (node.props.divided === true) exchangeHyphen(node);
   if (node.props.lineKey !== undefined && node.lines !== undefined)
     rememberLines(node.props.lineKey, node.lines);
   return node.props.overrun === true || node.children.some((child) => !isText(child) && inspect(child));
+}
+
+/** The hyphen at the end of a divided word becomes a soft one, which looks the same and says that the word goes on. */
+function exchangeHyphen({ lines }: SetNode): void {
+  const run = lines?.at(-1)?.runs.at(-1);
+  const glyph = run?.attributes.font?.[0]?.glyphForCodePoint(softHyphen.codePointAt(0) ?? 0);
+  if (run?.glyphs === undefined || glyph === undefined)
+    throw new InternalError('a divided word was set without glyphs');
+  run.glyphs[run.glyphs.length - 1] = glyph;
 }

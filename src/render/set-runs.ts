@@ -1,6 +1,7 @@
 import type { Inline } from '../model/document.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
+import { divideWord } from './divide-word.ts';
 import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
 import type { Weight } from './theme.ts';
@@ -48,10 +49,13 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
   }));
 }
 
-/** Breaks runs of text into lines. A no-break space or a hyphen never breaks; a web address may, after its marks. */
+/**
+ * Breaks runs of text into lines. A no-break space or a hyphen never breaks; a web address may, after its marks. No word
+ * is divided but one that has no room in a line of its own: a packet must not wait for a shorter word.
+ */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
   const words = wordsOf(joinAlike(runs), size).flatMap((word) =>
-    word.width > measure ? splitLongWord(word, size) : [word],
+    word.width > measure ? splitLongWord(word, { size, measure }) : [word],
   );
   const starts = breakWords(words, measure, setting);
   return starts.map((start, line) =>
@@ -94,13 +98,17 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
   };
 }
 
-/** A word that no line can hold (a web address, a long double name) is cut after its own marks. */
-function splitLongWord(word: RunWord, size: number): readonly RunWord[] {
-  const parts = word.pieces.flatMap((piece) =>
-    piece.text
+type Room = Pick<LineSetting, 'size' | 'measure'>;
+
+/** A word that no line can hold (a web address, a long double name) is cut after its own marks, else divided. */
+function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord[] {
+  const parts = word.pieces.flatMap((piece) => {
+    const widthOf = (text: string): number => textWidth(text, { weight: piece.weight, size });
+    return piece.text
       .split(/(?<=[-/._?&=–—])(?=[^-/._?&=–—])/)
-      .map((text) => ({ ...piece, text, width: textWidth(text, { weight: piece.weight, size }) })),
-  );
+      .flatMap((text) => (widthOf(text) > measure ? divideWord(text, widthOf, measure) : [text]))
+      .map((text) => ({ ...piece, text, width: widthOf(text) }));
+  });
   return parts.map((part, index) =>
     index === 0 ? { ...word, pieces: [part], width: part.width } : wordOf([part], undefined, size),
   );

@@ -1,6 +1,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Setting } from './break-lines.ts';
+import { softHyphen } from './divide-word.ts';
 import { fontFamily } from './fonts.ts';
 import { runsWidth, setRuns } from './set-runs.ts';
 import type { Run, SetLine } from './set-runs.ts';
@@ -136,18 +137,21 @@ function Piece({
     color: of.color ?? palette.ink,
     textAlign: of.align ?? 'left',
   };
+  // The typesetter leaves soft hyphens out: it is given a hyphen, whose glyph is exchanged (see set-galley.ts).
+  const divided = runs.at(-1)?.text.endsWith(softHyphen) === true;
   // Everything that bears on the setting is in the style, so the lines may be taken from an earlier setting.
   return (
-    <Text style={style} lineKey={JSON.stringify([style, runs])}>
-      {runs.map((run, index) =>
-        run.weight === weight ? (
-          run.text
+    <Text style={style} lineKey={JSON.stringify([style, runs])} {...(divided ? { divided } : {})}>
+      {runs.map(({ text, weight: own }, index) => {
+        const shown = text.replace(softHyphen, '-');
+        return own === weight ? (
+          shown
         ) : (
-          <Text key={index} style={{ fontWeight: run.weight }}>
-            {run.text}
+          <Text key={index} style={{ fontWeight: own }}>
+            {shown}
           </Text>
-        ),
-      )}
+        );
+      })}
     </Text>
   );
 }

@@ -21,6 +21,8 @@ export interface Unit {
   readonly gapShrink?: number;
   /** No page break between this unit and the next. */
   readonly keepWithNext: boolean;
+  /** The first row of a block, or the last but one, which rather stands with the next (see plan-pages.ts). */
+  readonly keepsRow?: boolean;
   /** Always begins a page (a new document of the packet does so by itself). */
   readonly startsPage?: boolean;
   /** What is repeated above this unit, as an artifact, when a page begins with it: heading "continued", axis, table head. */
@@ -74,5 +76,7 @@ declare module '@react-pdf/renderer' {
     readonly artifact?: boolean;
     /** Set by Lines: tells one setting of a line from every other. */
     readonly lineKey?: string;
+    /** Set by Lines on a line that ends within a word. */
+    readonly divided?: boolean;
   }
 }

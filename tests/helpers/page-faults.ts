@@ -1,10 +1,11 @@
+import type { DocumentTree } from '../../src/model/document.ts';
 import { blockUnits } from '../../src/render/blocks/index.tsx';
+import { pageFurniture } from '../../src/render/furniture.tsx';
 import { isText } from '../../src/render/layout-node.ts';
 import type { SetNode } from '../../src/render/layout-node.ts';
-import { draftDocument, galleyOf, makePage, planDocument } from '../../src/render/make-up.ts';
-import type { PlannedDocument } from '../../src/render/make-up.ts';
-import type { DocumentTree } from '../../src/model/document.ts';
-import { setGalleys } from '../../src/render/set-galley.ts';
+import { makePage, planDocument } from '../../src/render/make-up.ts';
+import type { PlannedDocument, SetDocument } from '../../src/render/make-up.ts';
+import { setDocuments } from '../../src/render/render-packet.ts';
 
 /** A page of which less than this share is used looks like a mistake. */
 const leastUsed = 0.25;
@@ -12,7 +13,8 @@ const leastUsed = 0.25;
 const tolerance = 0.05;
 
 const headings: readonly string[] = ['H1', 'H2', 'H3'];
-const wholes: readonly string[] = ['TR', 'Figure', 'LI'];
+/** A paragraph is whole too: so no page begins with its last line. */
+const wholes: readonly string[] = ['TR', 'Figure', 'LI', 'P'];
 
 /** Something that stands on a page, in points from the top of the body. */
 interface Piece {
@@ -22,11 +24,14 @@ interface Piece {
   readonly bottom: number;
 }
 
+/** Documents as the product sets them, each as one column. Call loadFonts first. */
+export function setAsProduct(trees: readonly DocumentTree[]): Promise<readonly SetDocument[]> {
+  return setDocuments(trees, { blockUnits, pageFurniture });
+}
+
 /** Documents as the product lays them out and makes up their pages, without painting them. Call loadFonts first. */
 export async function planPagesOf(trees: readonly DocumentTree[]): Promise<readonly PlannedDocument[]> {
-  const drafts = trees.map((tree) => draftDocument(tree, blockUnits(tree)));
-  const columns = await setGalleys(drafts.map(galleyOf));
-  return drafts.map((draft, index) => planDocument(draft, columns[index] ?? []));
+  return (await setAsProduct(trees)).map(planDocument);
 }
 
 /**
@@ -66,9 +71,10 @@ function piecesIn(node: SetNode, top: number): readonly Piece[] {
   });
 }
 
+/** Words and lines to write on are what a page is used for. */
 function emptiness(pieces: readonly Piece[], bodyHeight: number, page: number): readonly string[] {
-  const words = pieces.filter(({ tag }) => tag === 'words');
-  const used = Math.max(0, ...words.map(({ bottom }) => bottom)) / bodyHeight;
+  const marks = pieces.filter(({ node, tag }) => tag === 'words' || node.type === 'SVG');
+  const used = Math.max(0, ...marks.map(({ bottom }) => bottom)) / bodyHeight;
   return used < leastUsed ? [`page ${page}: only ${Math.round(used * 100)} in a hundred are used`] : [];
 }
 

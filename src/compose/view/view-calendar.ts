@@ -60,7 +60,7 @@ function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
   return planOf(scene)
     .diet.filter(({ starts }) => starts <= end)
     .map(({ entry, starts, lastDay: last }, index) => {
-      const name = entry === null ? '' : freeText(writtenAt(scene, 'diet', entry).name, scene.locale.tag)[1];
+      const name = freeText(writtenAt(scene, 'diet', entry).name, scene.locale.tag)[1];
       const period = sayPeriod(scene, starts, last);
       return {
         pattern: ribbonPatterns[index % ribbonPatterns.length] ?? 'dots',

@@ -79,7 +79,6 @@ function factsOf(scene: Scene): HomecareView['facts'] {
 }
 
 function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
-  if (entry === null) return plainRow({ name: '', tag: '' }, []);
   const { name, what } = writtenAt(scene, 'diet', entry);
   const period = sayPeriod(scene, starts, lastDay);
   const lines = [

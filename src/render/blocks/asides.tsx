@@ -2,18 +2,16 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Aside } from '../../model/care-blocks.ts';
 import type { Paragraph } from '../../model/document.ts';
-import { drawTickBox } from '../../pictures/marks.ts';
-import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
+import { gapStart, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { BoxedItem, boxRoom } from './boxed-list.tsx';
 import { widestWord } from './fit-words.ts';
-import { Drawing, Words, stripRole } from './primitives.tsx';
+import { Words, stripRole } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
 const GAP = 18;
-const BOX = 15;
-const BOX_GAP = 8;
 const AFTER_HEADING = 4;
 const BETWEEN = 4;
 
@@ -25,29 +23,28 @@ interface ItemProps {
 }
 
 function Item({ theme, item, box, width }: ItemProps): ReactElement {
-  const { direction } = theme;
   const role = stripRole(theme, item.role);
-  const indent = box ? BOX + BOX_GAP : 0;
-  const top = Math.max(0, firstBaseline(role) - (0.69 * role.size) / 2 - BOX / 2);
+  const inner = box ? width - boxRoom : width;
+  const words = (
+    <Words
+      theme={theme}
+      text={item.inlines}
+      role={role}
+      width={inner}
+      setting="balanced"
+      sem={{ tag: 'P' }}
+    />
+  );
+  if (box)
+    return (
+      <BoxedItem theme={theme} role={role} width={width}>
+        {words}
+      </BoxedItem>
+    );
   return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
-      {box ? (
-        <View style={{ width: BOX, paddingTop: top }}>
-          <Drawing mark={drawTickBox(BOX, direction)} />
-        </View>
-      ) : null}
-      <View
-        sem={{ tag: 'LBody' }}
-        style={{ width: width - indent, ...gapStart(direction, box ? BOX_GAP : 0) }}
-      >
-        <Words
-          theme={theme}
-          text={item.inlines}
-          role={role}
-          width={width - indent}
-          setting="balanced"
-          sem={{ tag: 'P' }}
-        />
+    <View sem={{ tag: 'LI' }} style={{ width }}>
+      <View sem={{ tag: 'LBody' }} style={{ width }}>
+        {words}
       </View>
     </View>
   );
@@ -84,7 +81,7 @@ function Column({ theme, column, width, tag }: ColumnProps): ReactElement {
 
 /** Whether every word of a column, measured in bold, has room in this width. */
 function fits({ heading, boxes, items }: Aside, width: number, theme: Theme): boolean {
-  const indent = boxes ? BOX + BOX_GAP : 0;
+  const indent = boxes ? boxRoom : 0;
   const words = items.map(({ inlines }) => inlines.map(({ value }) => value).join(''));
   const widest = Math.max(0, ...words.map((text) => widestWord(text, theme.type.strong)));
   return widest <= width - indent && widestWord(heading, theme.type.smallHeading) <= width;

@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement, ReactNode } from 'react';
 import { drawTickBox } from '../../pictures/marks.ts';
 import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
-import type { Theme } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
 import { Drawing, Words } from './primitives.tsx';
 import type { HeadingTag } from './unit-parts.ts';
 
@@ -16,6 +16,8 @@ export const boxRoom = BOX + boxGap;
 
 interface TickBoxProps {
   readonly theme: Theme;
+  /** Type of the words; else that of running text. */
+  readonly role?: TypeRole;
   /** White above the first line of the words, in points. */
   readonly drop?: number;
   /** Height of what holds the box, where it is not as high as it needs. */
@@ -23,9 +25,8 @@ interface TickBoxProps {
 }
 
 /** A box to tick. Its middle is level with that of the capitals of the first line. */
-export function TickBox({ theme, drop = 0, height }: TickBoxProps): ReactElement {
-  const { body } = theme.type;
-  const top = Math.max(0, drop + firstBaseline(body) - (0.69 * body.size) / 2 - BOX / 2);
+export function TickBox({ theme, role = theme.type.body, drop = 0, height }: TickBoxProps): ReactElement {
+  const top = Math.max(0, drop + firstBaseline(role) - (0.69 * role.size) / 2 - BOX / 2);
   return (
     <View style={{ width: BOX, paddingTop: top, ...(height === undefined ? {} : { height }) }}>
       <Drawing mark={drawTickBox(BOX, theme.direction)} />
@@ -33,20 +34,17 @@ export function TickBox({ theme, drop = 0, height }: TickBoxProps): ReactElement
   );
 }
 
-interface BoxedItemProps {
-  readonly theme: Theme;
+interface BoxedItemProps extends Omit<TickBoxProps, 'height'> {
   readonly width: number;
-  /** White above the first line of the words, in points. */
-  readonly drop?: number;
   readonly children: ReactElement;
 }
 
 /** A box to tick and what it stands for. */
-export function BoxedItem({ theme, width, drop = 0, children }: BoxedItemProps): ReactElement {
-  const { direction } = theme;
+export function BoxedItem({ width, children, ...box }: BoxedItemProps): ReactElement {
+  const { direction } = box.theme;
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
-      <TickBox theme={theme} drop={drop} />
+      <TickBox {...box} />
       <View sem={{ tag: 'LBody' }} style={{ width: width - boxRoom, ...gapStart(direction, boxGap) }}>
         {children}
       </View>

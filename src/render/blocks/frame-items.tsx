@@ -2,16 +2,16 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { Paragraph } from '../../model/document.ts';
-import { drawBullet } from '../../pictures/marks.ts';
 import { measureLines } from '../text.tsx';
-import { firstBaseline, rowDirection } from '../theme.ts';
+import { rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
+import { Bulleted } from './bullet-item.tsx';
 import { widestWord } from './fit-words.ts';
-import { Drawing, Words, runsFor } from './primitives.tsx';
+import { Words, runsFor } from './primitives.tsx';
 
 /** White between the line of a frame and what stands in it. */
 export const SIDE = 18;
-const BETWEEN_ITEMS = 8;
+export const BETWEEN_ITEMS = 8;
 const BULLET = 7;
 const BULLET_INDENT = 16;
 /** White kept free after the words of an item. */
@@ -49,6 +49,17 @@ export function itemColumns(items: readonly Paragraph[], theme: Theme): 1 | 2 {
     : 1;
 }
 
+/** Height of the items as they are set, in points; a little more where the columns are not even. */
+export function itemsHeight(items: readonly Paragraph[], theme: Theme): number {
+  const count = itemColumns(items, theme);
+  const width = measureWidth(theme, count);
+  const heights = items.map((item) => {
+    const role = roleOf(theme, item.role, items);
+    return linesOf(item, role, width) * role.lineHeight + BETWEEN_ITEMS;
+  });
+  return heights.reduce((sum, height) => sum + height, 0) / count;
+}
+
 /**
  * Items side by side in rows, or, where there are many, down one column and then the next, broken where the taller
  * column is shortest: rows as high as their longer item would take too much room.
@@ -82,27 +93,19 @@ interface ItemProps {
 }
 
 function Item({ theme, item, role, width }: ItemProps): ReactElement {
-  const { direction } = theme;
   const inner = width - BULLET_INDENT;
-  const top = firstBaseline(role) - 0.265 * role.size - BULLET / 2;
-  const alignItems = direction === 'rtl' ? 'flex-end' : 'flex-start';
   return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
-      <View style={{ width: BULLET_INDENT, paddingTop: top, alignItems }}>
-        <Drawing mark={drawBullet(BULLET, direction)} />
-      </View>
-      <View sem={{ tag: 'LBody' }} style={{ width: inner }}>
-        <Words
-          theme={theme}
-          text={item.inlines}
-          role={role}
-          width={inner}
-          measure={inner - AFTER_ITEM}
-          setting="balanced"
-          sem={{ tag: 'P' }}
-        />
-      </View>
-    </View>
+    <Bulleted theme={theme} width={width} indent={BULLET_INDENT} bullet={BULLET} role={role}>
+      <Words
+        theme={theme}
+        text={item.inlines}
+        role={role}
+        width={inner}
+        measure={inner - AFTER_ITEM}
+        setting="balanced"
+        sem={{ tag: 'P' }}
+      />
+    </Bulleted>
   );
 }
 
@@ -112,6 +115,21 @@ interface ColumnProps {
   /** Those of the frame, by whose count the size is chosen. */
   readonly all: readonly Paragraph[];
   readonly width: number;
+}
+
+interface SingleProps {
+  readonly theme: Theme;
+  /** Those of the frame. */
+  readonly items: readonly Paragraph[];
+  readonly index: number;
+  readonly width: number;
+}
+
+/** One item of a frame that stands on more than one page. */
+export function SingleItem({ theme, items, index, width }: SingleProps): ReactElement | null {
+  const item = items[index];
+  if (item === undefined) return null;
+  return <Item theme={theme} item={item} role={roleOf(theme, item.role, items)} width={width} />;
 }
 
 interface ItemsProps {

@@ -9,7 +9,7 @@ import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BoxedItem, BoxedList, TickBox, boxGap, boxRoom } from './boxed-list.tsx';
 import { ContinuedHead } from './continued-head.tsx';
-import { BulletItem } from './panel.tsx';
+import { BulletItem } from './bullet-item.tsx';
 import { Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';

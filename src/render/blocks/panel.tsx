@@ -1,62 +1,20 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
-import { drawBullet } from '../../pictures/marks.ts';
-import { firstBaseline, rowDirection } from '../theme.ts';
+import { measureLines } from '../text.tsx';
+import { rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { LeafFrame } from './leaf-frame.tsx';
-import { Drawing, Paragraphs, Words, proseRole } from './primitives.tsx';
+import { longPanelUnits } from './long-panel.tsx';
+import { BULLET_INDENT, BulletItem } from './bullet-item.tsx';
+import { CORNER, PADDING, PanelLead } from './panel-lead.tsx';
+import { Paragraphs, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
-const PADDING = 18;
-const CORNER = 24;
 /** Two columns of 216 in a panel of 492. */
 const COLUMN_GAP = 24;
-const BULLET_INDENT = 14;
-
-export interface BulletProps {
-  readonly theme: Theme;
-  readonly paragraphs: readonly Paragraph[];
-  readonly width: number;
-  readonly measure?: number;
-}
-
-/** A leaf bullet and its words, as an item of a list. */
-export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): ReactElement {
-  const words = proseRole(theme, paragraphs[0]?.role ?? 'body');
-  const bullet = theme.density === 'clinician' ? 4.5 : 6;
-  const inner = width - BULLET_INDENT;
-  return (
-    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
-      <View
-        style={{
-          width: BULLET_INDENT,
-          paddingTop: firstBaseline(words) - 0.265 * words.size - bullet / 2,
-          alignItems: bulletEdge(theme),
-        }}
-      >
-        <Drawing mark={drawBullet(bullet, theme.direction)} />
-      </View>
-      <View sem={{ tag: 'LBody' }} style={{ width: inner }}>
-        <Paragraphs
-          theme={theme}
-          paragraphs={paragraphs}
-          roleOf={proseRole}
-          width={inner}
-          gap={2}
-          {...(measure === undefined ? {} : { measure })}
-        />
-      </View>
-    </View>
-  );
-}
-
-function bulletEdge(theme: Theme): 'flex-start' | 'flex-end' {
-  return theme.direction === 'rtl' ? 'flex-end' : 'flex-start';
-}
-
 interface ColumnProps {
   readonly theme: Theme;
   readonly column: OfType<'panel'>['columns'][number];
@@ -85,25 +43,34 @@ function Column({ theme, column, width }: ColumnProps): ReactElement {
   );
 }
 
+/** A longer one is parted, so that no page is left empty for it and none is too low for it. Points. */
+const MOST_WHOLE = 460;
+
+function heightOf(items: readonly Paragraph[], theme: Theme, width: number): number {
+  return items.reduce((sum, item) => {
+    const role = proseRole(theme, item.role);
+    const runs = runsFor(item.inlines, role);
+    const setting = { runs, size: role.size, width, setting: 'filled' } as const;
+    return sum + measureLines(setting).lines * role.lineHeight + 6;
+  }, 0);
+}
+
 /** One opinion, in a large leaf: what the surgeon leans to, the reasons, and as much room for what speaks against. */
 export function panelUnits(block: OfType<'panel'>, place: Place): readonly Unit[] {
   const { theme } = place;
-  const { width, direction, type, measure } = theme;
+  const { width, direction, measure } = theme;
   const inner = width - 2 * PADDING;
   const count = Math.max(1, block.columns.length);
   const columnWidth = (inner - COLUMN_GAP * (count - 1)) / count;
   const text = { theme, width: inner, measure } as const;
+  const tag = place.headingTag(3);
+  const sides = block.columns.map(({ items }) => heightOf(items, theme, columnWidth - BULLET_INDENT));
+  const height = Math.max(0, ...sides) + heightOf([...block.body, ...block.closing], theme, measure);
+  if (height > MOST_WHOLE) return longPanelUnits(block, place, tag);
   const element = (
     <View style={{ width, padding: PADDING }}>
       <LeafFrame direction={direction} width={width} corner={CORNER} first last />
-      <Words
-        {...text}
-        text={block.lead}
-        role={type.lean}
-        setting="balanced"
-        sem={{ tag: place.headingTag(3) }}
-      />
-      <Paragraphs {...text} paragraphs={block.body} roleOf={proseRole} gap={theme.space.betweenParagraphs} />
+      <PanelLead theme={theme} block={block} width={inner} tag={tag} />
       <View
         style={{ flexDirection: rowDirection(direction), marginTop: 10, justifyContent: 'space-between' }}
       >

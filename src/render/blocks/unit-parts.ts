@@ -35,13 +35,13 @@ export function singleUnit(block: Block, place: Place, element: Unit['element'])
   return [{ key: place.key, origin: block.origin, element, gapBefore: 0, keepWithNext: false }];
 }
 
-/** Rows of one block that stays whole if it fits a page; else at least two rows stand on either side of a break. */
+/** Rows of one block that stays whole if it fits a page; else rather at least two rows stand on either side of a break. */
 export function groupRows(units: readonly Unit[], group: string): readonly Unit[] {
   const last = units.length - 1;
   return units.map((unit, index) => ({
     ...unit,
     group,
-    keepWithNext: unit.keepWithNext || (last > 0 && (index === 0 || index === last - 1)),
+    ...(last > 0 && (index === 0 || index === last - 1) ? { keepsRow: true } : {}),
   }));
 }
 

@@ -6,9 +6,10 @@ import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { widestWord } from './fit-words.ts';
-import { FrameItems, SIDE } from './frame-items.tsx';
+import { FrameItems, SIDE, itemsHeight } from './frame-items.tsx';
 import { FramePhones, phonesWidth } from './frame-phones.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
+import { longFrameUnits } from './long-frame.tsx';
 import { Hairline, Words, runsFor } from './primitives.tsx';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
@@ -124,17 +125,37 @@ function Frame(props: FrameProps): ReactElement {
   );
 }
 
-/** One frame a degree of urgency, each whole. */
+/** Items that take more than this have no sure room on a page of either paper, under a title and their head. Points. */
+const MOST_WHOLE = 360;
+
+/** One frame a degree of urgency, each whole where it has room on a page. */
 export function warningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { betweenFrames, frameShrink } = theme.space;
   const tag = place.headingTag(place.title === undefined ? 2 : 3);
-  return block.frames.map((frame, index) => ({
-    key: `${key}.frame.${index}`,
-    origin: frame.origin,
-    element: <Frame theme={theme} frame={frame} tag={tag} />,
-    gapBefore: index === 0 ? 0 : betweenFrames,
-    ...(index === 0 ? {} : { gapShrink: frameShrink }),
-    keepWithNext: false,
-  }));
+  return block.frames.flatMap((frame, index) => {
+    const own = `${key}.frame.${index}`;
+    const units = itemsHeight(frame.items, theme) > MOST_WHOLE ? partedUnits : wholeUnits;
+    return units({ theme, frame, tag }, { ...place, key: own }).map((unit, at) =>
+      index === 0 || at > 0 ? unit : { ...unit, gapBefore: betweenFrames, gapShrink: frameShrink },
+    );
+  });
+}
+
+function wholeUnits(props: FrameProps, { key }: Place): readonly Unit[] {
+  const { origin } = props.frame;
+  return [{ key, origin, element: <Frame {...props} />, gapBefore: 0, keepWithNext: false }];
+}
+
+function partedUnits(props: FrameProps, place: Place): readonly Unit[] {
+  const { frame } = props;
+  return longFrameUnits({
+    place,
+    frame,
+    id: place.key,
+    head: <FrameHead {...props} />,
+    corner: CORNER,
+    line: lines[frame.urgency],
+    room: { top: BODY_TOP, bottom: BODY_BOTTOM },
+  });
 }

@@ -16,6 +16,23 @@ function plan(units: readonly PlanUnit[]) {
 }
 
 describe('planPages', () => {
+  it('leaves a row alone only where a page would else be nearly empty', () => {
+    const rows = (height: number) => [
+      unit(100, { keepWithNext: true }),
+      unit(height, { group: 'rows', keepsRow: true }),
+      unit(height, { group: 'rows', keepsRow: true }),
+      unit(height, { group: 'rows' }),
+    ];
+    const pagesOf = (units: readonly PlanUnit[]) => plan(units).map((page) => page.map(([index]) => index));
+    // 100 + 3 x 200 is over the page, and no row is left alone: the head stands on a page of its own, and is 100 high.
+    expect(pagesOf([unit(90), ...rows(200)])).toEqual([
+      [0, 1, 2],
+      [3, 4],
+    ]);
+    // With 350 before them, that page is not nearly empty, so all rows stand together on the next.
+    expect(pagesOf([unit(350), ...rows(180)])).toEqual([[0], [1, 2, 3, 4]]);
+  });
+
   it('drops the gap at the top of a page', () => {
     expect(plan([unit(600), unit(200, { gapBefore: 30 }), unit(100, { gapBefore: 30 })])).toEqual([
       [[0, 0]],

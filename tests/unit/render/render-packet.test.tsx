@@ -100,6 +100,37 @@ describe('renderPacket', () => {
     expect(JSON.stringify(result)).not.toContain('unforgettable');
   });
 
+  it('names the line of the clinic where what does not fit was written', async () => {
+    const text = (words: string, width: number) => (
+      <Lines
+        runs={[{ text: words, weight: 400 }]}
+        size={13}
+        lineHeight={18}
+        width={width}
+        setting="filled"
+        sem={{ tag: 'P' }}
+      />
+    );
+    const long = 'Everything that this clinic has ever wanted to say of broth and of tea without sugar';
+    const high = { key: 'high', gapBefore: 0, keepWithNext: false };
+    const wide = { key: 'wide', element: text('Call 20261124004172', 60), gapBefore: 0, keepWithNext: false };
+    const element = <View style={{ minHeight: 651 }}>{text(long, 300)}</View>;
+    const appearance = { ...sampleAppearance([1]), blockUnits: () => [{ ...high, element }, wide] };
+    const written = [
+      { file: 'case.yaml', text: 'plainleaf: 1\ncase: "20261124004172"\n' },
+      { file: 'clinic.yaml', text: `plainleaf: 1\n    what: ${long.replace(' and', '\n      and')}\n` },
+    ];
+    const result = await renderPacket(samplePacket(), { ...options, written }, appearance);
+    expect(result).toMatchObject({
+      ok: false,
+      diagnostics: [
+        { path: 'comparison.high', span: { file: 'clinic.yaml', line: 2, column: 11 } },
+        { path: 'comparison.wide', span: { file: 'case.yaml', line: 2, column: 8 } },
+      ],
+    });
+    expect(JSON.stringify(result)).not.toMatch(/broth|20261124/);
+  });
+
   it('says when the font folder is incomplete', async () => {
     const result = await renderPacket(
       samplePacket(),

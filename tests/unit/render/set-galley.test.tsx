@@ -35,9 +35,9 @@ describe('setGalleys', () => {
     expect(block?.node.children[0]).toMatchObject({ box: { top: 792 - 28 - 39 } });
   });
 
-  it('says when a word is wider than its column', async () => {
+  it('says when a word that nobody can divide is wider than its column', async () => {
     const word = (width: number) => (
-      <Lines {...line} width={width} runs={[{ text: 'unforgettable', weight: 700 }]} />
+      <Lines {...line} width={width} runs={[{ text: '2026112400417', weight: 700 }]} />
     );
     const [blocks = []] = await setGalleys([
       { width: 492, elements: [<View key="a">{word(40)}</View>, word(200)] },

@@ -32,6 +32,12 @@ describe('setRuns', () => {
     expect(lines.slice(0, -1).every((line) => /[-/.]$/.test(line))).toBe(true);
   });
 
+  it('divides a word that no line holds, and no other', () => {
+    expect(linesOf('an ultrasonography today', 80)).toEqual(['an ultraso\u00ad', 'nography', 'today']);
+    expect(linesOf('an ultrasonography today', 110)).toEqual(['an', 'ultrasonography', 'today']);
+    expect(linesOf('number 20261124004172 now', 60)).toEqual(['number', '20261124004172', 'now']);
+  });
+
   it('takes line feeds and tabs as spaces, and runs of spaces as one', () => {
     expect(linesOf(' one\n\ttwo   three ', 400)).toEqual(['one two three']);
   });

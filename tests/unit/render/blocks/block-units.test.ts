@@ -86,7 +86,7 @@ describe('units of a topic with a strip', () => {
   });
 
   it('keep head, axis and two rows together, and the last two rows with axis, key and note', () => {
-    const kept = units().map((unit) => unit.keepWithNext);
+    const kept = units().map((unit) => unit.keepWithNext || unit.keepsRow === true);
     expect(kept.slice(0, 3)).toEqual([true, true, true]);
     expect(kept.slice(3, 5)).toEqual([false, false]);
     expect(kept.slice(5)).toEqual([true, true, true, true, false]);

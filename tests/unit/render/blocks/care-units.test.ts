@@ -193,7 +193,7 @@ describe('the calendar', () => {
       false,
       ...Array<boolean>(6).fill(true),
     ]);
-    expect(units.map(({ keepWithNext }) => keepWithNext)).toEqual([
+    expect(units.map(({ keepWithNext, keepsRow }) => keepWithNext || keepsRow === true)).toEqual([
       true,
       true,
       false,

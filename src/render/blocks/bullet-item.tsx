@@ -1,0 +1,64 @@
+import { View } from '@react-pdf/renderer';
+import type { ReactElement, ReactNode } from 'react';
+import type { Paragraph } from '../../model/document.ts';
+import { drawBullet } from '../../pictures/marks.ts';
+import { firstBaseline, rowDirection } from '../theme.ts';
+import type { Theme, TypeRole } from '../theme.ts';
+import { Drawing, Paragraphs, proseRole } from './primitives.tsx';
+
+export const BULLET_INDENT = 14;
+
+interface BulletedProps {
+  readonly theme: Theme;
+  /** Of bullet and words together, in points. */
+  readonly width: number;
+  /** From the edge to the words. */
+  readonly indent: number;
+  /** Size of the bullet. */
+  readonly bullet: number;
+  /** Type of the first line, to whose small letters the bullet is level. */
+  readonly role: TypeRole;
+  readonly children: ReactNode;
+}
+
+/** A leaf bullet and what stands beside it, as an item of a list. */
+export function Bulleted({ theme, width, indent, bullet, role, children }: BulletedProps): ReactElement {
+  const { direction } = theme;
+  const paddingTop = firstBaseline(role) - 0.265 * role.size - bullet / 2;
+  const alignItems = direction === 'rtl' ? 'flex-end' : 'flex-start';
+  return (
+    <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+      <View style={{ width: indent, paddingTop, alignItems }}>
+        <Drawing mark={drawBullet(bullet, direction)} />
+      </View>
+      <View sem={{ tag: 'LBody' }} style={{ width: width - indent }}>
+        {children}
+      </View>
+    </View>
+  );
+}
+
+export interface BulletProps {
+  readonly theme: Theme;
+  readonly paragraphs: readonly Paragraph[];
+  readonly width: number;
+  readonly measure?: number;
+}
+
+/** An item of a list of running text. */
+export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): ReactElement {
+  const role = proseRole(theme, paragraphs[0]?.role ?? 'body');
+  const bullet = theme.density === 'clinician' ? 4.5 : 6;
+  return (
+    <Bulleted theme={theme} width={width} indent={BULLET_INDENT} bullet={bullet} role={role}>
+      <Paragraphs
+        theme={theme}
+        paragraphs={paragraphs}
+        roleOf={proseRole}
+        width={width - BULLET_INDENT}
+        gap={2}
+        {...(measure === undefined ? {} : { measure })}
+      />
+    </Bulleted>
+  );
+}
