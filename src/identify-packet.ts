@@ -10,7 +10,7 @@ import type { Prepared } from './prepare.ts';
 import type { ProvenanceInput } from './provenance/index.ts';
 
 /** What a packet is, before a word of it is written. */
-export interface PacketIdentity extends Omit<ProvenanceInput, 'packet'> {
+export interface PacketIdentity extends Omit<ProvenanceInput, 'packet' | 'html'> {
   readonly kinds: readonly DocumentKind[];
   /** For each document the keys of the words it must contain. */
   readonly required: readonly (readonly string[])[];

@@ -7,6 +7,7 @@ import { failAll } from './diagnostics/fail-all.ts';
 import { attachRecord, identifyPacket } from './identify-packet.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
+import { makeHtml } from './make-html.ts';
 import { documentsOf } from './model/case.ts';
 import type { CaseRequest, FinishedPacket, OpenCase, PacketTree } from './model/packet.ts';
 import type { Prepared } from './prepare.ts';
@@ -55,13 +56,16 @@ export interface Composed {
   readonly packet: PacketTree;
 }
 
-/** Documents → PDF → read back. */
+/** Documents → PDF, and HTML if asked → read back. */
 export async function finishPacket(
   { program }: Prepared,
   open: OpenCase,
   { name, identity, packet }: Composed,
 ): Promise<Result<FinishedPacket>> {
-  const provenance = recordProvenance({ ...identity, packet });
+  const page = open.html === true ? makeHtml(packet, identity) : null;
+  if (page?.ok === false) return page;
+  const html = page === null ? {} : { html: page.value };
+  const provenance = recordProvenance({ ...identity, ...html, packet });
   const attachments = [attachRecord(provenance)];
   const producer = `plainleaf ${program.version}`;
   const written = [open.files.case, open.files.clinic];
@@ -72,5 +76,6 @@ export async function finishPacket(
   if (!verification.passed) return failure(verification.findings);
   const { caseReference, language } = packet;
   const { state } = identity;
-  return success({ name, caseReference, language, state, pdf, provenance, verification }, rendered.warnings);
+  const files = { pdf, ...html, provenance, verification };
+  return success({ name, caseReference, language, state, ...files }, rendered.warnings);
 }

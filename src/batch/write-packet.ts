@@ -8,6 +8,8 @@ import type { FinishedPacket } from '../model/packet.ts';
 export interface WrittenPacket {
   readonly pdf: string;
   readonly record: string;
+  /** The HTML edition, if there is one. */
+  readonly html?: string;
   /** SHA-256 of the PDF. */
   readonly sha256: string;
 }
@@ -23,18 +25,28 @@ export async function writePacket(
     pdf: join(folder, `${packet.name}.pdf`),
     record: join(folder, `${packet.name}.json`),
     sha256: sha256(packet.pdf),
+    ...(packet.html === undefined ? {} : { html: join(folder, `${packet.name}.html`) }),
   };
   await workspace.write(written.pdf, packet.pdf);
+  if (packet.html !== undefined && written.html !== undefined)
+    await workspace.write(written.html, packet.html.bytes);
   await workspace.write(written.record, describe(packet, written));
   return written;
 }
 
-/** What stands beside the PDF: its digest, the provenance record that is also inside it, and the report of its check. */
+/** What stands beside the PDF: its digest and that of its HTML edition, the provenance record that is also inside it, and the report of its check. */
 function describe(
-  { name, pdf, provenance, verification }: FinishedPacket,
+  { name, pdf, html, provenance, verification }: FinishedPacket,
   { sha256: digest }: WrittenPacket,
 ): string {
   const file = { name: `${name}.pdf`, bytes: pdf.length, pages: verification.pages, sha256: digest };
-  const sorted: unknown = JSON.parse(canonicalJson({ file, provenance, verification }));
+  const page =
+    html === undefined
+      ? {}
+      : {
+          html: { name: `${name}.html`, bytes: html.bytes.length, sha256: html.sha256 },
+          htmlVerification: html.verification,
+        };
+  const sorted: unknown = JSON.parse(canonicalJson({ file, ...page, provenance, verification }));
   return `${JSON.stringify(sorted, null, 2)}\n`;
 }

@@ -38,6 +38,10 @@ const separate: OptionSpec = {
   name: 'separate',
   about: 'each document as a file of its own, named after its kind',
 };
+const html: OptionSpec = {
+  name: 'html',
+  about: 'an HTML page beside each PDF, for phones and screen readers',
+};
 const whatIf: OptionSpec = {
   name: 'what-if',
   value: 'CHANGE',
@@ -56,9 +60,10 @@ export const commands: readonly CommandSpec[] = [
     about: [
       'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone.',
       'With --separate a file of each for every document, for example warning-signs.pdf.',
+      'With --html the same documents as one page beside it, packet.html, which needs nothing else to be read.',
       'A packet that does not come back whole when it is read again is withheld; an older one stays as it was.',
     ],
-    options: [clinic, out, date, language, separate, json],
+    options: [clinic, out, date, language, html, separate, json],
     load: async () => import('./commands/make.ts'),
   },
   {
@@ -67,7 +72,7 @@ export const commands: readonly CommandSpec[] = [
     count: [1, 1],
     summary: 'make the packets of every case in a folder',
     about: ['One that fails never stops the rest; the end says which were not made, and why.'],
-    options: [clinic, out, date, language, separate, json],
+    options: [clinic, out, date, language, html, separate, json],
     load: async () => import('./commands/batch.ts'),
   },
   {

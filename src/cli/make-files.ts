@@ -37,6 +37,7 @@ export async function makeFiles(
     clinic: textOption(call, 'clinic'),
     date: dayOf(call, context),
     language: textOption(call, 'language'),
+    html: call.options.has('html'),
     separate: call.options.has('separate'),
     out: textOption(call, 'out') ?? defaultOut,
   };

@@ -9,7 +9,12 @@ import { printDiagnostics } from './print-diagnostics.ts';
 export function outcomeLine(outcome: Outcome): string {
   const about = `${(outcome.caseReference ?? outcome.file).padEnd(10)}  ${(outcome.language ?? '').padEnd(5)}`;
   if (!outcome.made) return `${about}  not made   ${codesOf(outcome.diagnostics)}`;
-  return `${about}  ${countOf(outcome.pages, 'page').padEnd(9)}  ${outcome.state.padEnd(7)}  ${outcome.written?.pdf ?? 'can be made'}`;
+  return `${about}  ${countOf(outcome.pages, 'page').padEnd(9)}  ${outcome.state.padEnd(7)}  ${filesOf(outcome)}`;
+}
+
+function filesOf({ written }: Extract<Outcome, { made: true }>): string {
+  if (written === undefined) return 'can be made';
+  return written.html === undefined ? written.pdf : `${written.pdf} and .html`;
 }
 
 /** Why packets were not made, then how many were. */

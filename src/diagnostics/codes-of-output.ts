@@ -72,6 +72,11 @@ export const outputCodes = {
     when: 'a file that must be attached is not inside, or is not the same',
     todo: 'Do not hand it out; report it.',
   },
+  VERIFY_ACTIVE_CONTENT: {
+    stage: 'verify',
+    when: 'the HTML page holds something that could run or be fetched',
+    todo: 'Do not hand it out; report it.',
+  },
   BATCH_SOME_FAILED: {
     stage: 'batch',
     when: 'some packets of a batch were not made',

@@ -113,6 +113,7 @@ const letterWidths: readonly (readonly [RegExp, number])[] = [
   [/[A-Z]/u, 0.7],
 ];
 
-function widestLetter(letter: string): number {
+/** Greatest width of a letter of text type, as a share of the type size. */
+export function widestLetter(letter: string): number {
   return letterWidths.find(([kind]) => kind.test(letter))?.[1] ?? 1.2;
 }

@@ -55,6 +55,8 @@ export interface SourceFile {
 export interface CaseRequest {
   readonly files: { readonly case: SourceFile; readonly clinic: SourceFile };
   readonly date: string;
+  /** Whether an HTML edition is to be made beside the PDF. */
+  readonly html?: boolean;
 }
 
 /** A case that has been read and compared; its packets differ only in language. */
@@ -64,6 +66,14 @@ export interface OpenCase extends CaseRequest {
   readonly comparison: ComparisonTable;
   /** What to do when, before and after the treatment; null until it is chosen and its day is set. */
   readonly aftercare: AftercarePlan | null;
+}
+
+/** The documents of a packet as one HTML page that has come back whole. */
+export interface HtmlEdition {
+  /** UTF-8. */
+  readonly bytes: Uint8Array;
+  readonly sha256: string;
+  readonly verification: VerificationReport;
 }
 
 /** A packet that was made and has come back whole. */
@@ -76,4 +86,6 @@ export interface FinishedPacket {
   readonly pdf: Uint8Array;
   readonly provenance: ProvenanceRecord;
   readonly verification: VerificationReport;
+  /** Where it was asked for. */
+  readonly html?: HtmlEdition;
 }

@@ -27,6 +27,8 @@ export interface ProvenanceInput {
     readonly digest: string;
   };
   readonly program: { readonly version: string; readonly lock: string };
+  /** Its HTML edition, if one was made. */
+  readonly html?: { readonly sha256: string };
 }
 
 const making = 'plainleaf:making';
@@ -58,6 +60,7 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
       ...Object.fromEntries([...rows].map((id) => [id, { 'prov:type': name(rowType(id)) }])),
       ...Object.fromEntries(documents.map(({ id, tree }) => [id, documentAttributes(tree)])),
       [packetId]: packetAttributes(input),
+      ...htmlEntity(input),
     },
     activity: { [making]: { 'prov:type': name('plainleaf:Making'), 'plainleaf:date': input.date } },
     agent: {
@@ -69,7 +72,7 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
     },
     wasGeneratedBy: numbered(
       'g',
-      [packetId, ...documents.map(({ id }) => id)].map((id) => ({
+      [packetId, ...documents.map(({ id }) => id), ...Object.keys(htmlEntity(input))].map((id) => ({
         'prov:entity': id,
         'prov:activity': making,
       })),
@@ -152,6 +155,18 @@ function packetAttributes({ packet, state, date }: ProvenanceInput): ProvenanceA
     'plainleaf:language': packet.language,
     'plainleaf:state': state,
     'plainleaf:date': date,
+  };
+}
+
+/** The page is made before the record that goes into the PDF, so that the record can hold its digest. */
+function htmlEntity({ html }: ProvenanceInput): Record<string, ProvenanceAttributes> {
+  if (html === undefined) return {};
+  return {
+    'plainleaf:html-edition': {
+      'prov:type': name('plainleaf:HtmlEdition'),
+      'plainleaf:mediaType': 'text/html',
+      'plainleaf:sha256': html.sha256,
+    },
   };
 }
 

@@ -8,11 +8,14 @@ export interface ExpectedText extends TextPiece {
   readonly compact: string;
 }
 
-/** What a renderer must print in the body of a document, in order, and what it may print again. */
-export function expectedTexts(tree: DocumentTree): {
+export interface Expected {
   readonly texts: readonly ExpectedText[];
+  /** Compact; what may stand again at the top of a page. */
   readonly repeated: readonly string[];
-} {
+}
+
+/** What a renderer must print in the body of a document, in order, and what it may print again. */
+export function expectedTexts(tree: DocumentTree): Expected {
   const texts = expectedText(tree).map((piece) => ({ ...piece, compact: compactText(piece.text) }));
   const repeated = repeatedTexts(tree).map((piece) => compactText(piece.text));
   return {

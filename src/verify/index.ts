@@ -1,6 +1,6 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Locale } from '../model/locale.ts';
 import type { PacketTree, PdfAttachment, RenderedPacket, VerificationReport } from '../model/packet.ts';
+import { reportOn } from './report.ts';
 import { readBack } from './read-back.ts';
 import type { ReadBack } from './read-back.ts';
 import { readDocument } from './read-document.ts';
@@ -16,9 +16,11 @@ import { noUnresolvedKey } from './rules/no-unresolved-key.ts';
 import { nothingUnexpected } from './rules/nothing-unexpected.ts';
 import { order } from './rules/order.ts';
 import { pageNumbers } from './rules/page-numbers.ts';
-import { phonesOn, phonesOnEveryPage } from './rules/phones-on-every-page.ts';
+import { phonesOnEveryPage } from './rules/phones-on-every-page.ts';
 import { requiredWords } from './rules/required-words.ts';
 import { statementsPresent } from './rules/statements-present.ts';
+
+export { verifyHtml } from './web/index.ts';
 
 const rules: readonly Rule[] = [
   pageNumbers,
@@ -54,7 +56,7 @@ export interface VerificationInput {
  */
 export async function verifyPacket(input: VerificationInput): Promise<VerificationReport> {
   const file = await readBack(input.pdf);
-  if (file === null) return report([finding('VERIFY_UNREADABLE', {})], 0, []);
+  if (file === null) return reportOn([finding('VERIFY_UNREADABLE', {})], 0, []);
   const documents = input.packet.documents.map((tree, index) =>
     readDocument(tree, pagesOf(input, file, index)),
   );
@@ -68,7 +70,7 @@ export async function verifyPacket(input: VerificationInput): Promise<Verificati
     file,
     documents,
   };
-  return report(
+  return reportOn(
     rules.flatMap((rule) => rule(reading)),
     file.pages.length,
     documents,
@@ -82,25 +84,4 @@ function pagesOf(input: VerificationInput, file: ReadBack, document: number): Do
       ? [{ text, number: index + 1, page: made.page, pages: made.pages }]
       : [];
   });
-}
-
-function report(
-  findings: readonly Diagnostic[],
-  pages: number,
-  documents: readonly DocumentReading[],
-): VerificationReport {
-  const texts = documents.flatMap((document) => document.texts);
-  const lost = new Set(documents.flatMap((document) => document.lost.map(({ text }) => text)));
-  const found = texts.filter((text) => !lost.has(text));
-  return {
-    passed: findings.length === 0,
-    findings,
-    pages,
-    figures: found.reduce((sum, text) => sum + text.figures.length, 0),
-    statements: found.length,
-    cautions: found.filter(({ duty }) => duty === 'caution').length,
-    phones: documents
-      .flatMap(({ tree, pages: own }) => own.flatMap(({ text }) => phonesOn(text, tree)))
-      .filter(Boolean).length,
-  };
 }

@@ -2,7 +2,7 @@ import type { DocumentTree } from '../model/document.ts';
 import { alignText } from './align-text.ts';
 import type { Alignment } from './align-text.ts';
 import { expectedTexts } from './expected-texts.ts';
-import type { ExpectedText } from './expected-texts.ts';
+import type { Expected, ExpectedText } from './expected-texts.ts';
 import { compactText, numberPattern } from './normalize-text.ts';
 import { takeFurniture } from './page-furniture.ts';
 import type { FurniturePart, PagePlace } from './page-furniture.ts';
@@ -39,11 +39,23 @@ export interface DocumentReading {
 
 /** Compares the pages of one document with its tree. */
 export function readDocument(tree: DocumentTree, pages: readonly DocumentPage[]): DocumentReading {
-  const { texts, repeated } = expectedTexts(tree);
   const readings = pages.map((page) => takeFurniture(compactText(page.text), tree, page));
+  const bodies = readings.map(({ body }) => body);
+  const absentFurniture = readings.flatMap(({ absent }, page) =>
+    absent.map((part) => ({ page: pages[page]?.number ?? 0, part })),
+  );
+  return { ...compareBodies(expectedTexts(tree), pages, bodies), tree, absentFurniture };
+}
+
+/** What the bodies of some pages, without furniture and compact, hold of the texts that are expected on them. */
+export function compareBodies(
+  { texts, repeated }: Expected,
+  pages: readonly DocumentPage[],
+  bodies: readonly string[],
+): Omit<DocumentReading, 'tree' | 'absentFurniture'> {
   const alignment = alignText(
     texts.map((text) => text.compact),
-    readings.map((reading) => reading.body),
+    bodies,
     stripper(repeated),
   );
   const numberOf = (page: number): number => pages[page]?.number ?? 0;
@@ -55,14 +67,10 @@ export function readDocument(tree: DocumentTree, pages: readonly DocumentPage[])
   });
   const leftovers = gaps.filter((gap) => gap.text !== '');
   return {
-    tree,
     texts,
     pages,
     lost,
     leftovers: leftovers.map(({ page, text }) => ({ page: numberOf(page), letters: text.length })),
-    absentFurniture: readings.flatMap(({ absent }, page) =>
-      absent.map((part) => ({ page: numberOf(page), part })),
-    ),
   };
 }
 

@@ -32,6 +32,7 @@ const programs = [
   { program: 'qpdf', debian: 'qpdf', use: 'the structure check of the PDF' },
   { program: 'java', debian: 'default-jre-headless', use: 'the PDF/UA and PDF/A validator' },
   { program: 'mvn', debian: 'maven', use: 'bringing the PDF/UA and PDF/A validator' },
+  { program: 'chromium', debian: 'chromium', use: 'the browser in which the HTML edition is checked' },
 ];
 
 /** Installs what is missing where this account may; what stays missing makes its tests skip, by name. */

@@ -1,3 +1,4 @@
+import { plainWords } from '../../model/plain-words.ts';
 import { compactText } from '../normalize-text.ts';
 import { finding } from '../reading.ts';
 import type { Rule } from '../reading.ts';
@@ -10,12 +11,3 @@ export const requiredWords: Rule = ({ documents, required, locale }) =>
       .filter((key) => !printed.includes(compactText(plainWords(locale.translator.text(key)))))
       .map((key) => finding('VERIFY_STATEMENT_ABSENT', { tree, at: key }));
   });
-
-/** Words as they are printed: markup has bold marks and three escapes only. */
-function plainWords(markup: string): string {
-  return markup
-    .replace(/<\/?b>/g, '')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&amp;', '&');
-}

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { runBatch } from '../../../src/batch/index.ts';
 import type { BatchEvent, BatchInput, Outcome } from '../../../src/batch/index.ts';
+import { sha256 } from '../../../src/io/digest.ts';
 import { createNodeWorkspace } from '../../../src/io/node-workspace.ts';
 import { prepare } from '../../../src/prepare.ts';
 import type { Prepared } from '../../../src/prepare.ts';
@@ -91,6 +92,23 @@ describe('a batch', () => {
     const record = apart.files.get('out/QB-1041/en/clinician-sheet.json');
     expect(String(record)).toMatch(/document:QB-1041-en-2-/);
     expect(String(record)).not.toMatch(/document:QB-1041-en-1-/);
+  });
+
+  it('writes an HTML page beside the PDF when asked to, and names it with its digest in the provenance', async () => {
+    const { written, files } = await run({ 'b.yaml': shortCase }, { html: true });
+    expect(written).toEqual([
+      'out/QB-1041/en/packet.pdf',
+      'out/QB-1041/en/packet.html',
+      'out/QB-1041/en/packet.json',
+    ]);
+    const page = files.get('out/QB-1041/en/packet.html');
+    const digest = sha256(page instanceof Uint8Array ? page : '');
+    const record = String(files.get('out/QB-1041/en/packet.json'));
+    expect(JSON.parse(record)).toMatchObject({
+      html: { name: 'packet.html', sha256: digest },
+      htmlVerification: { passed: true },
+      provenance: { entity: { 'plainleaf:html-edition': { 'plainleaf:sha256': digest } } },
+    });
   });
 
   it('writes nothing when only asked whether it could', async () => {

@@ -55,6 +55,20 @@ describe('a finished packet on the disk', () => {
     expect(workspace.files.get('out/PE-0417/es/packet.pdf')).toEqual(pdf);
   });
 
+  it('has its HTML edition beside it, named in the record with its digest', async () => {
+    const workspace = createMemoryWorkspace();
+    const bytes = new TextEncoder().encode('<!doctype html>');
+    const html = { bytes, sha256: sha256(bytes), verification };
+    const written = await writePacket(workspace, 'out', { ...packet, html });
+    expect(written.html).toBe('out/PE-0417/es/packet.html');
+    expect(workspace.files.get('out/PE-0417/es/packet.html')).toEqual(bytes);
+    const record: unknown = JSON.parse(await workspace.readText('out/PE-0417/es/packet.json'));
+    expect(record).toMatchObject({
+      html: { name: 'packet.html', bytes: bytes.length, sha256: sha256(bytes) },
+      htmlVerification: verification,
+    });
+  });
+
   it('is described by digest, pages, provenance and the report of its check', async () => {
     const workspace = createMemoryWorkspace();
     await writePacket(workspace, 'out', packet);

@@ -128,6 +128,11 @@ describe('people out of 100 and out of 1,000', () => {
 
   it('says of a group whether all its marks are alike', () => {
     const groups = drawPeopleGroups({ of: 1000, filled: 240, may: 0, half: false }, 'ltr');
-    expect(groups.map(({ alike }) => alike)).toEqual(['had', 'had', undefined, ...Array(7).fill('not')]);
+    expect(groups.map(({ alike }) => alike)).toEqual([
+      'had',
+      'had',
+      undefined,
+      ...Array.from({ length: 7 }, () => 'not'),
+    ]);
   });
 });

@@ -61,6 +61,14 @@ describe('the provenance of a packet', () => {
     ]);
   });
 
+  it('names the HTML edition with its digest, where there is one', () => {
+    const { entity, wasGeneratedBy } = recordProvenance({ ...input, html: { sha256: 'h1' } });
+    expect(entity['plainleaf:html-edition']).toMatchObject({ 'plainleaf:sha256': 'h1' });
+    const made = Object.values(wasGeneratedBy).map((relation) => relation['prov:entity']);
+    expect(made).toContain('plainleaf:html-edition');
+    expect(Object.keys(recordProvenance(input).entity)).not.toContain('plainleaf:html-edition');
+  });
+
   describe('with sentences that stand on rows of the evidence', () => {
     const standing = (value: string, ...statements: readonly string[]): Inline => ({
       type: 'text',

@@ -1,0 +1,34 @@
+import type { ReactElement } from 'react';
+import { inlineText } from '../../model/text-piece.ts';
+import type { OfType, Place } from '../place.ts';
+import { HeadingOf, Prose, Runs, hasWords } from '../words.tsx';
+
+export function paragraphBlock(block: OfType<'paragraph'>, place: Place): ReactElement | null {
+  return hasWords(block) ? <Prose paragraph={block} place={place} /> : null;
+}
+
+const headingClass = { 1: 'title', 2: 'question', 3: 'small-heading' } as const;
+
+export function headingBlock(block: OfType<'heading'>, place: Place): ReactElement {
+  return <HeadingOf heading={place.heading(block.level, block.text)} className={headingClass[block.level]} />;
+}
+
+/** The first panel of a document: who made it, when, the question, for whom. */
+export function coverBlock(block: OfType<'cover'>, place: Place): ReactElement {
+  const question = place.heading(1, block.question);
+  return (
+    <div className="cover">
+      <div className="ends">
+        <p className="label">{block.clinic}</p>
+        <p>{block.date}</p>
+      </div>
+      <HeadingOf heading={question} className="decision" />
+      {inlineText(block.lead).trim() === '' ? null : (
+        <p className="lead">
+          <Runs inlines={block.lead} />
+        </p>
+      )}
+      {block.addressee === '' ? null : <p className="label">{block.addressee}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { palette } from '../../pictures/palette.ts';
+
+/**
+ * A narrow page, or a wide one with large text: what stands in columns is stacked, each cell after the head of its
+ * column, and of a calendar the days on which something happens are listed. The limit is in em, so that it counts letters.
+ */
+export const narrowStyle = `
+@media (max-width: 47em) {
+  body { overflow-wrap: anywhere; }
+  .frame-head .phone { white-space: normal; }
+  .boxed li > *, .item > div, .write-in > div, .frame-head ul { min-inline-size: 0; }
+  .strip li, .people .shown, .range .shown, .key { display: block; }
+  .strip li, .people li, .range li { padding-block: 1.125rem; border-block-start: .0625rem solid ${palette.line}; }
+  .strip li:first-child { border-block-start: 0; padding-block-start: .25rem; }
+  .strip .name, .people .name, .range .name { padding-block: 0 .375rem; }
+  .people li + li .name, .range li + li .name, .people li + li .words, .range li + li .words { border-block-start: 0; }
+  .people .words, .range .words { padding-block: .5rem 0; }
+  .strip .name p.strong { font-size: 1.1875rem; }
+  .people .field.empty, .range .field.empty { display: none; }
+  .people .field, .range .field { inline-size: 18rem; max-inline-size: 100%; border-start-start-radius: 1.25rem; border-end-end-radius: 1.25rem; }
+  .axis-row { display: none; }
+  .axis-again { display: block; inline-size: 18rem; max-inline-size: 100%; }
+  .axis-again p { text-align: center; }
+  .key ul { display: block; margin-block-start: .5rem; }
+  .key li { padding-block: .25rem; max-inline-size: none; }
+  .key li svg { inline-size: 3.75rem; block-size: 2.25rem; }
+
+  .stacked, .stacked tbody, .stacked tr, .stacked tbody th, .stacked td { display: block; }
+  .stacked thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .stacked tbody tr { padding-block: .875rem; }
+  .stacked tbody tr + tr, .stacked tbody + tbody tr:first-child { border-block-start: .0625rem solid ${palette.line}; }
+  .stacked tbody th, .stacked tbody td, .stacked.boxes td, .stacked.talk td { padding: .125rem 0; inline-size: auto; border: 0; text-align: start; }
+  .stacked tbody th { padding-block-end: .25rem; }
+  .stacked tbody th p { font-weight: 700; }
+  .stacked tbody th p + p { font-weight: 400; }
+  .stacked td[data-label] { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: 1rem; }
+  .stacked td[data-label]::before { content: attr(data-label); line-height: 1.35; }
+  .stacked td[data-label] > * { grid-column: 2; }
+  .stacked.dense td[data-label] { grid-template-columns: minmax(0, 1fr); padding-block: .25rem; }
+  .stacked.dense td[data-label] > * { grid-column: 1; }
+  .stacked.dense td[data-label]::before { font-weight: 600; }
+  .stacked.boxes td[data-label] { grid-template-columns: 1.75rem minmax(0, 1fr); column-gap: .75rem; padding-block: .25rem; }
+  .stacked.boxes td[data-label] > * { grid-column: 1; grid-row: 1; }
+  .stacked.boxes td[data-label]::before { grid-column: 2; grid-row: 1; }
+  .stacked .group { padding-block: 0; }
+  .stacked td:not([data-label]):empty { display: none; }
+  .stacked tbody .group th { padding: .375rem .5rem; }
+
+  .fields { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+  .fields .signature, .fields .name { grid-column: 1 / -1; }
+  .frame-head li { justify-content: flex-start; }
+
+  .calendar, .calendar tbody, .calendar .week, .calendar .week > td { display: block; }
+  .calendar thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .calendar tbody { padding-block: .5rem .75rem; border-block-start: .0625rem solid ${palette.line}; }
+  .calendar tbody tr:first-child > * { border-block-start: 0; }
+  .calendar .week > td { block-size: auto; border: 0; padding: .25rem 0; display: grid; grid-template-columns: 3.5rem minmax(0, 1fr); column-gap: .75rem; font-size: 1.125rem; }
+  .calendar .week > td.quiet { display: none; }
+  .calendar .week > td::before { content: attr(data-label); grid-row: 1; }
+  .calendar .week > td > .date { justify-self: start; }
+  .calendar .week > td > .note { grid-column: 2; }
+  .calendar .ribbon { display: flex; inline-size: 100%; }
+  .calendar tbody tr.ribbon > td { flex: 1 1 0; block-size: auto; min-block-size: 1.75rem; }
+  .calendar tbody tr.ribbon > .days-2 { flex-grow: 2; }
+  .calendar tbody tr.ribbon > .days-3 { flex-grow: 3; }
+  .calendar tbody tr.ribbon > .days-4 { flex-grow: 4; }
+  .calendar tbody tr.ribbon > .days-5 { flex-grow: 5; }
+  .calendar tbody tr.ribbon > .days-6 { flex-grow: 6; }
+  .calendar tbody tr.ribbon > .days-7 { flex-grow: 7; }
+  .calendar .piece span { position: relative; display: inline-block; inset: 0; margin: .0625rem .25rem; white-space: normal; line-height: 1.4; }
+}
+@media (min-width: 66em) {
+  main:has(.clinician) { max-inline-size: 64rem; }
+  main > article.patient { max-inline-size: 46rem; margin-inline: auto; }
+}
+`;
+
+/** On paper: no ways around the page, black on white, nothing that belongs together parted. */
+export const printStyle = `
+@media print {
+  @page { margin: 18mm; }
+  body { font-size: 12pt; }
+  .skip, header nav, article > nav, .up { display: none; }
+  article + article { break-before: page; border: 0; }
+  h1, h2, h3 { break-after: avoid; }
+  li, tr, figure, .callout, .panel, .frame-head, .fields { break-inside: avoid; }
+  .on-paper { display: block; }
+  a { text-decoration: none; }
+  .cover, .field, .tab, .frame-head, .say, .group th, .date { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+}
+`;

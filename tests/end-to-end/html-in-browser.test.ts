@@ -1,0 +1,57 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Browser } from 'playwright-core';
+import { findOverflow, findViolations, hasChromium, openBrowser, openPage } from '../helpers/browser.ts';
+import { exampleCases, exampleLanguages } from '../helpers/example-packets.ts';
+import { examplePage } from '../helpers/example-pages.ts';
+
+const examples = exampleCases.flatMap((reference) =>
+  exampleLanguages.map((language) => ({ reference, language })),
+);
+
+/** A small and a smaller phone, and a desk; on the last with text of twice the size. */
+const phone = 390;
+const desk = 1280;
+
+describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe-core)', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  it.each(examples)(
+    '$reference in $language breaks no rule of accessibility, on a phone and on a desk',
+    async ({ reference, language }) => {
+      const { html } = await examplePage(reference, language);
+      for (const width of [phone, desk]) {
+        const { page, noise } = await openPage(browser, html, { width });
+        await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+        expect(await findViolations(page)).toEqual([]);
+        expect(noise).toEqual([]);
+        await page.context().close();
+      }
+    },
+    180_000,
+  );
+
+  it.each(examples)(
+    '$reference in $language is never wider than its page, also with text of twice the size',
+    async ({ reference, language }) => {
+      const { html } = await examplePage(reference, language);
+      const sizes = [
+        { width: 360 },
+        { width: 320 },
+        { width: desk, textSize: 32 },
+        { width: phone, textSize: 32 },
+      ];
+      for (const size of sizes) {
+        const { page } = await openPage(browser, html, size);
+        expect({ ...size, beyond: await findOverflow(page) }).toEqual({ ...size, beyond: [] });
+        await page.context().close();
+      }
+    },
+    180_000,
+  );
+});

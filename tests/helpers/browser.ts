@@ -1,0 +1,83 @@
+import { spawnSync } from 'node:child_process';
+import axe from 'axe-core';
+import { chromium } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
+
+/** Names of the browser on the machines that may run the tests. */
+const names = ['chromium', 'chromium-browser', 'google-chrome'];
+
+function findChromium(): string | undefined {
+  const found = names.map((name) => spawnSync('sh', ['-c', `command -v ${name}`], { encoding: 'utf8' }));
+  return found.find(({ status }) => status === 0)?.stdout.trim();
+}
+
+const executablePath = findChromium();
+export const hasChromium = executablePath !== undefined;
+
+/** Without these it looks for its maker's hosts at every start, which a closed network refuses one by one. */
+const quiet = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export async function openBrowser(): Promise<Browser> {
+  if (executablePath === undefined) throw new Error('no chromium on this machine');
+  return chromium.launch({ executablePath, args: quiet, chromiumSandbox: false });
+}
+
+/** Opens a page of the given width and text size, and notes everything that it asks the network or the console for. */
+export async function openPage(
+  browser: Browser,
+  html: string,
+  { width, textSize = 16 }: { readonly width: number; readonly textSize?: number },
+): Promise<{ readonly page: Page; readonly noise: readonly string[] }> {
+  const context = await browser.newContext({ viewport: { width, height: 844 } });
+  const page = await context.newPage();
+  const noise: string[] = [];
+  page.on('request', (request) => noise.push(request.url().slice(0, 80)));
+  page.on('console', (message) => noise.push(message.text()));
+  page.on('dialog', (dialog) => noise.push(`dialog ${dialog.message()}`));
+  if (textSize !== 16) {
+    const session = await context.newCDPSession(page);
+    await session.send('Page.setFontSizes', { fontSizes: { standard: textSize } });
+  }
+  await page.setContent(html);
+  return { page, noise };
+}
+
+export interface Violation {
+  readonly rule: string;
+  readonly places: readonly string[];
+}
+
+/** Success criteria of WCAG 2.2 at levels A and AA, and what axe-core's makers hold to be good practice. */
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** What axe-core finds wrong with a page. */
+export async function findViolations(page: Page): Promise<readonly Violation[]> {
+  await page.evaluate(axe.source);
+  const found: unknown = await page.evaluate(
+    `axe.run(document, { runOnly: ${JSON.stringify(tags)}, resultTypes: ['violations'] }).then(({ violations }) =>
+      violations.map(({ id, nodes }) => ({ rule: id, places: nodes.map(({ html }) => html.slice(0, 120)) })))`,
+  );
+  return found as readonly Violation[];
+}
+
+/** Boxes that reach beyond the page at its end edge, and the width of the whole if that does. */
+export async function findOverflow(page: Page): Promise<readonly string[]> {
+  const found: unknown = await page.evaluate(`(() => {
+    const beyond = [...document.querySelectorAll('body *')].filter((element) => {
+      if (element.closest('.unseen, thead, .skip') !== null || element.closest('svg svg, svg *') !== null) return false;
+      const box = element.getBoundingClientRect();
+      return box.width > 0 && (box.right > innerWidth + 0.5 || box.left < -0.5);
+    });
+    const names = beyond.map((element) => element.tagName + ' ' + element.textContent.slice(0, 40));
+    const whole = document.documentElement.scrollWidth;
+    return whole > innerWidth ? [...names, 'page of ' + whole] : names;
+  })()`);
+  return found as readonly string[];
+}

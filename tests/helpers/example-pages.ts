@@ -1,0 +1,31 @@
+import { composePacket } from '../../src/compose-packet.ts';
+import { identifyPacket } from '../../src/identify-packet.ts';
+import type { PacketIdentity } from '../../src/identify-packet.ts';
+import { makeHtml } from '../../src/make-html.ts';
+import type { HtmlEdition, PacketTree } from '../../src/model/packet.ts';
+import { demand, openExample } from './example-packets.ts';
+
+export interface ExamplePage {
+  readonly packet: PacketTree;
+  readonly identity: PacketIdentity;
+  readonly edition: HtmlEdition;
+  readonly html: string;
+}
+
+const made = new Map<string, Promise<ExamplePage>>();
+
+/** The HTML edition of an example case, without its PDF; made once. */
+export function examplePage(reference: string, language: string): Promise<ExamplePage> {
+  const key = `${reference} ${language}`;
+  const page = made.get(key) ?? makePage(reference, language);
+  made.set(key, page);
+  return page;
+}
+
+async function makePage(reference: string, language: string): Promise<ExamplePage> {
+  const { prepared, open } = await openExample(reference);
+  const identity = identifyPacket(prepared, open, language);
+  const packet = demand(composePacket(prepared, open, identity));
+  const edition = demand(makeHtml(packet, identity));
+  return { packet, identity, edition, html: new TextDecoder().decode(edition.bytes) };
+}

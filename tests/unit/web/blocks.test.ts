@@ -1,0 +1,220 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Block } from '../../../src/model/document.ts';
+import type { Locale } from '../../../src/model/locale.ts';
+import { drawStripPicture } from '../../../src/pictures/strip-picture.ts';
+import { smallLine, strokesOfLine } from '../../../src/pictures/weight-line.ts';
+import { shippedLocale } from '../../helpers/locale-words.ts';
+import {
+  asides,
+  finalConsentTree,
+  say,
+  sixWeeks,
+  warningFrames,
+} from '../../helpers/sample-care-documents.ts';
+import { para, peopleRow, rangeRows, sampleAxis, topic, weightLine } from '../../helpers/sample-documents.ts';
+import { sampleDrawing } from '../../helpers/sample-drawing.ts';
+import { attributeOf, bodyOf, tagsOf, textOf, within } from '../../helpers/web-page.ts';
+import type { Element } from '../../helpers/web-page.ts';
+
+const origin = 'sample.hbs:1';
+
+let locale: Locale;
+beforeAll(async () => {
+  locale = await shippedLocale('en');
+});
+
+function made(...blocks: Block[]): Element {
+  return bodyOf(blocks, locale);
+}
+
+function all(body: Element, tag: string): readonly Element[] {
+  return within(body).filter(({ tagName }) => tagName === tag);
+}
+
+/** Text alternative of each image. */
+function alternatives(body: Element): readonly string[] {
+  return within(body)
+    .filter((element) => attributeOf(element, 'role') === 'img')
+    .map((element) => {
+      const names = within(element).filter(({ tagName }) => tagName === 'title' || tagName === 'desc');
+      return names.length === 0 ? (attributeOf(element, 'aria-label') ?? '') : names.map(textOf).join(' | ');
+    });
+}
+
+function paths(body: Element): readonly string[] {
+  return all(body, 'path').map((path) => attributeOf(path, 'd') ?? '');
+}
+
+describe('blocks as HTML', () => {
+  it('set bold words, figures and words in another language in a paragraph', () => {
+    const block: Block = {
+      ...para('x'),
+      type: 'paragraph',
+      inlines: [
+        { type: 'text', value: 'Out of 1,000: ' },
+        { type: 'figure', value: '24', cell: 'a/b', records: ['r'], bold: true },
+        { type: 'text', value: 'Vertaling', language: 'nl' },
+      ],
+    };
+    const [paragraph] = all(made(block), 'p');
+    expect(paragraph && textOf(paragraph)).toBe('Out of 1,000: 24Vertaling');
+    expect(all(made(block), 'strong').map(textOf)).toEqual(['24']);
+    expect(all(made(block), 'span').map((one) => attributeOf(one, 'lang'))).toEqual(['nl']);
+  });
+
+  it('let a number to call be dialled where a paragraph gives one', () => {
+    const block: Block = { ...para('For a second opinion call 555-0199.'), type: 'paragraph', duty: 'phone' };
+    expect(all(made(block), 'a').map((one) => [attributeOf(one, 'href'), textOf(one)])).toEqual([
+      ['tel:5550199', '555-0199'],
+    ]);
+  });
+
+  it('set a strip as a list: each picture the same as on paper, with its words as its caption', () => {
+    const rows = [
+      ...rangeRows.slice(0, 2),
+      { ...rangeRows[2], words: [para('Not known')] } as (typeof rangeRows)[0],
+    ];
+    const body = made({ type: 'strip', layout: 'range', axis: sampleAxis, rows, origin });
+    expect(all(body, 'li')).toHaveLength(3);
+    expect(all(body, 'figcaption').map(textOf)[0]).toContain('206 lb (93 kg)');
+    expect(alternatives(body)).toEqual(rows.map(({ picture }) => picture?.alt));
+    const drawn = paths(body);
+    const strokes = rows.flatMap(({ picture }) =>
+      picture === undefined ? [] : drawStripPicture(picture, sampleAxis, 'ltr').strokes,
+    );
+    expect(strokes.length).toBeGreaterThan(6);
+    expect(strokes.filter(({ path }) => path !== '' && !drawn.includes(path))).toEqual([]);
+  });
+
+  it('draw a thousand people from groups that stand once in the page', () => {
+    const row = peopleRow('Sleeve', { of: 1000, filled: 24 }, ['24 out of 1,000', '976 do not.']);
+    const body = made({ type: 'strip', layout: 'people', rows: [row, row], origin });
+    const uses = all(body, 'use').map((one) => attributeOf(one, 'href'));
+    expect(uses).toEqual(Array.from({ length: 18 }, () => '#people-1000-not'));
+    expect(all(body, 'g')).toHaveLength(2);
+  });
+
+  it('leave the room of a picture free where a row has none', () => {
+    const row = { name: 'No operation', words: [para('None')], origin };
+    const body = made({ type: 'strip', layout: 'people', rows: [row], origin });
+    expect(tagsOf(body)).not.toContain('figure');
+    expect(textOf(body)).toBe('No operationNone');
+  });
+
+  it('set a weight line as a figure with its name, its labels as text, and a description', () => {
+    const line = weightLine('Sleeve');
+    const body = made({ type: 'line-board', lines: [line], origin });
+    expect(all(body, 'figcaption').map(textOf)).toEqual(['Sleeve']);
+    expect(alternatives(body)).toEqual([`Sleeve | ${line.alt}`]);
+    expect(all(body, 'text').map(textOf)).toContain('You today');
+    const drawn = paths(body);
+    const strokes = strokesOfLine(line, smallLine, 'ltr');
+    expect(strokes.filter(({ path }) => path !== '' && !drawn.includes(path))).toEqual([]);
+  });
+
+  it('set a drawing of the body with its labels as one figure for each view', () => {
+    const body = made(sampleDrawing);
+    const views = sampleDrawing.views;
+    expect(all(body, 'figcaption').map(textOf)).toEqual(views.map(({ heading }) => heading));
+    expect(alternatives(body)).toEqual(views.map(({ heading, alt }) => `${heading} | ${alt}`));
+    const words = all(body, 'text').map((one) => textOf(one));
+    expect(words).toEqual(views.flatMap(({ labels }) => labels.map(({ text }) => text)));
+  });
+
+  it('set a table with a caption, heads of columns and rows, and none without words', () => {
+    const table: Block = {
+      type: 'table',
+      layout: 'choices',
+      columns: ['', 'A leak', 'Bleeding'].map((label) => ({ label })),
+      rows: [
+        { cells: [[para('Sleeve')], [para('6')], [para('9')]], origin, group: 'Operations' },
+        { cells: [[], [para('7')], [para('8')]], origin },
+      ],
+      origin,
+    };
+    const body = made(topic('Which problems happen?', [], [table]));
+    expect(all(body, 'caption').map(textOf)).toEqual(['Which problems happen?']);
+    const heads = all(body, 'th').map((one) => [attributeOf(one, 'scope'), textOf(one)]);
+    expect(heads).toEqual([
+      ['col', 'A leak'],
+      ['col', 'Bleeding'],
+      ['rowgroup', 'Operations'],
+      ['row', 'Sleeve'],
+    ]);
+    expect(all(body, 'td').map((one) => [attributeOf(one, 'data-label'), textOf(one)])).toEqual([
+      [undefined, ''],
+      ['A leak', '6'],
+      ['Bleeding', '9'],
+      [undefined, ''],
+      ['A leak', '7'],
+      ['Bleeding', '8'],
+    ]);
+  });
+
+  it('let a list count its items, and a plain one mark them', () => {
+    const items = [[para('Read.')], [para('Ask.')]];
+    expect(tagsOf(made({ type: 'list', ordered: true, items, origin }))).toEqual([
+      'ol',
+      'li',
+      'p',
+      'li',
+      'p',
+    ]);
+    expect(tagsOf(made({ type: 'list', ordered: false, items, origin }))).toContain('ul');
+  });
+
+  it('name facts as terms with what they are', () => {
+    const body = made({ type: 'facts', items: [{ label: 'Born', value: '3 August 1979' }], origin });
+    expect(tagsOf(body)).toEqual(['dl', 'div', 'dt', 'dd']);
+  });
+
+  it('let each warning number be dialled, the frames under headings of one level', () => {
+    const body = made({ type: 'heading', level: 1, text: 'When to call', origin }, warningFrames);
+    const levels = within(body).flatMap(({ tagName }) => (/^h\d$/.test(tagName) ? [tagName] : []));
+    expect(levels).toEqual(['h1', 'h2', 'h2', 'h2']);
+    const numbers = all(body, 'a').map((one) => attributeOf(one, 'href') ?? '');
+    expect(numbers.length).toBeGreaterThan(2);
+    expect(numbers.every((to) => /^tel:\+?\d+$/.test(to))).toBe(true);
+  });
+
+  it('set short lists side by side under headings of one level', () => {
+    const body = made({ type: 'heading', level: 1, text: 'At home', origin }, asides);
+    const levels = within(body).flatMap(({ tagName }) => (/^h\d$/.test(tagName) ? [tagName] : []));
+    expect(levels).toEqual(['h1', 'h2', 'h2', 'h2']);
+  });
+
+  it('say what belongs into a blank to those who hear the page', () => {
+    expect(alternatives(made(say)).length).toBeGreaterThan(0);
+    expect(alternatives(made(say)).every((text) => text !== '')).toBe(true);
+  });
+
+  it('set a calendar as a table of weeks whose ribbon says each stage once, where it begins', () => {
+    const body = made(sixWeeks);
+    expect(all(body, 'th').map(textOf)).toEqual([...sixWeeks.weekdays]);
+    expect(alternatives(body)).toEqual(sixWeeks.stages.map(({ dated }) => dated));
+    for (const row of all(body, 'tr')) {
+      const days = within(row)
+        .filter(({ tagName }) => tagName === 'td' || tagName === 'th')
+        .reduce((sum, cell) => sum + Number(attributeOf(cell, 'colspan') ?? 1), 0);
+      expect(days).toBe(7);
+    }
+  });
+
+  it('show in a narrow page at least one day of every week', () => {
+    const body = made(sixWeeks);
+    const weeks = all(body, 'tr').filter((row) => attributeOf(row, 'class') === 'week');
+    expect(weeks).toHaveLength(sixWeeks.weeks.length);
+    for (const week of weeks) {
+      const shown = within(week).filter(
+        (cell) => cell.tagName === 'td' && !/quiet/.test(attributeOf(cell, 'class') ?? ''),
+      );
+      expect(shown.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('have in a record of a talk no field that says it may not be signed, once it may', () => {
+    const body = bodyOf(finalConsentTree.blocks, locale);
+    expect(textOf(body)).not.toContain('Do not sign');
+    expect(within(body).some((one) => /hatched/.test(attributeOf(one, 'class') ?? ''))).toBe(false);
+  });
+});
