@@ -49,7 +49,6 @@ async function opened(option: string, change: Changes): Promise<{ prepared: Prep
   const { prepared, open } = await openExample('QB-1115', consentAbout(option));
   const { clinic } = open;
   const { decision, plan, health, patient } = open.case;
-  const { operation_date: _day, ...undated } = plan;
   const { plication: study } = clinic.under_study;
   if (study === undefined) throw new Error('the clinic names no study');
   const asked: OpenCase['case'] = {
@@ -57,7 +56,7 @@ async function opened(option: string, change: Changes): Promise<{ prepared: Prep
     patient: { ...patient, name: change.patient },
     health: { ...health, conditions: change.conditions },
     interpreter: change.interpreter,
-    plan: change.day === undefined ? undated : { ...undated, operation_date: change.day },
+    plan: { surgeon: plan.surgeon, ...(change.day !== undefined && { operation_date: change.day }) },
     decision: {
       ...decision,
       matters_most: change.matters.map((text) => ({ text: { en: text, es: text } })),
