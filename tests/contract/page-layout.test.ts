@@ -5,28 +5,43 @@ import { identifyPacket } from '../../src/identify-packet.ts';
 import { loadFonts } from '../../src/render/fonts.ts';
 import type { PlannedDocument } from '../../src/render/make-up.ts';
 import type { PlannedPage } from '../../src/render/plan-pages.ts';
+import { setGalleys } from '../../src/render/set-galley.ts';
+import { Lines } from '../../src/render/text.tsx';
 import { demand, exampleCases, exampleLanguages, openExample } from '../helpers/example-packets.ts';
 import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
+import { textFaults } from '../helpers/text-faults.ts';
 
 beforeAll(async () => {
   await loadFonts();
 });
 
-async function plansOf(reference: string, language: string): Promise<readonly PlannedDocument[]> {
+type Paper = 'letter' | 'a4';
+
+async function plansOf(
+  reference: string,
+  language: string,
+  paper: Paper = 'letter',
+): Promise<readonly PlannedDocument[]> {
   const { prepared, open } = await openExample(reference);
   const { documents } = demand(composePacket(prepared, open, identifyPacket(prepared, open, language)));
-  return planPagesOf(documents);
+  return planPagesOf(documents.map((tree) => ({ ...tree, paper })));
 }
 
 describe.each(exampleCases)('the pages of %s', (reference) => {
-  it.each(exampleLanguages)(
-    'in %s are none nearly empty, end with no heading and part no row or figure',
-    async (language) => {
-      const plans = await plansOf(reference, language);
+  const editions = exampleLanguages.flatMap((language) =>
+    (['letter', 'a4'] as const).map((paper) => ({ language, paper })),
+  );
+
+  it.each(editions)(
+    'in $language on $paper are none nearly empty, end with no heading, part nothing and hold their words',
+    async ({ language, paper }) => {
+      const plans = await plansOf(reference, language, paper);
       expect(plans.length).toBeGreaterThan(1);
-      const faults = plans.flatMap((plan) =>
-        pageFaults(plan).map((fault) => `${plan.draft.tree.kind}: ${fault}`),
-      );
+      const faults: string[] = [];
+      for (const plan of plans) {
+        const found = [...pageFaults(plan), ...(await textFaults(plan))];
+        faults.push(...found.map((fault) => `${plan.draft.tree.kind}: ${fault}`));
+      }
       expect(faults).toEqual([]);
     },
   );
@@ -90,6 +105,32 @@ describe('a plan that is bad on purpose is caught', () => {
     expect(faultsOf(again)).toContainEqual(expect.stringMatching(/^a TR stands on pages \[1, 2/));
     const without = [{ placements: all().filter(({ unit }) => unit !== row) }];
     expect(faultsOf(without)).toContain('a TR stands on pages []');
+  });
+
+  it('words over other words, those of the footer among them', async () => {
+    const low = plan.draft.geometry.bodyHeight + 12;
+    const last = plan.pages[0]?.placements.at(-1);
+    if (last === undefined) throw new Error('the first page is empty');
+    const foot = [{ placements: [{ ...last, top: low }] }, ...plan.pages.slice(1)];
+    expect(await textFaults({ ...plan, pages: foot })).toContainEqual(
+      expect.stringMatching(/^page 1: words stand over other words/),
+    );
+  });
+
+  it('a word wider than its column', async () => {
+    const [first] = plan.draft.units;
+    if (first === undefined) throw new Error('the document has no unit');
+    const narrow = Lines({
+      runs: [{ text: '20261124004172', weight: 400 }],
+      size: 13,
+      lineHeight: 18,
+      width: 40,
+      setting: 'filled',
+    });
+    const [blocks = []] = await setGalleys([{ width: plan.draft.geometry.contentWidth, elements: [narrow] }]);
+    const one = { draft: { ...plan.draft, units: [first] }, blocks };
+    const pages = [{ placements: [{ unit: 0, top: 0 }] }];
+    expect(await textFaults({ ...one, pages })).toEqual(['page 1: words beyond their column']);
   });
 
   it('a block set over the one before', () => {

@@ -1,0 +1,66 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import type { Block, Paragraph } from '../../../../src/model/document.ts';
+import { repeatedTexts } from '../../../../src/model/tree-text.ts';
+import { blockUnits } from '../../../../src/render/blocks/index.tsx';
+import { loadFonts } from '../../../../src/render/fonts.ts';
+import { pageFaults, planPagesOf } from '../../../helpers/page-faults.ts';
+import { inlines, para } from '../../../helpers/sample-documents.ts';
+import { smallTree } from '../../../helpers/small-tree.ts';
+import { textFaults } from '../../../helpers/text-faults.ts';
+import { elementsOf, structureOf } from '../../../helpers/unit-nodes.ts';
+
+const origin = 'main.hbs:1';
+
+/** As many paragraphs, each of some five lines. */
+function paragraphs(count: number): readonly Paragraph[] {
+  const words = 'Food stays down better when you eat slowly and take small bites at each meal of the day.';
+  return Array.from({ length: count }, (_, index) => para(`${index + 1}. ${words} ${words} ${words}`));
+}
+
+function panel(reasons: number): Block {
+  const columns = ['For', 'Against'].map((heading) => ({ heading, items: paragraphs(reasons) }));
+  return {
+    type: 'panel',
+    lead: inlines('My surgeon leans to it.'),
+    body: [],
+    columns,
+    closing: [para('The end.')],
+    origin,
+  };
+}
+
+function frames(signs: number): Block {
+  const frame = { urgency: 'now', heading: 'Call now', phones: [], origin } as const;
+  return { type: 'warning-frames', frames: [{ ...frame, items: paragraphs(signs) }], origin };
+}
+
+describe('an opinion or a frame of signs', () => {
+  beforeAll(() => loadFonts());
+
+  it('is one unit as long as it is short', () => {
+    expect(blockUnits(smallTree([panel(2)]))).toHaveLength(1);
+    expect(blockUnits(smallTree([frames(2)]))).toHaveLength(1);
+  });
+
+  it('may begin a page with each of its points once it is long, and they stay one list', () => {
+    const sides = elementsOf(structureOf(blockUnits(smallTree([panel(9)]))), 'L');
+    expect(sides.map((list) => elementsOf(list, 'LI').length)).toEqual([9, 9]);
+    const [signs, ...others] = elementsOf(structureOf(blockUnits(smallTree([frames(14)]))), 'L');
+    expect(others).toEqual([]);
+    expect(elementsOf(signs ?? structureOf([]), 'LI')).toHaveLength(14);
+  });
+
+  it('fills more than one page then, and parts no point', async () => {
+    for (const block of [panel(9), frames(14)])
+      for (const plan of await planPagesOf([smallTree([block])])) {
+        expect(plan.pages.length).toBeGreaterThan(1);
+        expect([...pageFaults(plan), ...(await textFaults(plan))]).toEqual([]);
+      }
+  });
+
+  it('says its heading again, which the read-back expects there', () => {
+    const texts = repeatedTexts(smallTree([frames(14)])).map(({ text }) => text);
+    expect(texts).toContain('Call now continued');
+  });
+});
