@@ -10,7 +10,7 @@ const WIDER = 1.08;
 
 /** Width that a text hardly goes over in any face, in points. */
 export function estimateWidth(text: string): number {
-  const shares = Array.from(text.normalize('NFD'), widestLetter);
+  const shares = Array.from(text.replaceAll('\u00a0', ' ').normalize('NFD'), widestLetter);
   return shares.reduce((sum, share) => sum + share, 0) * labelType.size * WIDER;
 }
 

@@ -1,6 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Browser } from 'playwright-core';
-import { findOverflow, findViolations, hasChromium, openBrowser, openPage } from '../helpers/browser.ts';
+import {
+  findOverflow,
+  findViolations,
+  hasChromium,
+  openBrowser,
+  openPage,
+  readSizes,
+} from '../helpers/browser.ts';
 import { exampleCases, exampleLanguages } from '../helpers/example-packets.ts';
 import { examplePage } from '../helpers/example-pages.ts';
 
@@ -54,4 +61,32 @@ describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe
     },
     180_000,
   );
+
+  it.each(exampleLanguages)(
+    'sets text in %s large enough, in lines of a length that the eye follows',
+    async (language) => {
+      const { html } = await examplePage('QB-1041', language);
+      const { page } = await openPage(browser, html, { width: desk });
+      const { body, smallest, lines } = await readSizes(page);
+      expect(body).toBe(18);
+      expect(smallest).toBeGreaterThanOrEqual(16);
+      expect(lines.length).toBeGreaterThan(20);
+      expect(lines.filter((letters) => letters > 75)).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it('leads from the first key press past the ways around the page, to a link that can be seen', async () => {
+    const { html } = await examplePage('QB-1141', 'en');
+    const { page } = await openPage(browser, html, { width: phone });
+    const top = (): Promise<number> =>
+      page.evaluate("document.querySelector('.skip').getBoundingClientRect().bottom");
+    expect(await top()).toBeLessThanOrEqual(0);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate('document.activeElement.className')).toBe('skip');
+    await page.waitForFunction("document.querySelector('.skip').getBoundingClientRect().top >= 0");
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate('document.activeElement.id')).toBe('text');
+    await page.context().close();
+  });
 });

@@ -81,3 +81,35 @@ export async function findOverflow(page: Page): Promise<readonly string[]> {
   })()`);
   return found as readonly string[];
 }
+
+export interface Sizes {
+  /** Of the text and of the smallest text outside pictures, in pixels. */
+  readonly body: number;
+  readonly smallest: number;
+  /** Letters in a full line, on average, of each paragraph of three lines or more. */
+  readonly lines: readonly number[];
+}
+
+/** How text is set on the pages for the patient. */
+export async function readSizes(page: Page): Promise<Sizes> {
+  const found: unknown = await page.evaluate(`(() => {
+    const sizeOf = (element) => parseFloat(getComputedStyle(element).fontSize);
+    const words = [...document.querySelectorAll('article.patient *:not(svg, svg *, .unseen)')].filter((element) =>
+      [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent.trim() !== ''));
+    const lines = [...document.querySelectorAll('article.patient p')].flatMap((paragraph) => {
+      const walker = document.createTreeWalker(paragraph, NodeFilter.SHOW_TEXT);
+      const range = document.createRange();
+      const counts = new Map();
+      while (walker.nextNode() !== null) for (let at = 0; at < walker.currentNode.length; at += 1) {
+        range.setStart(walker.currentNode, at);
+        range.setEnd(walker.currentNode, at + 1);
+        const line = Math.round(range.getBoundingClientRect().bottom / 8);
+        counts.set(line, (counts.get(line) ?? 0) + 1);
+      }
+      const full = [...counts.values()].slice(0, -1);
+      return full.length < 2 ? [] : [Math.round(full.reduce((sum, one) => sum + one, 0) / full.length)];
+    });
+    return { body: sizeOf(document.body), smallest: Math.min(...words.map(sizeOf)), lines };
+  })()`);
+  return found as Sizes;
+}

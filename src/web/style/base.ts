@@ -27,7 +27,8 @@ main:focus { outline: none; }
 .lead { font-size: 1.25rem; }
 .small { font-size: 1rem; line-height: 1.4; }
 .number { font-size: 1.375rem; line-height: 1.25; font-weight: 700; }
-p.body, p.lead, p.small, .plain, dd, .foot p, footer p { max-inline-size: 36em; }
+p.body, p.small, .plain, dd, .foot p, footer p { max-inline-size: 34em; }
+p.lead { max-inline-size: 32em; }
 p + p { margin-block-start: .5rem; }
 p.number + p { margin-block-start: .125rem; }
 .ends { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1.5rem; }

@@ -31,17 +31,22 @@ export const narrowStyle = `
   .stacked tbody tr + tr, .stacked tbody + tbody tr:first-child { border-block-start: .0625rem solid ${palette.line}; }
   .stacked tbody th, .stacked tbody td, .stacked.boxes td, .stacked.talk td { padding: .125rem 0; inline-size: auto; border: 0; text-align: start; }
   .stacked tbody th { padding-block-end: .25rem; }
-  .stacked tbody th p { font-weight: 700; }
-  .stacked tbody th p + p { font-weight: 400; }
-  .stacked td[data-label] { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: 1rem; }
-  .stacked td[data-label]::before { content: attr(data-label); line-height: 1.35; }
+  .choices tbody th p, .dense tbody th p { font-weight: 700; }
+  .stacked td[data-label] { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: 1rem; grid-template-rows: repeat(3, min-content) 1fr; }
+  .stacked td[data-label]::before { content: attr(data-label); line-height: 1.35; grid-row: 1 / -1; }
   .stacked td[data-label] > * { grid-column: 2; }
   .stacked.dense td[data-label] { grid-template-columns: minmax(0, 1fr); padding-block: .25rem; }
   .stacked.dense td[data-label] > * { grid-column: 1; }
-  .stacked.dense td[data-label]::before { font-weight: 600; }
+  .stacked.dense td[data-label]::before { font-weight: 600; grid-row: 1; }
   .stacked.boxes td[data-label] { grid-template-columns: 1.75rem minmax(0, 1fr); column-gap: .75rem; padding-block: .25rem; }
   .stacked.boxes td[data-label] > * { grid-column: 1; grid-row: 1; }
   .stacked.boxes td[data-label]::before { grid-column: 2; grid-row: 1; }
+  .stacked.talk td[data-label] { grid-template-columns: 1.75rem minmax(0, 1fr); column-gap: .75rem; }
+  .stacked.talk td[data-label] > * { grid-column: 1; grid-row: 1; }
+  .stacked.talk td[data-label]::before { grid-column: 2; grid-row: 1; }
+  .stacked.talk td[data-label]:last-child { grid-template-columns: auto minmax(6rem, 1fr); align-items: end; }
+  .stacked.talk td:last-child > * { grid-column: 2; }
+  .stacked.talk td:last-child::before { grid-column: 1; }
   .stacked .group { padding-block: 0; }
   .stacked td:not([data-label]):empty { display: none; }
   .stacked tbody .group th { padding: .375rem .5rem; }
