@@ -10,7 +10,7 @@ import type { DocumentTree } from './model/document.ts';
 import type { OpenCase, PacketTree } from './model/packet.ts';
 import type { DocumentReading } from './model/reading-level.ts';
 import type { Prepared } from './prepare.ts';
-import { readDocument, tooHard, tooPassive } from './readability/index.ts';
+import { readDocument, tooHard, tooPassive, unexplained } from './readability/index.ts';
 import { checkConsent, conditionsOf, scoreDocuments } from './score/index.ts';
 
 /**
@@ -85,6 +85,7 @@ function assemble(made: Made, { open, identity, readings }: Setting): Result<Pac
   const warnings = [
     ...composed.flatMap((result) => (result.ok ? result.warnings : [])),
     ...forPatients.flatMap((tree) => tooPassive(tree, identity.locale.passive)),
+    ...forPatients.flatMap((tree) => unexplained(tree, identity.locale.glossary)),
   ];
   return success({ ...names, documents }, [...warnings, ...readings.flatMap(tooHard)]);
 }

@@ -124,6 +124,11 @@ export const dataCodes = {
     when: 'a document for a patient is harder to read than it should be, or too seldom says who does something',
     todo: 'Use shorter words and sentences; say who does it.',
   },
+  TERM_UNEXPLAINED: {
+    stage: 'words',
+    when: 'a document for a patient uses a medical word of the glossary before it says what the word means',
+    todo: 'Explain it at its first use, or use another word.',
+  },
   LOCALE_UNKNOWN: {
     stage: 'words',
     when: 'a language has no locale folder',

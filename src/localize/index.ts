@@ -28,6 +28,7 @@ export async function openLocale(workspace: Workspace, folder: string, tag: stri
     firstWeekday: settings.first_weekday,
     passive: settings.passive,
     readerWords: settings.reader_words,
+    glossary: words.glossary,
     name: settings.name,
     translator: makeTranslator(words, formatter),
     formatter,

@@ -1,11 +1,10 @@
-import { LineCounter, parseDocument } from 'yaml';
-import type { Document } from 'yaml';
-
 import { failure, success } from '../diagnostics/diagnostic.ts';
-import type { Diagnostic, Result, SourceSpan } from '../diagnostics/diagnostic.ts';
+import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
+import { GlossarySchema } from '../model/glossary.ts';
+import type { GlossaryTerm } from '../model/glossary.ts';
 import { LocaleSettingsSchema } from '../model/locale-settings.ts';
-import type { LocaleSettings } from '../model/locale-settings.ts';
+import { readSettings } from './read-settings.ts';
 import { readWords } from './read-words.ts';
 import type { Entry, Words } from './words.ts';
 
@@ -16,6 +15,7 @@ export interface LocaleFiles {
 }
 
 const settingsFile = 'locale.yaml';
+const glossaryFile = 'glossary.yaml';
 
 /** Tags of the languages in a folder, sorted: every folder that holds a locale.yaml. */
 export async function listLanguages(workspace: Workspace, folder: string): Promise<readonly string[]> {
@@ -38,59 +38,23 @@ export async function readLocale(
   const texts = await Promise.all(
     names.map(async (name) => [name, await workspace.readText(`${home}/${name}`)] as const),
   );
-  const settings = readSettings(
-    texts.find(([name]) => name === settingsFile)?.[1] ?? '',
-    `${home}/${settingsFile}`,
-  );
+  const textOf = (file: string): string => texts.find(([name]) => name === file)?.[1] ?? '';
+  const settings = readSettings(textOf(settingsFile), `${home}/${settingsFile}`, LocaleSettingsSchema);
+  const glossary = readSettings(textOf(glossaryFile) || '{}', `${home}/${glossaryFile}`, GlossarySchema);
   const files = texts
-    .filter(([name]) => name !== settingsFile)
+    .filter(([name]) => name !== settingsFile && name !== glossaryFile)
     .map(([name, text]) => readWords(text, `${home}/${name}`, name.slice(0, -'.yaml'.length)));
-  const faults = [...(settings.ok ? [] : settings.diagnostics), ...files.flatMap((file) => file.diagnostics)];
-  if (!settings.ok || faults.length > 0) return failure(faults);
+  const faults = [settings, glossary].flatMap((read) => (read.ok ? [] : read.diagnostics));
+  const unread = [...faults, ...files.flatMap((file) => file.diagnostics)];
+  if (!settings.ok || !glossary.ok || unread.length > 0) return failure(unread);
   const entries = new Map(
     files.flatMap((file) => file.entries).map((entry): [string, Entry] => [entry.key, entry]),
   );
-  return success({ words: { tag, folder: home, settings: settings.value, entries }, texts });
-}
-
-function readSettings(text: string, file: string): Result<LocaleSettings> {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, uniqueKeys: true });
-  const [fault] = [...document.errors, ...document.warnings];
-  if (fault !== undefined) {
-    const [message = ''] = fault.message.split('\n');
-    return failure([invalid(message, spanAt(lines, fault.pos[0], file))]);
-  }
-  const parsed = LocaleSettingsSchema.safeParse(document.toJS());
-  if (parsed.success) return success(parsed.data);
-  return failure(
-    parsed.error.issues.map((issue) => {
-      const path = issue.path.map(String);
-      return invalid(
-        `${[...path, ''].join(': ')}${issue.message}`,
-        spanAt(lines, offsetAt(document, path), file),
-      );
-    }),
-  );
-}
-
-/** Where a setting stands, or the nearest parent that is there. */
-function offsetAt(document: Document.Parsed, path: readonly string[]): number {
-  for (let length = path.length; length > 0; length -= 1) {
-    const node = document.getIn(path.slice(0, length), true) as
-      { readonly range?: readonly number[] } | undefined;
-    if (node?.range?.[0] !== undefined) return node.range[0];
-  }
-  return 0;
-}
-
-function spanAt(lines: LineCounter, offset: number, file: string): SourceSpan {
-  const { line, col } = lines.linePos(offset);
-  return { file, line: Math.max(line, 1), column: Math.max(col, 1) };
-}
-
-function invalid(message: string, span: SourceSpan): Diagnostic {
-  return { code: 'LOCALE_INVALID', severity: 'error', message, hint: 'Correct locale.yaml.', span };
+  const terms = Object.entries(glossary.value).map(([id, term]): GlossaryTerm => ({ id, ...term }));
+  return success({
+    words: { tag, folder: home, settings: settings.value, glossary: terms, entries },
+    texts,
+  });
 }
 
 function unknownLanguage(tag: string, known: readonly string[]): Diagnostic {

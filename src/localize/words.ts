@@ -1,4 +1,5 @@
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
+import type { GlossaryTerm } from '../model/glossary.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
 
 /** One text of a language and where it stands. */
@@ -14,6 +15,7 @@ export interface Words {
   readonly tag: string;
   readonly folder: string;
   readonly settings: LocaleSettings;
+  readonly glossary: readonly GlossaryTerm[];
   readonly entries: ReadonlyMap<string, Entry>;
 }
 

@@ -50,6 +50,7 @@ export const criterionChecks = [
   'worksheet',
   'title-first',
   'everyday-words',
+  'terms-explained',
   'active-voice',
   'whole-numbers',
   'no-arithmetic',

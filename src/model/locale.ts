@@ -1,4 +1,5 @@
 import type { Weekday } from './calendar-day.ts';
+import type { GlossaryTerm } from './glossary.ts';
 
 /** Words of one language. A missing key or variable is a diagnostic, never a silent gap. */
 export interface Translator {
@@ -69,6 +70,8 @@ export interface Locale {
   readonly passive: PassiveWords | null;
   /** Words with which a text speaks to its reader, in small letters; empty where that is not known. */
   readonly readerWords: readonly string[];
+  /** Medical words that pages may use once they have explained them. */
+  readonly glossary: readonly GlossaryTerm[];
   readonly translator: Translator;
   readonly formatter: Formatter;
   /** Words that only this language has, for the read-back gate's language check. */

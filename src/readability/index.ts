@@ -1,5 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
+import { findUnexplained } from '../model/explained-terms.ts';
+import type { GlossaryTerm } from '../model/glossary.ts';
 import type { PassiveWords } from '../model/locale.ts';
 import type { DocumentReading } from '../model/reading-level.ts';
 import { expectedText } from '../model/tree-text.ts';
@@ -62,4 +64,14 @@ export function tooHard(reading: DocumentReading): readonly Diagnostic[] {
       message: `${reading.kind} is harder to read than it should be: ${score.toFixed(1)} by ${formula}, the limit is ${String(limit)}`,
       hint: 'Use shorter words and sentences, in the locale or in what the clinic wrote itself.',
     }));
+}
+
+/** A warning for each medical word that a patient's document uses before it has said what the word means. */
+export function unexplained(tree: DocumentTree, glossary: readonly GlossaryTerm[]): readonly Diagnostic[] {
+  return findUnexplained(tree, glossary).map(({ term: { id, words }, piece }) => ({
+    code: 'TERM_UNEXPLAINED',
+    severity: 'warning',
+    message: `${tree.kind} does not explain "${words[0] ?? id}" where a reader meets it first (${piece.origin})`,
+    hint: `Say what it means in the same sentence or before it, as ${id} of the glossary does, or use another word.`,
+  }));
 }

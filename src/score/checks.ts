@@ -40,6 +40,7 @@ export const checks: Readonly<Record<CriterionCheck, Check>> = {
   'steps-to-decide': deciding.stepsToDecide,
   worksheet: deciding.worksheet,
   'everyday-words': wording.everydayWords,
+  'terms-explained': wording.termsExplained,
   'active-voice': wording.activeVoice,
   'whole-numbers': wording.wholeNumbers,
   'no-arithmetic': wording.noArithmetic,

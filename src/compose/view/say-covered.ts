@@ -2,6 +2,7 @@ import type { Cell } from '../../model/comparison.ts';
 import { bmiFor } from '../../model/bmi-by-sex.ts';
 import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
+import { bmiBeside } from './say-bmi.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
 
@@ -17,26 +18,43 @@ export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null
   const several = new Set(leads.map(({ study }) => study)).size > 1;
   return joined(
     ...(several ? [words.say('common.covered.different')] : []),
-    ...bodyLine(scene, records),
-    words.say('common.covered.yours', { yours: scene.format.number(scene.comparison.person.bmi, 1) }),
+    ...bodyLines(scene, records),
     ...ageLine(scene, records),
   );
 }
 
-function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {
+/** Their BMI, then the person's own: "Your BMI is 44." */
+function bodyLines(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {
+  const { others, lines } = bodyLine(scene, records);
+  const { yours } = bmiBeside(scene.format, scene.comparison.person.bmi, others);
+  return [...lines, scene.words.say('common.covered.yours', { yours })];
+}
+
+interface BodyLine {
+  readonly lines: readonly Markup[];
+  /** A limit that is printed, with which the person's own BMI is compared. */
+  readonly others: readonly number[];
+}
+
+function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): BodyLine {
   const { words, format } = scene;
   const { sex } = scene.comparison.person;
   const all = records.map(({ people }) => bmiFor(people, sex));
   const stated = all.filter((bmi) => bmi !== undefined);
-  if (stated.length === 0) return [words.say('common.covered.bmi_none')];
+  if (stated.length === 0) return { lines: [words.say('common.covered.bmi_none')], others: [] };
   const middle = middleOver(scene, all);
   if (middle !== null)
-    return [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : ''}`, { bmi: middle.range })];
+    return {
+      lines: [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : ''}`, { bmi: middle.range })],
+      others: [],
+    };
   const partly = stated.length < records.length ? [words.say('common.covered.bmi_partly')] : [];
   const lows = stated.flatMap(({ low }) => (low === undefined ? [] : [low]));
-  if (lows.length < stated.length) return partly;
-  const low = format.number(Math.min(...lows));
-  return [words.say('common.covered.bmi_limits', { bmi: words.plain('common.or_more', { low }) }), ...partly];
+  if (lows.length < stated.length) return { lines: partly, others: [] };
+  const lowest = Math.min(...lows);
+  const low = bmiBeside(format, scene.comparison.person.bmi, [lowest]).others[0] ?? format.number(lowest);
+  const limits = words.say('common.covered.bmi_limits', { bmi: words.plain('common.or_more', { low }) });
+  return { lines: [limits, ...partly], others: [lowest] };
 }
 
 function ageLine(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {

@@ -1,6 +1,7 @@
 import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { doseName } from './say-dose.ts';
+import { bmiBeside } from './say-bmi.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
@@ -23,7 +24,7 @@ export function sayMissing(scene: Scene, cell: UnknownCell): Markup {
   const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
   const longest =
     reason.code === 'other-time' ? { longest: sayLength(scene, { months: reason.longestMonths ?? 0 }) } : {};
-  return scene.words.say(key, { ...reasonVariables(scene, reason), ...longest });
+  return scene.words.say(key, { ...patientVariables(scene, reason), ...longest });
 }
 
 /** Whether the studies ended before the time asked, which is worth saying; else they measured at another time. */
@@ -42,7 +43,24 @@ function isShorter({ reason, asked }: UnknownCell): boolean {
 export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
   const [reason] = cell.lead.reasons;
   if (cell.lead.match !== 'near' || reason === undefined) return sayExchange(scene, cell);
-  return scene.words.say(`missing.near.${formOf(reason)}`, reasonVariables(scene, reason));
+  return scene.words.say(`missing.near.${formOf(reason)}`, patientVariables(scene, reason));
+}
+
+/** The same with BMIs as patients read them: in whole numbers, where that keeps who is above whom. */
+function patientVariables(scene: Scene, reason: MissingReason): Variables {
+  const variables = reasonVariables(scene, reason);
+  if (!reason.code.startsWith('bmi')) return variables;
+  const others = Object.entries(reason).filter(
+    (entry): entry is [string, number] => typeof entry[1] === 'number' && entry[0] !== 'yours',
+  );
+  const said = bmiBeside(
+    scene.format,
+    'yours' in reason && typeof reason.yours === 'number' ? reason.yours : scene.comparison.person.bmi,
+    others.map(([, value]) => value),
+  );
+  const written = others.map(([name], index): [string, string] => [name, said.others[index] ?? '']);
+  const numbers: Variables = Object.fromEntries(written);
+  return { ...variables, ...numbers, yours: said.yours };
 }
 
 function sayExchange({ words, records, ...scene }: Scene, { lead }: KnownCell): Markup | null {
@@ -78,7 +96,7 @@ export function reasonVariables(scene: Scene, reason: MissingReason | SetAsideRe
   return { ...Object.fromEntries(written), ...namesOf(scene, reason) };
 }
 
-/** The person's BMI is always said to one decimal; limits of a study only where they are not whole. */
+/** For clinicians. The person's BMI is always said to one decimal; limits of a study only where they are not whole. */
 function decimalsOf(code: string, name: string, value: number): number {
   if (!code.startsWith('bmi')) return 0;
   return name === 'yours' || !Number.isInteger(value) ? 1 : 0;

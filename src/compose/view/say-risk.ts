@@ -36,6 +36,14 @@ export function benefitLines(scene: Scene, option: NamedOption): readonly Markup
   );
 }
 
+/** The outcomes that these lines name, with a figure or without. */
+export function outcomesNamed(scene: Scene, option: NamedOption): readonly string[] {
+  return cellsOf(scene, option)
+    .filter((cell) => cell.state !== 'not-possible')
+    .filter((cell) => isHarm(scene, cell) || groupsOf(scene, cell).includes('benefit'))
+    .map(({ outcome }) => outcome);
+}
+
 /** The harm that the comparison draws first, in a line; null where it cannot happen. */
 export function mainHarmLine(scene: Scene, option: NamedOption): Markup | null {
   const picture = scene.comparison.topics.find(({ id }) => id === 'first-month')?.picture ?? null;

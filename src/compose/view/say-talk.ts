@@ -1,4 +1,5 @@
 import type { Markup } from '../../model/locale.ts';
+import { ownBmi } from './say-bmi.ts';
 import { gainOf } from './say-gain.ts';
 import { benefitLines, harmLines } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
@@ -41,13 +42,15 @@ function point({ words }: Scene, key: string, [first, ...others]: readonly Marku
 }
 
 /** What is to be treated: weight and the illnesses that the case names. */
-function whyTreated({ words, format, clinic, comparison, case: { health } }: Scene): Markup {
-  const { weightKg, bmi } = comparison.person;
+function whyTreated(scene: Scene): Markup {
+  const { words, format, clinic, comparison } = scene;
+  const { health } = scene.case;
+  const { weightKg } = comparison.person;
   const illnesses = health.conditions.map((code) => words.plain(`codes.conditions.${code}`));
   return joined(
     words.say('consent.talk.why_weight', {
       weight: format.weight(weightKg, clinic.clinic.units),
-      bmi: format.number(bmi, 1),
+      bmi: ownBmi(scene),
     }),
     ...(illnesses.length === 0
       ? []

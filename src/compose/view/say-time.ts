@@ -1,4 +1,5 @@
-import type { Horizon, RecordUse } from '../../model/comparison.ts';
+import type { Cell, Horizon, RecordUse } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
 
 interface Length {
@@ -53,6 +54,14 @@ export function isFirstMonth(horizon: Horizon): boolean {
 export function otherTime(scene: Scene, asked: Horizon, use: RecordUse): string | null {
   const plain = use.timeBasis === 'by' || use.timeBasis === 'at';
   return plain && sameLength(asked, use.horizon) ? null : sayTime(scene, use.horizon, use.timeBasis);
+}
+
+/** That some figures of a row are of another time than the one asked for, and why; nothing where none is. */
+export function ownTimes(scene: Scene, cells: readonly (Cell | undefined)[]): readonly Markup[] {
+  const apart = cells.some(
+    (cell) => cell?.state === 'known' && otherTime(scene, cell.asked, cell.lead) !== null,
+  );
+  return apart ? [scene.words.say('common.own_time')] : [];
 }
 
 function sameLength(a: Horizon, b: Horizon): boolean {

@@ -11,6 +11,7 @@ import type { Formatter, Locale } from '../../model/locale.ts';
 import type { PacketState } from '../../model/packet.ts';
 import type { DocumentReading } from '../../model/reading-level.ts';
 import type { Drawings } from '../drawings/read-drawings.ts';
+import { drawSoleOutcome } from './draw-sole-outcome.ts';
 import { makeWords } from './words.ts';
 import type { Words } from './words.ts';
 
@@ -76,7 +77,8 @@ export function createScene(input: SceneInput): Scene {
   const unit = input.clinic.clinic.units === 'metric' ? 'metric' : 'us';
   const records = new Map(input.evidence.records.map((record) => [record.id, record]));
   const { drawings = new Map() } = input;
-  return { ...input, drawings, words, format: input.locale.formatter, options, unit, records };
+  const comparison = drawSoleOutcome(input.comparison);
+  return { ...input, comparison, drawings, words, format: input.locale.formatter, options, unit, records };
 }
 
 /** The options with these codes, in the order of the case. */

@@ -1,5 +1,8 @@
+import type { Topic } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
+import { meaningOfDrawn } from './say-meanings.ts';
+import { ownBmi } from './say-bmi.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
 import { isFirstMonth, sayLength } from './say-time.ts';
@@ -10,7 +13,7 @@ import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row, TableView } from './shared-shapes.ts';
 import { tableShape } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
-import { shortWeightCell } from './view-weight.ts';
+import { shortApart, shortWeightCell } from './view-weight.ts';
 import { asMarkup, figure } from './words.ts';
 
 export const coverShape = group({
@@ -24,6 +27,8 @@ export const coverShape = group({
 export const choicesShape = group({
   rows: list(rowShape),
   short: tableShape,
+  /** What a head of the short table means, and that some of its weights are of another time, and why. */
+  apart: list(markup),
   ticks: list(text),
   /** Whether any picture of people is shown, so that its key is needed. */
   peopleKey: optional(text),
@@ -32,7 +37,7 @@ export type ChoicesView = Viewed<typeof choicesShape>;
 
 export function viewCover(scene: Scene): Viewed<typeof coverShape> {
   const { words, format, comparison, clinic } = scene;
-  const { asked, weightKg, bmi } = comparison.person;
+  const { asked, weightKg } = comparison.person;
   return {
     clinic: clinic.clinic.name,
     date: format.date(scene.date),
@@ -40,7 +45,7 @@ export function viewCover(scene: Scene): Viewed<typeof coverShape> {
     lead: words.say(`comparison.cover.lead.${asked}`, {
       count: scene.options.length,
       weight: format.weight(weightKg, clinic.clinic.units),
-      bmi: format.number(bmi, 1),
+      bmi: ownBmi(scene),
     }),
     addressee: words.plain('comparison.cover.for', { name: scene.case.patient.name }),
   };
@@ -54,6 +59,7 @@ export function viewChoices(scene: Scene): ChoicesView {
       plainRow(option, [body(words.say(`options.${option.code}.choice`))]),
     ),
     short: viewShort(scene),
+    apart: [...shortMeanings(scene), ...shortApart(scene)],
     ticks: scene.options.map((option) => option.name),
     peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null)
       ? words.plain('common.key.people')
@@ -96,8 +102,17 @@ function weightColumn(scene: Scene): ShortColumn {
   };
 }
 
+function shortMeanings(scene: Scene): readonly Markup[] {
+  const picture = earlyPicture(scene);
+  return picture === null ? [] : meaningOfDrawn(scene, picture.outcome);
+}
+
+function earlyPicture({ comparison }: Scene): Topic['picture'] {
+  return comparison.topics.find((topic) => topic.id === 'first-month')?.picture ?? null;
+}
+
 function troubleColumn(scene: Scene): readonly ShortColumn[] {
-  const picture = scene.comparison.topics.find((topic) => topic.id === 'first-month')?.picture ?? null;
+  const picture = earlyPicture(scene);
   if (picture === null) return [];
   const { words } = scene;
   const outcome = words.plain(`outcomes.${picture.outcome}.name`);

@@ -1,5 +1,6 @@
 import { gainInShort } from './say-gain.ts';
-import { mainHarmLine } from './say-risk.ts';
+import { outcomeMeanings } from './say-meanings.ts';
+import { mainHarmLine, outcomesNamed } from './say-risk.ts';
 import { talkAbout } from './say-talk.ts';
 import { chosenOption, onlyAbout } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -20,6 +21,8 @@ export const consentShape = group({
   health: healthShape,
   /** What was explained, each point with what the pages say of the chosen option. */
   talk: list(group({ lines: list(lineShape) })),
+  /** What the names of harms and gains in the talk mean, where they do not say it. */
+  meanings: list(markup),
   teachBack: list(text),
   /** Who interprets, between which languages; null where nobody is needed. */
   interpreter: optional(text),
@@ -43,6 +46,7 @@ export function viewConsent(scene: Scene): ConsentView {
     study: viewStudies(alone),
     health: viewHealth(alone),
     talk: talkAbout(scene, option).map((lines) => ({ lines })),
+    meanings: outcomeMeanings(scene, outcomesNamed(scene, option)),
     teachBack: ['done', 'worst', 'call'].map((key) => words.plain(`consent.teach_back.${key}`)),
     interpreter: interpreterOf(scene),
     yes: askedOf(option).map((key) => words.plain(`consent.yes.${key}`, { option: option.inText })),

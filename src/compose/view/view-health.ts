@@ -2,6 +2,7 @@ import type { CautionHit, IndicationNote } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement, isCautionRead, theCase } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
+import { ownBmi } from './say-bmi.ts';
 import type { Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { group, list, text } from './shape.ts';
@@ -43,9 +44,7 @@ export function aboutOptions(scene: Scene, hit: CautionHit): Markup {
 }
 
 function noteInWords(scene: Scene, note: IndicationNote): Markup {
-  const words = scene.words.say(`comparison.notes.${note}`, {
-    bmi: scene.format.number(scene.comparison.person.bmi, 1),
-  });
+  const words = scene.words.say(`comparison.notes.${note}`, { bmi: ownBmi(scene) });
   return standingOn(noteStatements[note], words);
 }
 

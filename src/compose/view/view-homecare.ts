@@ -13,6 +13,7 @@ import type { CheckRow } from './view-blood-tests.ts';
 import { calendarShape, viewCalendars } from './view-calendar.ts';
 import { contactsOf } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
+import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
 import { asMarkup, joined } from './words.ts';
 
@@ -22,6 +23,10 @@ export const homecareShape = group({
   /** The treatment and its day. */
   lead: markup,
   facts: list(group({ label: text, value: text })),
+  /** What the pages come to. */
+  short: list(markup),
+  /** What nobody can say of this time. */
+  unknown: list(markup),
   /** One, or none where nothing happens in the first weeks. */
   calendar: list(calendarShape),
   diet: rows,
@@ -43,6 +48,8 @@ export function viewHomecare(scene: Scene): HomecareView {
   return {
     lead: leadOf(scene),
     facts: factsOf(scene),
+    short: shortHomecare(scene, plan),
+    unknown: unknownAtHome(scene, chosenOption(scene)),
     calendar: viewCalendars(scene),
     diet: plan.diet.map((stage) => stageRow(scene, stage)),
     visits: [

@@ -14,6 +14,7 @@ import { healthShape, viewHealth } from './view-health.ts';
 import { lineBoardShape, viewLines } from './view-lines.ts';
 import { surgeonName } from './view-opinion.ts';
 import { originsOf } from './view-rules.ts';
+import { shortOperation } from './view-short.ts';
 import { studyShape, viewStudies } from './view-study.ts';
 import { viewUndo } from './view-undo.ts';
 import { viewWhy, whyShape } from './view-why.ts';
@@ -23,6 +24,10 @@ export const operationShape = group({
   heading: text,
   lead: text,
   facts: list(group({ label: text, value: text })),
+  /** What the pages come to. */
+  short: list(markup),
+  /** What nobody knows of this operation. */
+  unknown: markup,
   why: whyShape,
   health: healthShape,
   study: studyShape,
@@ -59,6 +64,8 @@ export function viewOperation(scene: Scene): OperationView {
     heading: words.plain(`operation.heading.${kind}`, { option: option.name }),
     lead: words.plain('operation.lead', { option: option.inText }),
     facts: factsOf(scene, option),
+    short: shortOperation(scene, alone, option),
+    unknown: words.say(`options.${option.code}.unknown`),
     why: viewWhy(scene, option),
     health: viewHealth(alone),
     study: viewStudies(alone),

@@ -8,13 +8,13 @@ import { sayNear, whyUnknown } from './say-reason.ts';
 import { couldBeInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { soundnessInWords } from './say-soundness.ts';
-import { isFirstMonth, otherTime, sayLength, sayTime } from './say-time.ts';
+import { isFirstMonth, otherTime, ownTimes, sayLength, sayTime } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
-import { figure } from './words.ts';
+import { figure, joined } from './words.ts';
 
 export const peopleShape = group({
   question: text,
@@ -34,9 +34,12 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
   const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
   return {
     question: questionOf(scene, picture),
-    explained: scene.words.say(
-      picture.denominator === 1000 ? 'common.people.leaves' : 'common.people.persons',
-      { explained, of },
+    explained: joined(
+      scene.words.say(picture.denominator === 1000 ? 'common.people.leaves' : 'common.people.persons', {
+        explained,
+        of,
+      }),
+      ...ownTimes(scene, picture.cells),
     ),
     rows: scene.options.map((option, index) =>
       peopleRow(scene, option, { cell: picture.cells[index], picture }),

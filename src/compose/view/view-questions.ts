@@ -1,6 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
 import { healthQuestions } from './health-questions.ts';
+import { meaningOfDrawn } from './say-meanings.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
@@ -98,6 +99,10 @@ function unknownQuestions(scene: Scene): readonly Markup[] {
     );
     if (options.length === 0) return [];
     const name = scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) });
-    return [scene.words.say('questions.unknown.option', { option: namesOf(scene, options), outcomes: name })];
+    const asked = scene.words.say('questions.unknown.option', {
+      option: namesOf(scene, options),
+      outcomes: name,
+    });
+    return [joined(asked, ...meaningOfDrawn(scene, outcome))];
   });
 }

@@ -8,6 +8,7 @@ import { numberStudies } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { amountInWords } from './say-amount.ts';
 import { doseInWords } from './say-dose.ts';
+import { outcomeMeanings } from './say-meanings.ts';
 import { peopleInWords } from './say-people.ts';
 import { sayNear } from './say-reason.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
@@ -26,6 +27,8 @@ export const sourcesShape = group({
   /** What the short words for kinds of studies mean, of those that occur. */
   designs: list(markup),
   certainties: list(markup),
+  /** What was counted, where its name does not say it. */
+  outcomes: list(markup),
   topics: list(group({ heading: text, who: markup, rows: list(rowShape) })),
   /** Sources of the points about the person's health and of what undoing means. */
   points: list(markup),
@@ -57,6 +60,10 @@ export function viewSources(scene: Scene): SourcesView {
   return {
     designs: explained(scene, 'designs', designs),
     certainties: explained(scene, 'certainties', certainties),
+    outcomes: outcomeMeanings(
+      scene,
+      cells.filter(({ cell }) => !isWeight(cell)).map(({ cell }) => cell.outcome),
+    ),
     topics: optionTopics(scene, cells, numbers),
     ...otherSources(scene, numbers),
     studies: numbers.citations(),

@@ -3,13 +3,14 @@ import type { Markup } from '../../model/locale.ts';
 import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
 import { sharedDose } from './say-dose.ts';
+import { outcomeMeanings } from './say-meanings.ts';
 import { sayMissing } from './say-reason.ts';
-import { isFirstMonth, sayLength, sayTime } from './say-time.ts';
+import { isFirstMonth, ownTimes, sayLength, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
 import { cellLines } from './table-cells.ts';
-import { asMarkup, bold, joined } from './words.ts';
+import { asMarkup, joined } from './words.ts';
 
 /** Columns that fit beside the names and stay readable. */
 const mostColumns = 4;
@@ -40,8 +41,15 @@ function untoldView(scene: Scene, rows: readonly OutcomeRow[]): TableView {
     names.map((name) => scene.words.plain('common.quote', { words: name })),
     'and',
   );
+  const meanings = joined(
+    ...outcomeMeanings(
+      scene,
+      rows.map(({ outcome }) => outcome),
+    ),
+  );
+  const none = joined(scene.words.say('common.table.none_known', { outcomes }), whyNone(scene, rows));
   return {
-    lead: [body(joined(scene.words.say('common.table.none_known', { outcomes }), whyNone(scene, rows)))],
+    lead: [meanings, none].filter(({ markup }) => markup !== '').map(body),
     columns: [],
     rows: [],
     notes: [],
@@ -88,7 +96,12 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
     };
   });
   const heads = columns.map((column) => headOf(scene, column, setting));
-  const meanings = meaningsOf(scene, columns);
+  const meanings = joined(
+    ...outcomeMeanings(
+      scene,
+      columns.map(({ outcome }) => outcome),
+    ),
+  );
   return {
     lead: [body(leadOf(scene, columns, setting)), ...(meanings.markup === '' ? [] : [body(meanings)])],
     columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
@@ -110,24 +123,16 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const of = format.number(setting.denominator);
   const asked = columns[0]?.asked ?? {};
   const time = isFirstMonth(asked) ? words.plain('codes.time.first_month') : sayTime(scene, asked, 'by');
-  const lead = setting.sameTime
+  const counted = setting.sameTime
     ? words.say('common.table.lead', { of, time })
     : words.say('common.table.lead_times', { of });
+  const apart = ownTimes(
+    scene,
+    columns.flatMap(({ cells }) => cells),
+  );
+  const lead = joined(counted, ...apart);
   if (!setting.first) return lead;
   const several =
     setting.outcomes > 1 ? [words.say('common.table.several'), words.say('common.table.no_note')] : [];
   return joined(lead, words.say('common.table.rest'), ...several);
-}
-
-function meaningsOf(scene: Scene, columns: readonly OutcomeRow[]): Markup {
-  const { words, evidence } = scene;
-  const plain = new Set(evidence.outcomes.filter((outcome) => outcome.plain).map(({ code }) => code));
-  return joined(
-    ...columns
-      .filter(({ outcome }) => !plain.has(outcome))
-      .flatMap(({ outcome }) => [
-        bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
-        words.say(`outcomes.${outcome}.explained`),
-      ]),
-  );
 }

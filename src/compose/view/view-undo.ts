@@ -24,9 +24,12 @@ function undoRow(scene: Scene, option: NamedOption): Row {
     answer: words.plain(`common.undo.${possible}`),
   });
   return {
-    ...plainRow(option, [
-      body(joined(answer, undoing(scene, option), weightAfter(scene, option), ...changes(scene, option))),
-    ]),
+    ...plainRow(
+      option,
+      [joined(answer, undoing(scene, option)), weightAfter(scene, option), joined(...changes(scene, option))]
+        .filter(({ markup }) => markup !== '')
+        .map(body),
+    ),
     wayBack: { possible, alt },
   };
 }

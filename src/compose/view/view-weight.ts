@@ -6,7 +6,7 @@ import { doseInWords, sharedDose, withDose } from './say-dose.ts';
 import { sourceOf } from './say-share.ts';
 import { soundnessInWords, withMark } from './say-soundness.ts';
 import { sayNear, whyUnknown } from './say-reason.ts';
-import { otherTime, sayLength } from './say-time.ts';
+import { otherTime, ownTimes, sayLength } from './say-time.ts';
 import {
   changeInWords,
   computedInWords,
@@ -65,7 +65,7 @@ export function viewWeight(scene: Scene): WeightView {
   return {
     question,
     time,
-    intro: scene.words.say('comparison.weight.intro', { weight }),
+    intro: joined(scene.words.say('comparison.weight.intro', { weight }), ...ownTimes(scene, main.cells)),
     axis: axisOf(scene, main),
     rows: cells.map(({ option, cell }) => weightRow(scene, option, cell)),
     marks: marksOf(scene, main),
@@ -227,6 +227,16 @@ export function weightInShort(scene: Scene, option: NamedOption): WeightCell | u
       (cell, index): cell is WeightCell =>
         cell?.state === 'known' && isWeight(cell) && (index === 0 || !cell.value.computed),
     );
+}
+
+/** Why some weights of the short table are of another time than its head says; nothing where none is. */
+export function shortApart(scene: Scene): readonly Markup[] {
+  const { asked } = scene.comparison.weight.main;
+  const known = scene.options.map((option) => weightInShort(scene, option));
+  return ownTimes(
+    scene,
+    known.map((cell) => cell && { ...cell, asked }),
+  );
 }
 
 export function shortWeightCell(scene: Scene, option: NamedOption): Markup {

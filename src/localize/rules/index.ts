@@ -1,5 +1,6 @@
 import { chancesHonest } from './chances-honest.ts';
 import { commonWordsOwn } from './common-words-own.ts';
+import { glossaryHolds } from './glossary-holds.ts';
 import { keysMatch } from './keys-match.ts';
 import { markupSafe } from './markup-safe.ts';
 import { pluralFormsComplete } from './plural-forms-complete.ts';
@@ -15,4 +16,5 @@ export const wordsRules: readonly WordsRule[] = [
   chancesHonest,
   commonWordsOwn,
   sentencesShort,
+  glossaryHolds,
 ];

@@ -3,7 +3,7 @@ import { foundAt, missing, unless } from '../check.ts';
 import type { Check } from '../check.ts';
 import { ofType, sourcesOf } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
-import { hasWordsOf, numbersIn, textOf, textsOf, wordsOf } from '../words-of.ts';
+import { hasWordsOf, isWordsOf, numbersIn, textOf, textsOf, wordsOf } from '../words-of.ts';
 import { boards, boardsUnder, optionNames, rowNames } from './options.ts';
 import type { Board } from './options.ts';
 
@@ -105,11 +105,18 @@ export const countsOfPeople: Check = (pages) => {
   );
 };
 
-/** No cell with a figure has a time of its own: then all options of a column were looked at after the same time. */
+/**
+ * No cell with a figure has a time of its own, or the page says over them why some have: that no study of people like the
+ * reader fits the time. Weights at further times, each with its time before it, are no comparison.
+ */
 export const sameTime: Check = (pages) => {
-  const times = timeForms(pages);
-  const other = (paragraphs: readonly Paragraph[]): boolean =>
-    hasFigure(paragraphs) && times.test(textsOf(paragraphs));
+  const time = timeForms(pages);
+  const [times, further] = [new RegExp(time, 'u'), new RegExp(`^(?:${time}):`, 'u')];
+  const ages = agesOf(pages);
+  const other = (paragraphs: readonly Paragraph[]): boolean => {
+    const compared = paragraphs.filter((one) => !further.test(textOf(one)) && !ages.isSaidIn(one));
+    return hasFigure(compared) && times.test(textsOf(compared));
+  };
   const asks = boardsUnder(pages, 'comparison.asks.question');
   const own = boardsUnder(pages, 'comparison.own.question');
   const undo = boardsUnder(pages, 'comparison.undo.question');
@@ -118,13 +125,31 @@ export const sameTime: Check = (pages) => {
   const rowsOf = ({ block }: Board): readonly (readonly Paragraph[])[] =>
     block.type === 'strip' ? block.rows.map(({ words }) => words) : block.rows.flatMap(({ cells }) => cells);
   return unless(
-    all.filter((board) => rowsOf(board).some(other)),
+    all.filter((board) => rowsOf(board).some(other) && !saysWhyApart(pages, board)),
     all.filter((board) => rowsOf(board).some(hasFigure)),
   );
 };
 
-/** "16 months", in every unit that the pages use. */
-function timeForms({ locale }: Pages): RegExp {
+/** Sentences on how old people were, whose years are no time after a treatment. */
+function agesOf({ locale }: Pages): { readonly isSaidIn: (paragraph: Paragraph) => boolean } {
+  const keys = ['age-outside', 'age-outside-high', 'age-outside-range', 'adults-only', 'age-unknown'];
+  const forms = keys.map((key) => wordsOf(locale, `missing.near.${key}`, ['low', 'high', 'yours']));
+  return { isSaidIn: (paragraph) => forms.some((form) => isWordsOf(textOf(paragraph), form)) };
+}
+
+/** The sentence that goes with times of their own stands in the words over this strip or table. */
+function saysWhyApart({ locale }: Pages, { topic, block }: Board): boolean {
+  const why = wordsOf(locale, 'common.own_time');
+  const blocks = topic?.blocks ?? [];
+  const before = blocks.slice(0, blocks.indexOf(block));
+  const last = before.findLastIndex(({ type }) => type === 'table' || type === 'strip');
+  const over = before.slice(last + 1).filter((one): one is Paragraph => one.type === 'paragraph');
+  const intro = last === -1 ? (topic?.intro ?? []) : [];
+  return [...intro, ...over].some((one) => hasWordsOf(textOf(one), why));
+}
+
+/** "16 months", in every unit that the pages use, as a pattern. */
+function timeForms({ locale }: Pages): string {
   const forms = ['days', 'months', 'years'].flatMap((unit) =>
     [1, 2].map((count) =>
       locale.translator
@@ -133,7 +158,7 @@ function timeForms({ locale }: Pages): RegExp {
         .replace(/\d/u, String.raw`\d+(?:\.\d+)?`),
     ),
   );
-  return new RegExp(`(?:${forms.join('|')})(?!\\p{L})`, 'u');
+  return `(?:${forms.join('|')})(?!\\p{L})`;
 }
 
 /** All pictures of a strip count out of the same number, and every table says out of how many. */

@@ -1,10 +1,10 @@
-import type { Block, DocumentTree } from '../../model/document.ts';
+import type { Block, DocumentTree, List } from '../../model/document.ts';
 import { expectedText } from '../../model/tree-text.ts';
 import { foundAt, inEach, missing, notApplicable, unless } from '../check.ts';
-import type { Check } from '../check.ts';
+import type { Check, Finding } from '../check.ts';
 import { blocksOf, comparisonOf, ofType } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
-import { countWords, textOf, textsOf } from '../words-of.ts';
+import { countWords, isWordsOf, textOf, textsOf, wordsOf } from '../words-of.ts';
 import { countingTables, hasFigure } from './chances.ts';
 import { boardsUnder, namingAll } from './options.ts';
 
@@ -21,14 +21,45 @@ function isHeaded(block: Block): boolean {
   return block.type === 'heading' && block.level > 1 && block.text !== '';
 }
 
-/** The first third of the comparison says in a table, a line an option, what the rest goes into. */
+/**
+ * The first third of the comparison says in a table, a line an option, what the rest goes into; in a packet for after the
+ * choice, the first third of each document that goes into it says so in a list.
+ */
 export const summary: Check = (pages) => {
-  const tables = namingAll(pages, boardsUnder(pages, 'comparison.short.question'));
-  const [first] = tables;
-  if (first?.topic === undefined) return missing;
-  const { blocks } = first.tree;
-  return blocks.indexOf(first.topic) <= blocks.length / 3 ? foundAt(tables) : missing;
+  if (comparisonOf(pages).length === 0)
+    return inEachTelling(
+      pages,
+      listsUnder(pages, 'comparison.short.question').filter(
+        (placed) => placed.block.items.length > 2 && isEarly(placed),
+      ),
+    );
+  return foundAt(namingAll(pages, boardsUnder(pages, 'comparison.short.question')).filter(isEarly));
 };
+
+function isEarly({ tree, topic }: Placed): boolean {
+  return topic !== undefined && tree.blocks.indexOf(topic) <= tree.blocks.length / 3;
+}
+
+/** Documents that tell of the time after the choice at length; others are a page, a list or a record. */
+const telling: readonly DocumentTree['kind'][] = ['operation', 'homecare'];
+
+function inEachTelling({ reader }: Pages, placed: readonly Placed[]): Finding {
+  const trees = reader.filter(({ kind }) => telling.includes(kind));
+  return trees.length === 0 ? missing : inEach(trees, placed);
+}
+
+function listsUnder(pages: Pages, key: string): readonly Placed<List>[] {
+  return under(pages, key, ofType(pages.reader, 'list'));
+}
+
+function under<T extends Block>(
+  { locale }: Pages,
+  key: string,
+  placed: readonly Placed<T>[],
+): readonly Placed<T>[] {
+  const words = wordsOf(locale, key);
+  return placed.filter(({ topic }) => topic !== undefined && isWordsOf(topic.question, words));
+}
 
 /** At most so much of a document stands out, in words; what is marked everywhere marks nothing. */
 const mostMarked = 0.25;
@@ -158,8 +189,12 @@ function isExplained({ tree, block, topic }: Placed): boolean {
 export const lists: Check = ({ reader }) =>
   inEach(reader, ofType(reader, 'list', 'ticks', 'checklist', 'talk', 'warning-frames', 'asides', 'matters'));
 
-/** What nobody knows yet, in a row for each option. */
-export const unknownSaid: Check = (pages) =>
-  comparisonOf(pages).length === 0
-    ? missing
-    : foundAt(namingAll(pages, boardsUnder(pages, 'comparison.unknown.question')));
+/**
+ * What nobody knows yet: in a row for each option, or, in a packet for after the choice, in each document that goes into
+ * that time.
+ */
+export const unknownSaid: Check = (pages) => {
+  const key = 'comparison.unknown.question';
+  if (comparisonOf(pages).length > 0) return foundAt(namingAll(pages, boardsUnder(pages, key)));
+  return inEachTelling(pages, under(pages, key, ofType(pages.reader, 'paragraph', 'list')));
+};

@@ -1,4 +1,5 @@
 import type { DocumentTree } from '../../model/document.ts';
+import { findUnexplained } from '../../model/explained-terms.ts';
 import { findPassives, wordsIn } from '../../model/passive-voice.ts';
 import type { TextPiece } from '../../model/text-piece.ts';
 import { expectedText } from '../../model/tree-text.ts';
@@ -8,6 +9,17 @@ import { blocksOf } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
 import { countWords, textOf } from '../words-of.ts';
 import { peopleRows, unique } from './chances.ts';
+
+/**
+ * Lost where a medical word of the glossary is met before it is explained. That they come only to teach them, and that
+ * there are no others, only a reader can tell.
+ */
+export const termsExplained: Check = ({ reader, locale }) => {
+  const unexplained = reader.flatMap((tree) =>
+    findUnexplained(tree, locale.glossary).map(({ piece }) => ({ tree, piece })),
+  );
+  return lostAt(unexplained, forPerson);
+};
 
 /** Names of publications, with numbers and addresses that nobody reads as words. */
 const reference = /doi\.org|PubMed|\w\.(?:com|org|gov|edu|net)\//u;
@@ -76,7 +88,13 @@ export const activeVoice: Check = (pages) => {
   );
 };
 
-/** No percentage, no fraction and no decimal place anywhere in the running text. */
+/**
+ * Numbers that a reader holds against a box, a thermometer or a lab slip: rounded, they would be another dose or reading.
+ * Their units are written alike in every language.
+ */
+const readings = /\d+(?:[.,]\d+)?\s?(?:mg|°C|°F)(?!\p{L})|HbA1c[^.;]*?\d+(?:[.,]\d+)?\s?%/gu;
+
+/** No percentage, no fraction and no decimal place anywhere in the running text, readings aside. */
 export const wholeNumbers: Check = (pages) => {
   const point = pages.locale.formatter.number(1.5, 1).replace(/\d/gu, '');
   const broken = new RegExp(String.raw`\d[${point}]\d(?!\d\d)|%|[½⅓⅔¼¾]`, 'u');
@@ -84,7 +102,7 @@ export const wholeNumbers: Check = (pages) => {
   const [first] = numbers;
   if (first === undefined) return missing;
   return lostAt(
-    numbers.filter(({ piece }) => broken.test(piece.text)),
+    numbers.filter(({ piece }) => broken.test(piece.text.replace(readings, ' '))),
     foundAt(blockOf(first)),
   );
 };

@@ -170,7 +170,7 @@ describe('weight', () => {
     ]);
     expect(wordsOf(semaglutide)).toEqual([
       'Not known',
-      'for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.1.',
+      'for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.',
       tied('1~year: 212~lb.'),
     ]);
     expect(wordsOf(none)).toEqual([tied('256~lb (116~kg)'), tied('4~lb more than today.')]);
@@ -302,7 +302,7 @@ describe('pictures of people', () => {
     expect(wordsOf(bypass)).toEqual([
       '37 out of 1,000',
       '963 do not.',
-      'These people had a BMI of 45.9 on average. Yours is 43.1.',
+      'These people had a BMI of 46 on average. Yours is 43.',
     ]);
     expect(wordsOf(plication)).toEqual(['None of 212', 'The true figure could be up to 18 out of 1,000.']);
     expect(wordsOf(semaglutide)).toEqual(['No operation', 'So this cannot happen. Other problems can.']);
@@ -331,7 +331,7 @@ describe('pictures of people', () => {
   it('says whose figures they are', () => {
     const tree = compose(makeComparison(fiveOptions));
     const { text } = topicNamed(tree, 'Who has a serious problem in the first month?');
-    const covered = '\nThese studies took people with a BMI of 35 or more. Your BMI is 43.1.';
+    const covered = '\nThese studies took people with a BMI of 35 or more. Your BMI is 43.';
     expect(text.endsWith(covered)).toBe(true);
     expect(text).toContain('There are 1,000 in each picture.');
     const weight = topicNamed(tree, tied('How much might I weigh after 5~years?'));
@@ -376,15 +376,18 @@ describe('tables', () => {
       'Not known for any of your choices: “A blood clot”. We found no study that counted this.',
     );
     const both = untold(row('leak'), row('clot'));
+    const explained =
+      'A leak: What is in the stomach or bowel gets out through a join, a line of staples or a hole. ' +
+      'A blood clot: Blood clumps together in a leg, a lung or the veins of the belly.';
     expect(both.tables).toEqual([]);
     expect(both.text).toBe(
-      `${question}\nNot known for any of your choices: “A leak” and “A blood clot”. We found no study that counted this.`,
+      `${question}\n${explained}\nNot known for any of your choices: “A leak” and “A blood clot”. We found no study that counted this.`,
     );
     // What cannot happen with a choice is no reason; a reason of some is not said of all.
     const tooHigh: CellMaker = (place) => unknownCell(place, { code: 'bmi-outside', low: 50, yours: 43.1 });
     const all = Object.fromEntries(fiveOptions.map((code) => [code, tooHigh]));
     expect(untold(row('leak', { ...all, semaglutide: impossibleCell })).text).toMatch(
-      /“A leak”\. These studies were in people with a BMI of 50 or more\. Yours is 43\.1\.$/,
+      /“A leak”\. These studies were in people with a BMI of 50 or more\. Yours is 43\.$/,
     );
     expect(untold(row('leak', { sleeve: tooHigh })).text).toMatch(
       /“A leak”\. We found no figure that holds for people like you\.$/,
@@ -472,7 +475,7 @@ describe('tables', () => {
     expect(text).toContain('“Not known” without a note: we found no study in people like you.');
     expect(text.split('\n').slice(-4)).toEqual([
       '1',
-      'Not known for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.1.',
+      'Not known for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.',
       '2',
       'Not known for people like you. These studies were only in people with diabetes.',
     ]);
@@ -634,7 +637,7 @@ describe('the person’s own health', () => {
     const tree = compose(makeComparison(fiveOptions, { cautions: hits, notes: ['under-35'] }), { clinic });
     const callouts = blocksOfType(tree, 'callout').filter(({ kind }) => kind === 'health');
     const words = callouts.flatMap(({ body }) => wordsOf({ name: '', origin: '', words: body }));
-    expect(words[0]).toContain('Your BMI is 43.1.');
+    expect(words[0]).toContain('Your BMI is 43.');
     expect(words[1]).toMatch(
       /^You have acid that rises into your food pipe \(reflux\)\. For a sleeve: After 10 years/,
     );

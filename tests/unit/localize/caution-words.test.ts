@@ -14,6 +14,8 @@ const practice = cautions.filter(({ basis }) => basis === 'practice');
 
 /** Figures of the evidence that no patient reads: ratios, and a share that belongs to other people (reflux-sleeve). */
 const leftOut: Readonly<Record<string, readonly number[]>> = {
+  // "Up to 35" says the same as "to 34.9", in whole numbers.
+  'bmi-30-to-34': [34.9],
   'bmi-50-to-60': [1.65, 1.85],
   'reflux-sleeve': [4, 16],
   'smoking-bypass': [2.5, 3.5],

@@ -190,6 +190,28 @@ describe('the lint of words', () => {
     ]);
   });
 
+  it('finds a medical word that a language does not explain, or explains in a way that no text has', async () => {
+    const glossary = (id: string, explained: string): string =>
+      `${id}:\n  words: [note]\n  explained: [${explained}]\n`;
+    const found = await lint({
+      'locales/en/glossary.yaml': glossary('note', 'nobody has it, Out of 1'),
+      'locales/es/glossary.yaml': glossary('nota', 'lo tiene nadie'),
+    });
+    expect(found).toEqual([
+      'error LOCALE_WORDING en/glossary.yaml:1:1 no text explains note with "nobody has it"',
+      'error LOCALE_KEY_MISSING es/glossary.yaml:1:1 the glossary of es lacks note',
+      'error LOCALE_KEY_UNUSED es/glossary.yaml:1:1 the glossary of en has no nota',
+      'error LOCALE_WORDING es/glossary.yaml:1:1 no text explains nota with "lo tiene nadie"',
+    ]);
+  });
+
+  it('finds a glossary that is not written as one', async () => {
+    const found = await lint({ 'locales/es/glossary.yaml': 'Note:\n  words: []\n' });
+    expect(found.filter((line) => line.includes('LOCALE_INVALID es/glossary.yaml')).length).toBeGreaterThan(
+      0,
+    );
+  });
+
   it('reports files that cannot be read, and lints the rest', async () => {
     const found = await lint({
       'locales/fr/locale.yaml': 'name: x\n',

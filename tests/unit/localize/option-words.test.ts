@@ -29,7 +29,26 @@ function publishedFigures(option: string): ReadonlySet<number> {
     ...texts.flatMap((text) => [...figuresIn(text), ...spelledFiguresIn(text)]),
     ...data.flatMap(({ events, n, percent, estimate, time }) => [events, n, percent, estimate, time?.months]),
   ].filter((figure) => figure !== undefined);
-  return new Set([...figures, ...figures.flatMap(inTheOtherUnit)]);
+  return new Set([...figures, ...figures.flatMap(inTheOtherUnit), ...figures.flatMap(inSmallUnits)]);
+}
+
+/** Kilograms under one, as whole grams and ounces. */
+function inSmallUnits(figure: number): readonly number[] {
+  return figure < 1 ? [Math.round(figure * 1000), Math.round((figure / kilogramsPerPound) * 16)] : [];
+}
+
+/** What is said of each hundred is a percent; "about 12" is 11.6 rounded, and never rounds to nought. */
+const ofEachHundred = /\b(?:each|cada) 100\b/giu;
+const roundly = /(?:about|cerca de) (\d+)/giu;
+
+function notPublished(text: string, published: ReadonlySet<number>): readonly number[] {
+  const rounded = new Set([...published].map(Math.round).filter((figure) => figure > 0));
+  const about = [...text.matchAll(roundly)].map(([, figure]) => Number(figure));
+  const exact = figuresIn(text.replace(ofEachHundred, '').replace(roundly, ''));
+  return [
+    ...about.filter((figure) => !rounded.has(figure)),
+    ...exact.filter((figure) => !published.has(figure)),
+  ];
 }
 
 /** Kilograms as pounds and back, to whole numbers or one place. */
@@ -55,8 +74,8 @@ describe.each([
     '%s says of the way back no figure but those read on a page',
     (code, from) => {
       const published = publishedFigures(from);
-      const said = ['undo', 'weight_after'].flatMap((part) => figuresIn(textOf(code, part)));
-      expect(said.filter((figure) => !published.has(figure))).toEqual([]);
+      const strange = ['undo', 'weight_after'].flatMap((part) => notPublished(textOf(code, part), published));
+      expect(strange).toEqual([]);
     },
   );
 

@@ -136,6 +136,8 @@ const losses: readonly (readonly [id: string, what: string, change: Change])[] =
       ),
     ),
   ],
+  ['k-6', 'why some figures are of another time', (documents) => noReason(documents)],
+  ['k-8', 'how many each picture shows', onType('comparison', 'strip', inRows(withoutFigures))],
   ['k-9', 'what matters', onType('comparison', 'matters', gone)],
   ['k-11', 'the questions', withoutDocument('questions')],
   ['k-18', 'how figures were chosen', withoutTopic('sources', 'How were the numbers chosen?')],
@@ -146,6 +148,7 @@ const losses: readonly (readonly [id: string, what: string, change: Change])[] =
     onType('questions', 'heading', (heading) => (heading.level === 1 ? undefined : heading)),
   ],
   ['u-5', 'the active voice', saying('questions', 'It is cooked. '.repeat(40).trim())],
+  ['u-6', 'whole numbers', saying('questions', 'You lose 1.5 times as much, or 12% more.')],
   [
     'u-7',
     'how many do not have it',
@@ -177,11 +180,22 @@ const losses: readonly (readonly [id: string, what: string, change: Change])[] =
   ['a-25', 'the keys of the pictures', onType('comparison', 'key', gone)],
   ['m-4', 'every picture', inDocument('comparison', (block) => (isPicture(block) ? undefined : block))],
   ['m-11', 'what is not known', withoutTopic('comparison', 'What does nobody know yet?')],
+  ['m-15', 'a number that nobody can count', saying('comparison', 'It takes 3½ times as long.')],
   ['m-18', 'what a serious problem is', onType('comparison', 'topic', (topic) => ({ ...topic, intro: [] }))],
 ];
 
+/** Takes out why some figures are of another time. */
+const noReason: Change = (documents) =>
+  JSON.parse(
+    JSON.stringify(documents).replaceAll(/Where no study of people like you fits that time[^.]*\./gu, ''),
+  ) as readonly DocumentTree[];
+
 function withoutAlt(row: StripRow): StripRow {
   return row.picture === undefined ? row : { ...row, picture: { ...row.picture, alt: '' } };
+}
+
+function withoutFigures(row: StripRow): StripRow {
+  return row.picture?.type === 'people' ? { ...row, words: [] } : row;
 }
 
 function isPicture(block: Block): boolean {
@@ -203,6 +217,21 @@ describe('a criterion of the packet for choosing', () => {
     expect(after.get(id)).not.toBe('not-applicable');
   });
 
+  it('on whole numbers stays met by a dose, a reading of a thermometer and a value of a lab', () => {
+    const change = saying('questions', 'Take 1.5 mg. Call from 100.4 °F on. Your HbA1c is under 6.5%.');
+    const outcomes = outcomesOf(scoreDocuments({ ...input, documents: change(input.documents) }));
+    expect(outcomes.get('u-6')).toBe('met');
+  });
+
+  it('on medical words is lost with one that is not explained, and else left to a person', () => {
+    const change = saying('questions', 'Is dumping a problem?');
+    const outcomes = outcomesOf(scoreDocuments({ ...input, documents: change(input.documents) }));
+    expect([outcomesOf(scoreDocuments(input)).get('u-4'), outcomes.get('u-4')]).toEqual([
+      'person',
+      'not-met',
+    ]);
+  });
+
   it('is owed by the publisher where nobody says who paid', () => {
     const { documents } = input;
     const change = withoutTopic('sources', 'Who made this, and how old is it?');
@@ -211,7 +240,7 @@ describe('a criterion of the packet for choosing', () => {
     );
   });
 
-  it('is met again where all options of the short table are weighed at one time', () => {
+  it('on the same time is met without a reason where all options are weighed at one time', () => {
     const timeless = onType('comparison', 'table', (table) => ({
       ...table,
       rows: table.rows.map((row) => ({
@@ -231,8 +260,10 @@ describe('a criterion of the packet for choosing', () => {
         ),
       })),
     );
-    const documents = strips(timeless(input.documents));
-    expect(outcomesOf(scoreDocuments(input)).get('k-6')).toBe('not-met');
+    const documents = noReason(strips(timeless(input.documents)));
+    expect(outcomesOf(scoreDocuments({ ...input, documents: noReason(input.documents) })).get('k-6')).toBe(
+      'not-met',
+    );
     expect(outcomesOf(scoreDocuments({ ...input, documents })).get('k-6')).toBe('met');
   });
 
@@ -277,5 +308,26 @@ describe('a criterion of the packet for choosing', () => {
     expect(scoreDocuments({ ...input, documents }).items.filter(({ outcome }) => outcome === 'met')).toEqual(
       [],
     );
+  });
+});
+
+describe('a criterion of the packet for after the choice', () => {
+  it.each([
+    ['u-11', 'what the pages on the operation come to', withoutTopic('operation', 'In short')],
+    ['m-10', 'what the pages for home come to', withoutTopic('homecare', 'In short')],
+    ['m-11', 'what is not known of it', withoutTopic('operation', 'What does nobody know yet?')],
+    ['m-11', 'what is not known at home', withoutTopic('homecare', 'What does nobody know yet?')],
+  ] as const)('%s is lost with %s', async (id, _, change) => {
+    const input = await scoreInputOf('QB-1128', 'en');
+    const after = outcomesOf(scoreDocuments({ ...input, documents: change(input.documents) }));
+    expect(outcomesOf(scoreDocuments(input)).get(id)).toBe('met');
+    expect(after.get(id)).toBe('not-met');
+  });
+
+  it('on a summary is not met by a packet that tells of nothing at length', async () => {
+    const input = await scoreInputOf('QB-1128', 'en');
+    const documents = input.documents.filter(({ kind }) => kind === 'warning-signs');
+    const outcomes = outcomesOf(scoreDocuments({ ...input, documents }));
+    expect([outcomes.get('u-11'), outcomes.get('m-11')]).toEqual(['not-met', 'not-met']);
   });
 });

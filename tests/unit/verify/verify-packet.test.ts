@@ -94,6 +94,7 @@ function locale(
     firstWeekday: 'monday',
     passive: null,
     readerWords: [],
+    glossary: [],
     translator: { text: (key) => texts[key] ?? unused(), has: (key) => key in texts },
     formatter: {
       number: unused,

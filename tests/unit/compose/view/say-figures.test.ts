@@ -256,31 +256,31 @@ describe('who was measured', () => {
 
   it('is said from the averages that the studies state, from lowest to highest', () => {
     expect(line([{ bmi: { mean: 45.9, low: 35 }, age: { mean: 41.6 } }])).toBe(
-      'People in these studies had a BMI of 46 on average. Your BMI is 43.1. They were 42 years old on average. You are 45.',
+      'People in these studies had a BMI of 46 on average. Your BMI is 43. They were 42 years old on average. You are 45.',
     );
     expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 } }])).toBe(
-      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.1.',
+      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.',
     );
   });
 
   it('is never said of studies that state no average from those that do', () => {
     expect(line([{ bmi: { low: 35 } }, { bmi: { mean: 45.9 }, age: { median: 39 } }])).toBe(
-      'Not every study gives an average BMI. Where one does, it is 46. Your BMI is 43.1. Not every study gives an average age. Where one does, it is 39. You are 45.',
+      'Not every study gives an average BMI. Where one does, it is 46. Your BMI is 43. Not every study gives an average age. Where one does, it is 39. You are 45.',
     );
     expect(line([{ bmi: { mean: 44 } }, {}])).toBe(
-      'Not every study gives an average BMI. Where one does, it is 44. Your BMI is 43.1.',
+      'Not every study gives an average BMI. Where one does, it is 44. Your BMI is 43.',
     );
   });
 
   it('is said from their limits where no average is stated, and never from what was only assumed', () => {
     expect(line([{ bmi: { low: 40 } }, { bmi: { low: 35, high: 60 } }])).toBe(
-      'These studies took people with a BMI of 35 or more. Your BMI is 43.1.',
+      'These studies took people with a BMI of 35 or more. Your BMI is 43.',
     );
     // The lower limit of one is not known, so no limit holds for all.
-    expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.1.');
-    expect(line([{}])).toBe('These studies do not state the BMI. Your BMI is 43.1.');
+    expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.');
+    expect(line([{}])).toBe('These studies do not state the BMI. Your BMI is 43.');
     expect(line([{ bmi: { low: 40 } }, {}])).toBe(
-      'These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.1.',
+      'These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.',
     );
   });
 

@@ -89,9 +89,9 @@ describe('reasons with numbers', () => {
     const say = (reason: MissingReason): string =>
       whyUnknown(scene, unknownCell(place, reason)).markup.replaceAll('\u00a0', ' ');
     expect(say(match['bmi-outside'])).toBe(
-      'for people like you. These studies were in people with a BMI of 35 or more. Yours is 27.0.',
+      'for people like you. These studies were in people with a BMI of 35 or more. Yours is 27.',
     );
-    expect(say({ code: 'bmi-outside', high: 40.5, yours: 62.1 })).toContain('40.5 or less. Yours is 62.1.');
+    expect(say({ code: 'bmi-outside', high: 40.5, yours: 62.1 })).toContain('41 or less. Yours is 62.');
     expect(say(match['age-outside'])).toContain('aged 18 to 60. You are 71.');
     expect(say(match.indication)).toContain('people who had another weight-loss operation before');
   });

@@ -48,6 +48,9 @@ describe('the record of the talk', () => {
     expect(early).toMatch(/<fig cell="sleeve\/leak\/30d" records="sleeve\.leak\.study-a">/);
     expect(plain(early)).not.toMatch(/out of 100\b/);
     expect(pointOf(view, 'What can go wrong later.')).toContain('Reflux, after 5 years: 310 out of 1,000.');
+    const meanings = view.meanings.map(({ markup }) => plain(markup));
+    expect(meanings.some((text) => text.startsWith('A leak: What is in the stomach'))).toBe(true);
+    expect(meanings.some((text) => text.startsWith('Reflux: '))).toBe(true);
   });
 
   it('says that nothing is known where nothing is', async () => {

@@ -62,7 +62,7 @@ describe('causes of cautions', () => {
     const lines = viewHealth(await sceneFor('en', { comparison })).flatMap((callout) => callout.lines);
     expect(lines.map(({ words }) => plain(words.markup).split(' For ')[0])).toEqual([
       'You take insulin.',
-      'You have had an inflamed pancreas (pancreatitis).',
+      'You have had an inflamed pancreas, a gland behind the stomach.',
       'You smoke.',
       'You plan to get pregnant.',
       'Your age matters here.',

@@ -1,0 +1,48 @@
+import type { AftercarePlan } from '../../model/aftercare-plan.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { viewAsks } from './view-asks.ts';
+import { gainOf } from './view-consent.ts';
+import { isProcedure } from './view-people.ts';
+
+/** Whether it can be undone, in a sentence. */
+const undone = {
+  yes: 'codes.reasons.can-be-undone',
+  partly: 'comparison.opinion.undone_partly',
+  no: 'comparison.opinion.undone_no',
+  'not-known': 'operation.short.undo_not_known',
+} as const;
+
+/** What the pages about an operation come to. `alone` is the scene without the other choices. */
+export function shortOperation(scene: Scene, alone: Scene, option: NamedOption): readonly Markup[] {
+  const { words } = scene;
+  const forLife = viewAsks(alone).forLife.flatMap(({ lines }) => lines.map((line) => line.words));
+  return [
+    words.say(`options.${option.code}.choice`),
+    gainOf(scene, option),
+    words.say(undone[option.column.reversibility.possible]),
+    ...forLife.map((what) => words.say('operation.short.life', { what })),
+    words.say('operation.short.call'),
+  ];
+}
+
+/** What the pages for the time at home come to: a line for each part that they have. */
+export function shortHomecare({ words }: Scene, plan: AftercarePlan): readonly Markup[] {
+  const parts: readonly (readonly [key: string, isThere: boolean])[] = [
+    ['diet', plan.diet.length > 0],
+    ['activity', plan.activity.length > 0],
+    ['visits', plan.visits.length + plan.laterVisits.length > 0],
+    ['vitamins', plan.supplements.length > 0],
+    ['call', true],
+  ];
+  return parts.filter(([, isThere]) => isThere).map(([key]) => words.say(`homecare.short.${key}`));
+}
+
+/** What nobody can say of the time at home. */
+export function unknownAtHome({ words }: Scene, option: NamedOption): readonly Markup[] {
+  return [
+    ...(isProcedure(option) ? [words.say('homecare.unknown.healing')] : []),
+    words.say('homecare.unknown.experts'),
+    words.say(`options.${option.code}.unknown`),
+  ];
+}
