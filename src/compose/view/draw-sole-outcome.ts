@@ -1,5 +1,4 @@
 import type { ComparisonTable, OutcomeRow, Topic } from '../../model/comparison.ts';
-import { isShare } from './say-share.ts';
 
 /** Topics whose figures a picture may show. */
 const drawn: readonly string[] = ['first-month', 'later-years'];
@@ -17,7 +16,9 @@ function withPicture(topic: Topic): Topic {
   const [sole] = told;
   if (topic.picture !== null || sole === undefined || told.length > 1) return topic;
   if (!drawn.includes(topic.id) || !isCounted(sole)) return topic;
-  return { ...topic, picture: { ...sole, denominator: topic.denominator } };
+  // As all pictures of the first month, so that those of two people can be laid side by side.
+  const denominator = topic.id === 'first-month' ? 1000 : topic.denominator;
+  return { ...topic, picture: { ...sole, denominator } };
 }
 
 function isTold({ cells }: OutcomeRow): boolean {
@@ -27,7 +28,7 @@ function isTold({ cells }: OutcomeRow): boolean {
 /** Shares of people, with three events or more: fewer are said as they were counted and never as a rate. */
 function isCounted({ cells }: OutcomeRow): boolean {
   const known = cells.flatMap((cell) => (cell.state === 'known' ? [cell] : []));
-  return known.every((cell) => isShare(cell) && (cell.value.events ?? fewest) >= fewest);
+  return known.every(({ value }) => value.kind === 'proportion' && (value.events ?? fewest) >= fewest);
 }
 
 const fewest = 3;

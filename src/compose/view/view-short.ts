@@ -2,7 +2,7 @@ import type { AftercarePlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { viewAsks } from './view-asks.ts';
-import { gainOf } from './view-consent.ts';
+import { gainOf } from './say-gain.ts';
 import { isProcedure } from './view-people.ts';
 
 /** Whether it can be undone, in a sentence. */
