@@ -3,6 +3,7 @@ import { InternalError } from './diagnostics/diagnostic.ts';
 import { canonicalJson, sha256 } from './io/digest.ts';
 import { documentsOf } from './model/case.ts';
 import type { DocumentKind } from './model/codes.ts';
+import type { PrintEdition } from './model/edition.ts';
 import type { Locale } from './model/locale.ts';
 import type { OpenCase, PacketState, PdfAttachment } from './model/packet.ts';
 import type { ProvenanceRecord } from './model/provenance.ts';
@@ -20,7 +21,8 @@ export interface PacketIdentity extends Omit<ProvenanceInput, 'packet' | 'html'>
 
 /**
  * Which documents a packet holds, under which ids, from which inputs. An id ends in six digits of a digest of all
- * inputs, so that two packets for one case are told apart on paper when anything behind them differs.
+ * inputs, so that two packets for one case are told apart on paper when anything behind them differs; that of a large
+ * print says so before them.
  */
 export function identifyPacket(prepared: Prepared, open: OpenCase, language: string): PacketIdentity {
   const { templates, evidence, program } = prepared;
@@ -34,12 +36,18 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     words: locale.digest,
     fonts: prepared.fonts,
   };
-  const inputs = canonicalJson({ ...digests, evidence: evidence.digest, date: open.date, program });
+  const edition = editionOf(open);
+  const large = edition === 'standard' ? {} : { edition };
+  const inputs = canonicalJson({ ...digests, evidence: evidence.digest, date: open.date, program, ...large });
   const print = sha256(inputs).slice(0, 6);
+  const mark = edition === 'standard' ? '' : '-large';
   return {
     kinds,
     required: kinds.map((kind) => templates.documents.get(kind)?.required ?? []),
-    documentIds: kinds.map((_, index) => `${open.case.case}-${language}-${String(index + 1)}-${print}`),
+    documentIds: kinds.map(
+      (_, index) => `${open.case.case}-${language}-${String(index + 1)}${mark}-${print}`,
+    ),
+    edition,
     state: stateOf(prepared, open, locale),
     date: open.date,
     digests,
@@ -48,6 +56,11 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     locale,
     otherLocales: [...prepared.locales.values()].filter((other) => other !== locale),
   };
+}
+
+/** Large print where the case asks for it or the caller does. */
+function editionOf({ case: asked, largePrint = false }: OpenCase): PrintEdition {
+  return largePrint || asked.patient.large_print ? 'large-print' : 'standard';
 }
 
 /** The identity of one document as a file of its own; it keeps the id that it has in the packet. */

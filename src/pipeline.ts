@@ -12,6 +12,7 @@ import { documentsOf } from './model/case.ts';
 import type { CaseRequest, FinishedPacket, OpenCase, PacketTree } from './model/packet.ts';
 import type { Prepared } from './prepare.ts';
 import { recordProvenance } from './provenance/index.ts';
+import { reflowPacket } from './reflow/index.ts';
 import { renderPdf } from './render/index.ts';
 import { verifyPacket } from './verify/index.ts';
 
@@ -56,15 +57,17 @@ export interface Composed {
   readonly packet: PacketTree;
 }
 
-/** Documents → PDF, and HTML if asked → read back. */
+/** Documents → pages of the edition asked for → PDF, and HTML if asked → read back. */
 export async function finishPacket(
   { program }: Prepared,
   open: OpenCase,
-  { name, identity, packet }: Composed,
+  { name, identity, packet: composed }: Composed,
 ): Promise<Result<FinishedPacket>> {
-  const page = open.html === true ? makeHtml(packet, identity) : null;
+  const { state, edition } = identity;
+  const page = open.html === true ? makeHtml(composed, identity) : null;
   if (page?.ok === false) return page;
   const html = page === null ? {} : { html: page.value };
+  const packet = reflowPacket(composed, edition);
   const provenance = recordProvenance({ ...identity, ...html, packet });
   const attachments = [attachRecord(provenance)];
   const producer = `plainleaf ${program.version}`;
@@ -75,7 +78,6 @@ export async function finishPacket(
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
   const { caseReference, language } = packet;
-  const { state } = identity;
-  const files = { pdf, ...html, provenance, verification };
-  return success({ name, caseReference, language, state, ...files }, rendered.warnings);
+  const about = { name, caseReference, language, state, edition };
+  return success({ ...about, pdf, ...html, provenance, verification }, rendered.warnings);
 }

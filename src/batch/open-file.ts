@@ -15,18 +15,21 @@ export interface OpenInput {
   readonly date: string;
   /** Whether an HTML edition is made beside each PDF. */
   readonly html?: boolean;
+  /** Large print, also for cases that do not ask for it. */
+  readonly largePrint?: boolean;
 }
 
 /** Reads a case and its clinic profile from disk, and compares. */
 export async function openFile(input: OpenInput, file: string): Promise<Result<OpenCase>> {
-  const { workspace, prepared, date, html = false } = input;
+  const { workspace, prepared, date, html = false, largePrint = false } = input;
   const caseFile = await readSource(workspace, file);
   if (!caseFile.ok) return caseFile;
   const profile = input.clinic === undefined ? await findClinic(workspace, file) : success(input.clinic);
   if (!profile.ok) return profile;
   const clinicFile = await readSource(workspace, profile.value);
   if (!clinicFile.ok) return clinicFile;
-  return openCase(prepared, { files: { case: caseFile.value, clinic: clinicFile.value }, date, html });
+  const files = { case: caseFile.value, clinic: clinicFile.value };
+  return openCase(prepared, { files, date, html, largePrint });
 }
 
 /** A file as the input stage takes it, or FILE_NOT_FOUND. */

@@ -21,11 +21,12 @@ export async function writePacket(
   packet: FinishedPacket,
 ): Promise<WrittenPacket> {
   const folder = join(out, packet.caseReference, packet.language);
+  const name = stemOf(packet);
   const written = {
-    pdf: join(folder, `${packet.name}.pdf`),
-    record: join(folder, `${packet.name}.json`),
+    pdf: join(folder, `${name}.pdf`),
+    record: join(folder, `${name}.json`),
     sha256: sha256(packet.pdf),
-    ...(packet.html === undefined ? {} : { html: join(folder, `${packet.name}.html`) }),
+    ...(packet.html === undefined ? {} : { html: join(folder, `${name}.html`) }),
   };
   await workspace.write(written.pdf, packet.pdf);
   if (packet.html !== undefined && written.html !== undefined)
@@ -34,11 +35,15 @@ export async function writePacket(
   return written;
 }
 
+/** Large print has a name of its own: it stands beside the other edition and never overwrites it. */
+function stemOf({ name, edition }: FinishedPacket): string {
+  return edition === 'standard' ? name : `${name}-${edition}`;
+}
+
 /** What stands beside the PDF: its digest and that of its HTML edition, the provenance record that is also inside it, and the report of its check. */
-function describe(
-  { name, pdf, html, provenance, verification }: FinishedPacket,
-  { sha256: digest }: WrittenPacket,
-): string {
+function describe(packet: FinishedPacket, { sha256: digest }: WrittenPacket): string {
+  const { pdf, html, provenance, verification } = packet;
+  const name = stemOf(packet);
   const file = { name: `${name}.pdf`, bytes: pdf.length, pages: verification.pages, sha256: digest };
   const page =
     html === undefined

@@ -42,6 +42,10 @@ const html: OptionSpec = {
   name: 'html',
   about: 'an HTML page beside each PDF, for phones and screen readers',
 };
+const largePrint: OptionSpec = {
+  name: 'large-print',
+  about: 'in large print, also where the case does not ask for it',
+};
 const whatIf: OptionSpec = {
   name: 'what-if',
   value: 'CHANGE',
@@ -61,9 +65,10 @@ export const commands: readonly CommandSpec[] = [
       'Writes DIR/<case>/<language>/packet.pdf and packet.json, readable by you alone.',
       'With --separate a file of each for every document, for example warning-signs.pdf.',
       'With --html the same documents as one page beside it, packet.html, which needs nothing else to be read.',
+      'With --large-print, or where the case says large_print: true, packet-large-print.pdf beside it.',
       'A packet that does not come back whole when it is read again is withheld; an older one stays as it was.',
     ],
-    options: [clinic, out, date, language, html, separate, json],
+    options: [clinic, out, date, language, largePrint, html, separate, json],
     load: async () => import('./commands/make.ts'),
   },
   {
@@ -72,7 +77,7 @@ export const commands: readonly CommandSpec[] = [
     count: [1, 1],
     summary: 'make the packets of every case in a folder',
     about: ['One that fails never stops the rest; the end says which were not made, and why.'],
-    options: [clinic, out, date, language, html, separate, json],
+    options: [clinic, out, date, language, largePrint, html, separate, json],
     load: async () => import('./commands/batch.ts'),
   },
   {

@@ -39,6 +39,7 @@ export async function makeFiles(
     language: textOption(call, 'language'),
     html: call.options.has('html'),
     separate: call.options.has('separate'),
+    largePrint: call.options.has('large-print'),
     out: textOption(call, 'out') ?? defaultOut,
   };
   const { outcomes, stopped } = await makeEach(input, terminal, (outcome) => {

@@ -9,7 +9,7 @@ function keySet(...groups: readonly string[]): ReadonlySet<string> {
 
 /** Keys of a case or clinic profile whose value may stand in an excerpt. Every other value is masked. */
 export const shownKeys = keySet(
-  'plainleaf case example languages documents packet sex height weight ancestry_threshold',
+  'plainleaf case example languages documents packet sex height weight ancestry_threshold large_print',
   'conditions medicines history smoking now planned_within_months operation date weight_before',
   'lowest_weight trouble status asked options option code chosen next_visit operation_date stages surgeon',
   'needed language jurisdiction day out_of_hours emergency paper units id pronoun outcome days',

@@ -17,15 +17,21 @@ export interface Calendar extends NodeBase {
   /** Seven days each; null for a day before the first or after the last. */
   readonly weeks: readonly (readonly (CalendarDay | null)[])[];
   readonly stages: readonly CalendarStage[];
+  /** How to read it where its days are listed, in place of the words over the weeks. */
+  readonly listed: string;
 }
 
 export interface CalendarDay extends NodeBase {
   /** As printed: the day of the month, on the first day and on the first of a month with its month. */
   readonly label: string;
+  /** The whole date with its weekday, where days are listed. */
+  readonly dated: string;
   /** A day to come in. */
   readonly comesIn: boolean;
-  /** At most two. */
+  /** What has room in a week: at most two. */
   readonly notes: readonly string[];
+  /** Everything that happens or changes on this day; `comesIn`: what the person comes in for. */
+  readonly events: readonly { readonly words: string; readonly comesIn: boolean }[];
   /** Index of its stage. */
   readonly stage?: number;
 }

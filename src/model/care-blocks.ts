@@ -79,6 +79,23 @@ export interface ChecklistRow extends NodeBase {
   readonly due: readonly boolean[];
 }
 
+/** Things to tick one under another, what is to be ticked or written under its words: tables of boxes in large print. */
+export interface TickItems extends NodeBase {
+  readonly type: 'tick-items';
+  readonly items: readonly TickItem[];
+}
+
+export interface TickItem extends NodeBase {
+  /** Whether a box stands before the words. */
+  readonly box: boolean;
+  /** None where there is a line to write one's own on. */
+  readonly words: readonly Paragraph[];
+  /** Words of the boxes under it. */
+  readonly boxes: readonly string[];
+  /** What belongs on the short line to write on beside the boxes. */
+  readonly line?: string;
+}
+
 /** What was talked about: a box and a line for initials beside each point, which may take several paragraphs. */
 export interface TalkTable extends NodeBase {
   readonly type: 'talk';

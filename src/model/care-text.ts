@@ -8,6 +8,7 @@ import type {
   Signatures,
   TalkTable,
   TeachBack,
+  TickItem,
   WarningFrame,
 } from './care-blocks.ts';
 import type { Block } from './document.ts';
@@ -23,6 +24,7 @@ type CareType =
   | 'asides'
   | 'calendar'
   | 'checklist'
+  | 'tick-items'
   | 'talk'
   | 'teach-back'
   | 'signatures'
@@ -40,6 +42,7 @@ export const textsByCareType: { readonly [T in CareType]: (block: OfType<T>) => 
     ]),
   calendar: textsOfCalendar,
   checklist: textsOfChecklist,
+  'tick-items': (block) => block.items.flatMap(textsOfTickItem),
   talk: (block) =>
     block.statements.length === 0
       ? []
@@ -101,6 +104,14 @@ function textsOfChecklist(block: Checklist): Texts {
   if (block.rows.length === 0) return [];
   const rows = block.rows.flatMap((row) => [piece('name', row.name, row), ...textsOfParagraphs(row.detail)]);
   return [...headsOfChecklist(block), ...rows];
+}
+
+function textsOfTickItem(item: TickItem): Texts {
+  return [
+    ...textsOfParagraphs(item.words),
+    ...item.boxes.map((words) => piece('label', words, item)),
+    ...optional('label', item.line, item),
+  ];
 }
 
 function headsOfTalk(block: TalkTable): Texts {

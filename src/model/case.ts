@@ -66,6 +66,10 @@ export const CaseSchema = z
           .enum(['standard', 'asian'])
           .default('standard')
           .describe('Which BMI cut-offs apply'),
+        large_print: z
+          .boolean()
+          .default(false)
+          .describe('true for pages in large print: 18 points and more, set anew for it'),
       })
       .describe('The person'),
     health: z

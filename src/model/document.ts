@@ -8,6 +8,7 @@ import type {
   Signatures,
   TalkTable,
   TeachBack,
+  TickItems,
   WarningFrames,
 } from './care-blocks.ts';
 import type { DocumentKind } from './codes.ts';
@@ -184,6 +185,7 @@ export type Block =
   | Asides
   | Calendar
   | Checklist
+  | TickItems
   | TalkTable
   | TeachBack
   | Signatures
@@ -218,6 +220,8 @@ export interface DocumentTree {
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';
   readonly paper: 'letter' | 'a4';
+  /** Set on what was re-flowed for large print: type of 18 points and more, nothing side by side. */
+  readonly edition?: 'large-print';
   readonly title: string;
   readonly furniture: Furniture;
   readonly blocks: readonly Block[];

@@ -5,6 +5,7 @@ import type { DocumentKind } from './codes.ts';
 import type { ClinicProfile } from './clinic.ts';
 import type { ComparisonTable } from './comparison.ts';
 import type { DocumentTree } from './document.ts';
+import type { PrintEdition } from './edition.ts';
 import type { ProvenanceRecord } from './provenance.ts';
 
 /**
@@ -57,6 +58,8 @@ export interface CaseRequest {
   readonly date: string;
   /** Whether an HTML edition is to be made beside the PDF. */
   readonly html?: boolean;
+  /** Large print, also where the case does not ask for it. */
+  readonly largePrint?: boolean;
 }
 
 /** A case that has been read and compared; its packets differ only in language. */
@@ -83,6 +86,7 @@ export interface FinishedPacket {
   readonly caseReference: string;
   readonly language: string;
   readonly state: PacketState;
+  readonly edition: PrintEdition;
   readonly pdf: Uint8Array;
   readonly provenance: ProvenanceRecord;
   readonly verification: VerificationReport;

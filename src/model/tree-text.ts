@@ -29,6 +29,7 @@ export type { TextPiece } from './text-piece.ts';
  * - calendar: stages whose label has room nowhere; heads; for each week its days (date, notes), then the labels of its
  *   ribbon that have room
  * - checklist: head, columns; each row's name and detail
+ * - tick items: for each its words, its boxes, what belongs on its line
  * - signatures: for each field what is said where nobody may sign, then its label
  * - everything else: in the order of the fields of its type
  */

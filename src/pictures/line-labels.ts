@@ -33,11 +33,12 @@ function todayTop({ line, sizes }: LabelledLine): number {
 /** Boxes that no text may cover: the line of today and the marks on the line. */
 function drawnBoxes(picture: LabelledLine): readonly Box[] {
   const { line, sizes } = picture;
+  const size = Math.max(10, sizes.mark + 3);
   const marks = measuredSpots(line, sizes).map(([x, y]) => ({
-    start: x - 5,
-    top: y - 5,
-    width: 10,
-    height: 10,
+    start: x - size / 2,
+    top: y - size / 2,
+    width: size,
+    height: size,
   }));
   return [{ ...plotOf(picture), top: todayTop(picture) - 1.5, height: 3 }, ...marks];
 }

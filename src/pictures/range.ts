@@ -6,8 +6,28 @@ import { boxPath, leafPath, linePath } from './draw-path.ts';
 
 export type RangePicture = Extract<Picture, { readonly type: 'range' }>;
 
-/** Sizes of the range bar in points. The plot leaves 14 free at each side of the picture column. */
-export const rangeSizes = {
+/** Sizes of the range bar in points. The plot leaves the same room free at each side of its column. */
+export interface RangeSizes {
+  readonly width: number;
+  readonly plotStart: number;
+  readonly plotWidth: number;
+  readonly height: number;
+  readonly bandHeight: number;
+  readonly bandCorner: number;
+  readonly average: number;
+  readonly halo: number;
+  readonly whisker: number;
+  readonly cap: number;
+  readonly change: number;
+  readonly today: number;
+  /** Room kept between the not-known leaf and the line of today. */
+  readonly beforeToday: number;
+  /** A grid line nearer than this to today would read as part of it. */
+  readonly nearToday: number;
+}
+
+/** In the picture column of a strip. */
+export const rangeSizes: RangeSizes = {
   width: pictureColumn,
   plotStart: 14,
   plotWidth: 164,
@@ -20,24 +40,44 @@ export const rangeSizes = {
   cap: 8,
   change: 1.2,
   today: 1.5,
-  /** Room kept between the not-known leaf and the line of today. */
   beforeToday: 7,
-  /** A grid line nearer than this to today would read as part of it. */
   nearToday: 5,
-} as const;
+};
+
+/** Over the whole width of a page in large print. */
+export const wideRange: RangeSizes = {
+  width: 492,
+  plotStart: 24,
+  plotWidth: 444,
+  height: 54,
+  bandHeight: 28,
+  bandCorner: 12,
+  average: 7,
+  halo: 2.2,
+  whisker: 3,
+  cap: 14,
+  change: 1.8,
+  today: 2,
+  beforeToday: 10,
+  nearToday: 8,
+};
 
 /** Kilograms → distance from the start edge of the picture column. Values off the axis are held at its ends. */
-export function placeOnAxis(axis: Pick<Axis, 'min' | 'max'>, kilograms: number): number {
+export function placeOnAxis(
+  axis: Pick<Axis, 'min' | 'max'>,
+  kilograms: number,
+  { plotStart, plotWidth }: RangeSizes = rangeSizes,
+): number {
   const span = axis.max - axis.min;
   const share = span > 0 ? (kilograms - axis.min) / span : 0.5;
-  return rangeSizes.plotStart + Math.min(Math.max(share, 0), 1) * rangeSizes.plotWidth;
+  return plotStart + Math.min(Math.max(share, 0), 1) * plotWidth;
 }
 
 /** Grid lines of an axis, without those that would crowd the line of today. */
-export function gridOffsets(axis: Axis): readonly number[] {
-  const today = placeOnAxis(axis, axis.today.at);
-  const offsets = axis.top.ticks.map((tick) => placeOnAxis(axis, tick.at));
-  return offsets.filter((offset) => Math.abs(offset - today) >= rangeSizes.nearToday);
+export function gridOffsets(axis: Axis, sizes: RangeSizes = rangeSizes): readonly number[] {
+  const today = placeOnAxis(axis, axis.today.at, sizes);
+  const offsets = axis.top.ticks.map((tick) => placeOnAxis(axis, tick.at, sizes));
+  return offsets.filter((offset) => Math.abs(offset - today) >= sizes.nearToday);
 }
 
 export interface RangeBar {
@@ -55,9 +95,9 @@ export interface RangeBar {
   readonly average: string;
 }
 
-function whiskerPath(field: Field, low: number, high: number): string {
-  const middle = rangeSizes.height / 2;
-  const cap = rangeSizes.cap / 2;
+function whiskerPath(field: Field, [low, high]: readonly [number, number], sizes: RangeSizes): string {
+  const middle = sizes.height / 2;
+  const cap = sizes.cap / 2;
   const ends = [low, high].map((at) =>
     linePath(field, [
       [at, middle - cap],
@@ -72,26 +112,31 @@ function whiskerPath(field: Field, low: number, high: number): string {
   );
 }
 
+export interface RangeField {
+  readonly sizes: RangeSizes;
+  readonly direction: Direction;
+}
+
 /** Paths of one bar, in the coordinates of the picture column. */
-export function drawRange(picture: RangePicture, axis: Axis, direction: Direction): RangeBar {
-  const field: Field = { width: rangeSizes.width, direction };
-  const { height, bandHeight, average: thick, halo } = rangeSizes;
-  const at = placeOnAxis(axis, picture.average);
-  const today = placeOnAxis(axis, axis.today.at);
+export function drawRange(picture: RangePicture, axis: Axis, { sizes, direction }: RangeField): RangeBar {
+  const field: Field = { width: sizes.width, direction };
+  const { height, bandHeight, average: thick, halo } = sizes;
+  const at = placeOnAxis(axis, picture.average, sizes);
+  const today = placeOnAxis(axis, axis.today.at, sizes);
   const known = picture.low !== undefined && picture.high !== undefined;
-  const low = placeOnAxis(axis, picture.low ?? picture.average);
-  const high = placeOnAxis(axis, picture.high ?? picture.average);
+  const low = placeOnAxis(axis, picture.low ?? picture.average, sizes);
+  const high = placeOnAxis(axis, picture.high ?? picture.average, sizes);
   const band: Box = { start: low, top: (height - bandHeight) / 2, width: high - low, height: bandHeight };
   const bar: Box = { start: at - thick / 2, top: 0, width: thick, height };
   return {
-    width: rangeSizes.width,
+    width: sizes.width,
     height,
     change: linePath(field, [
       [at, height / 2],
       [today, height / 2],
     ]),
-    band: known && picture.meaning === 'spread' ? leafPath(field, band, rangeSizes.bandCorner) : '',
-    whisker: known && picture.meaning === 'uncertainty' ? whiskerPath(field, low, high) : '',
+    band: known && picture.meaning === 'spread' ? leafPath(field, band, sizes.bandCorner) : '',
+    whisker: known && picture.meaning === 'uncertainty' ? whiskerPath(field, [low, high], sizes) : '',
     today: linePath(field, [
       [today, 0],
       [today, height],
@@ -102,9 +147,9 @@ export function drawRange(picture: RangePicture, axis: Axis, direction: Directio
 }
 
 /** The leaf that stands where a bar would be: from the start of the plot to just before today. */
-export function unknownRangeBox(axis: Axis): Box {
-  const { plotStart, plotWidth, height, bandHeight, beforeToday } = rangeSizes;
-  const room = placeOnAxis(axis, axis.today.at) - beforeToday - plotStart;
+export function unknownRangeBox(axis: Axis, sizes: RangeSizes): Box {
+  const { plotStart, plotWidth, height, bandHeight, beforeToday } = sizes;
+  const room = placeOnAxis(axis, axis.today.at, sizes) - beforeToday - plotStart;
   const width = room >= plotWidth / 3 ? room : plotWidth;
   return { start: plotStart, top: (height - bandHeight) / 2, width, height: bandHeight };
 }

@@ -6,6 +6,7 @@ import type { Direction } from './palette.ts';
 import { drawPeople, gridOf } from './people.ts';
 import type { PeoplePicture } from './people.ts';
 import { drawRange, rangeSizes, unknownRangeBox } from './range.ts';
+import type { RangeField } from './range.ts';
 import { drawWayBack, wayBackSizes } from './way-back.ts';
 
 type Of<T extends Picture['type']> = Extract<Picture, { readonly type: T }>;
@@ -28,9 +29,9 @@ function peopleMark(picture: Of<'people'>, direction: Direction): Mark {
   return { width: drawn.width, height: drawn.height, strokes: strokesOfPeople(drawn) };
 }
 
-function rangeMark(picture: Of<'range'>, axis: Axis, direction: Direction): Mark {
-  const bar = drawRange(picture, axis, direction);
-  const { change, whisker, today } = rangeSizes;
+function rangeMark(picture: Of<'range'>, axis: Axis, field: RangeField): Mark {
+  const bar = drawRange(picture, axis, field);
+  const { change, whisker, today } = field.sizes;
   const strokes: readonly Stroke[] = [
     { path: bar.change, stroke: palette.ink, strokeWidth: change },
     { path: bar.band, fill: palette.mid, stroke: palette.ink, strokeWidth: 0.5 },
@@ -43,11 +44,12 @@ function rangeMark(picture: Of<'range'>, axis: Axis, direction: Direction): Mark
 }
 
 /** Not known: the same room as the picture it stands for. */
-function unknownMark(picture: Of<'unknown'>, axis: Axis | undefined, direction: Direction): Mark {
-  const { width, height } = picture.of === 'range' ? rangeSizes : gridOf(picture.of);
+function unknownMark(picture: Of<'unknown'>, axis: Axis | undefined, field: RangeField): Mark {
+  const { width, height } = picture.of === 'range' ? field.sizes : gridOf(picture.of);
   const whole = { start: 0, top: 0, width, height };
-  const box = picture.of === 'range' && axis !== undefined ? unknownRangeBox(axis) : whole;
-  const stroke = drawUnknown({ field: width, box, corner: UNKNOWN_CORNER }, direction);
+  const onAxis = picture.of === 'range' && axis !== undefined;
+  const box = onAxis ? unknownRangeBox(axis, field.sizes) : whole;
+  const stroke = drawUnknown({ field: width, box, corner: UNKNOWN_CORNER }, field.direction);
   return { width, height, strokes: [stroke] };
 }
 
@@ -62,17 +64,21 @@ function wayBackMark(picture: Of<'way-back'>, direction: Direction): Mark {
   return { width: drawn.width, height: drawn.height, strokes };
 }
 
-/** A picture of a strip. A range bar needs its axis; without one nothing can be placed and an empty drawing keeps the room. */
-export function drawStripPicture(picture: Picture, axis: Axis | undefined, direction: Direction): Mark {
+/**
+ * A picture of a strip; a bar in the sizes given, else in those of a strip's column. A range bar needs its axis; without
+ * one nothing can be placed and an empty drawing keeps the room.
+ */
+export function drawStripPicture(picture: Picture, axis: Axis | undefined, on: Direction | RangeField): Mark {
+  const field = typeof on === 'string' ? { direction: on, sizes: rangeSizes } : on;
+  const { width, height } = field.sizes;
   switch (picture.type) {
     case 'people':
-      return peopleMark(picture, direction);
+      return peopleMark(picture, field.direction);
     case 'range':
-      if (axis === undefined) return { width: rangeSizes.width, height: rangeSizes.height, strokes: [] };
-      return rangeMark(picture, axis, direction);
+      return axis === undefined ? { width, height, strokes: [] } : rangeMark(picture, axis, field);
     case 'unknown':
-      return unknownMark(picture, axis, direction);
+      return unknownMark(picture, axis, field);
     case 'way-back':
-      return wayBackMark(picture, direction);
+      return wayBackMark(picture, field.direction);
   }
 }

@@ -15,10 +15,14 @@ export interface LineSizes {
   readonly corner: number;
   /** Where the labels of today and of the time after stand: beside the plot, or in it where that has to be small. */
   readonly labels: 'beside' | 'inside';
+  /** Whether labels in the plot lie on a plate, so that no line of the grid runs through them. */
+  readonly plates: boolean;
   /** Greatest width of those labels. */
   readonly labelWidth: number;
   /** Room in the plot above the highest value: a label stands there when labels are inside. */
   readonly headroom: number;
+  /** Room in the plot below the lowest value, for its label. */
+  readonly footroom: number;
   readonly mark: number;
   readonly stroke: number;
 }
@@ -31,8 +35,10 @@ export const largeLine: LineSizes = {
   plotHeight: 154,
   corner: 14,
   labels: 'beside',
+  plates: false,
   labelWidth: 66,
   headroom: 9,
+  footroom: 20,
   mark: 9,
   stroke: 2.4,
 };
@@ -45,14 +51,32 @@ export const smallLine: LineSizes = {
   plotHeight: 114,
   corner: 14,
   labels: 'inside',
+  plates: false,
   labelWidth: 84,
   headroom: 20,
+  footroom: 20,
   mark: 7,
   stroke: 2,
 };
 
-/** Room inside the plot below the lowest value, for its label, and after the last time. */
-const FOOTROOM = 20;
+/** Over the whole width of a page in large print. */
+export const wideLine: LineSizes = {
+  width: 492,
+  height: 226,
+  plotStart: 60,
+  plotWidth: 432,
+  plotHeight: 198,
+  corner: 16,
+  labels: 'inside',
+  plates: true,
+  labelWidth: 190,
+  headroom: 32,
+  footroom: 34,
+  mark: 11,
+  stroke: 3,
+};
+
+/** Room inside the plot after the last time. */
 const AFTER_LAST_TIME = 6;
 const MARK_HALO = 1.3;
 const NEAR_TODAY = 5;
@@ -73,7 +97,7 @@ export function placeMonth(line: Scale, sizes: LineSizes, months: number): numbe
 export function placeWeight(line: Scale, sizes: LineSizes, kilograms: number): number {
   const span = line.max - line.min;
   const share = span > 0 ? (line.max - kilograms) / span : 0.5;
-  const room = sizes.plotHeight - sizes.headroom - FOOTROOM;
+  const room = sizes.plotHeight - sizes.headroom - sizes.footroom;
   return sizes.headroom + Math.min(Math.max(share, 0), 1) * room;
 }
 

@@ -1,4 +1,5 @@
 import type { DocumentTree } from '../model/document.ts';
+import type { PrintEdition } from '../model/edition.ts';
 import type { PacketState, PacketTree } from '../model/packet.ts';
 import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName, Relation } from '../model/provenance.ts';
 import { statementKind } from '../model/statement.ts';
@@ -11,6 +12,7 @@ export interface ProvenanceInput {
   /** Id of each document, in the order of the packet. */
   readonly documentIds: readonly string[];
   readonly state: PacketState;
+  readonly edition: PrintEdition;
   /** Day the packet is made for, ISO. */
   readonly date: string;
   readonly digests: {
@@ -148,12 +150,13 @@ function sourcesOf({ packet, digests, evidence }: ProvenanceInput): Record<strin
   };
 }
 
-function packetAttributes({ packet, state, date }: ProvenanceInput): ProvenanceAttributes {
+function packetAttributes({ packet, state, edition, date }: ProvenanceInput): ProvenanceAttributes {
   return {
     'prov:type': name('prov:Collection'),
     'plainleaf:reference': packet.caseReference,
     'plainleaf:language': packet.language,
     'plainleaf:state': state,
+    'plainleaf:edition': edition,
     'plainleaf:date': date,
   };
 }

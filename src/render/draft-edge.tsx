@@ -4,7 +4,7 @@ import { Words } from './blocks/primitives.tsx';
 import { textWidth } from './measure-text.ts';
 import { short } from '../pictures/draw-path.ts';
 import { palette } from './theme.ts';
-import type { Theme, TypeRole } from './theme.ts';
+import type { Theme } from './theme.ts';
 
 /** The edges of a draft: slanting lines in runs, the word in the gaps, beside the text and never across it. */
 const edge = { inset: 20, width: 14, top: 25, run: 150, gap: 100, pitch: 9, stroke: 1.1 } as const;
@@ -49,7 +49,7 @@ interface EdgeProps {
 }
 
 function Edge({ theme, word, height, left }: EdgeProps): ReactElement {
-  const role: TypeRole = { size: 12, lineHeight: 15, weight: 700 };
+  const role = theme.type.edge;
   const { lines, gaps } = edgeRuns(height);
   const width = Math.ceil(textWidth(word, role)) + 1;
   return (

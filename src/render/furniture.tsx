@@ -6,67 +6,47 @@ import { Hairline, Words, runsFor } from './blocks/primitives.tsx';
 import { DraftEdges } from './draft-edge.tsx';
 import { pageGeometry } from './geometry.ts';
 import type { PageGeometry } from './geometry.ts';
+import {
+  RULE,
+  RULE_GAP,
+  headerPair,
+  measureFurniture,
+  shareLine,
+  tabRoom,
+  tiedCall,
+} from './measure-furniture.ts';
+import type { FurnitureFrame, Sharing } from './measure-furniture.ts';
 import { roundedPath } from '../pictures/draw-path.ts';
 import { measureLines } from './text.tsx';
 import { fromStart, palette, themeOf } from './theme.ts';
 import type { Theme, TypeRole } from './theme.ts';
 
-/** Distances from the edges of the paper, in points. */
-const HEADER_TOP = 32;
-const FOOTER_BOTTOM = 28;
-/** A footer of three lines stands lower, so that it keeps its distance from the body. */
-const FOOTER_BOTTOM_TALL = 20;
-const RULE_GAP = 7;
-const RULE = 0.4;
-/** White between two texts that share a line. */
-const BETWEEN = 12;
-
 interface FurnitureProps {
   readonly tree: DocumentTree;
   readonly theme: Theme;
   readonly geometry: PageGeometry;
+  readonly frame: FurnitureFrame;
   readonly page: number;
   readonly pages: number;
 }
 
-interface FurnitureType {
-  readonly header: TypeRole;
-  readonly footer: TypeRole;
-}
-
-function furnitureType(theme: Theme): FurnitureType {
-  const { small } = theme.type;
-  if (theme.density === 'patient') return { header: small, footer: small };
-  return { header: { size: 9, lineHeight: 12, weight: 400 }, footer: small };
-}
-
-function naturalWidth(text: string, role: TypeRole): number {
-  const set = measureLines({ runs: runsFor(text, role), size: role.size, width: 10_000, setting: 'filled' });
-  return Math.ceil(set.width) + 1;
-}
-
-interface PairProps {
+interface PairProps extends Sharing {
   readonly theme: Theme;
   readonly width: number;
-  readonly start: { readonly text: string; readonly role: TypeRole };
-  readonly end: { readonly text: string; readonly role: TypeRole };
 }
 
-/** A text at the start of a line and one at its end. The end one is short; the start one takes a second line if it must. */
+/** A text at the start of a line and one at its end. */
 function Pair({ theme, width, start, end }: PairProps): ReactElement {
-  const endWidth = Math.min(naturalWidth(end.text, end.role), width * 0.6);
-  const startWidth = width - endWidth - BETWEEN;
+  const widths = shareLine({ start, end }, width);
   const direction = theme.direction === 'rtl' ? 'row-reverse' : 'row';
   return (
     <View style={{ width, flexDirection: direction, justifyContent: 'space-between' }}>
-      <Words theme={theme} text={start.text} role={start.role} width={startWidth} />
-      <Words theme={theme} text={end.text} role={end.role} width={endWidth} align="end" />
+      <Words theme={theme} text={start.text} role={start.role} width={widths.start} />
+      <Words theme={theme} text={end.text} role={end.role} width={widths.end} align="end" />
     </View>
   );
 }
 
-const TAB_PADDING = 3.5;
-const TAB_SIDE = 12;
 const TAB_CORNER = 10;
 
 /** A black leaf that hangs from the top edge: example, or draft. */
@@ -79,11 +59,11 @@ function Tab({
   geometry: PageGeometry;
   text: string;
 }): ReactElement {
-  const role: TypeRole = { ...furnitureType(theme).header, weight: 700 };
-  const most = geometry.contentWidth - 2 * TAB_SIDE;
+  const role: TypeRole = { ...theme.type.header, weight: 700 };
+  const most = geometry.contentWidth - 2 * tabRoom.side;
   const set = measureLines({ runs: runsFor(text, role), size: role.size, width: most, setting: 'balanced' });
-  const width = Math.ceil(set.width) + 1 + 2 * TAB_SIDE;
-  const height = set.lines * role.lineHeight + 2 * TAB_PADDING;
+  const width = Math.ceil(set.width) + 1 + 2 * tabRoom.side;
+  const height = set.lines * role.lineHeight + 2 * tabRoom.above;
   const field = { width, direction: theme.direction };
   const box = { start: 0, top: 0, width, height };
   const place = {
@@ -98,12 +78,12 @@ function Tab({
       <Svg style={{ position: 'absolute', top: 0, left: 0 }} width={width} height={height}>
         <Path d={roundedPath(field, box, { endBottom: TAB_CORNER })} fill={palette.ink} />
       </Svg>
-      <View style={{ position: 'absolute', top: TAB_PADDING - 0.5, left: TAB_SIDE }}>
+      <View style={{ position: 'absolute', top: tabRoom.above - 0.5, left: tabRoom.side }}>
         <Words
           theme={theme}
           text={text}
           role={role}
-          width={width - 2 * TAB_SIDE}
+          width={width - 2 * tabRoom.side}
           setting="balanced"
           color={palette.white}
         />
@@ -112,45 +92,32 @@ function Tab({
   );
 }
 
-function Header({ tree, theme, geometry }: FurnitureProps): ReactElement {
-  const { header } = furnitureType(theme);
-  const place = {
-    position: 'absolute',
-    top: HEADER_TOP,
-    left: geometry.margin,
-    width: geometry.contentWidth,
-  } as const;
+/** Name and title on one line, or in large print, where they have no room there, on one each. */
+function Header({ tree, theme, geometry, frame }: FurnitureProps): ReactElement {
+  const { contentWidth: width, margin: left } = geometry;
+  const { start, end } = headerPair(tree.furniture.header, theme.type.header);
   return (
-    <View style={place}>
-      <Pair
-        theme={theme}
-        width={geometry.contentWidth}
-        start={{ text: tree.furniture.header.start, role: { ...header, weight: 600 } }}
-        end={{ text: tree.furniture.header.end, role: header }}
-      />
+    <View style={{ position: 'absolute', top: frame.headerTop, left, width }}>
+      {frame.headerStacked ? (
+        [start, end].map(({ text, role }) => (
+          <Words key={text} theme={theme} text={text} role={role} width={width} />
+        ))
+      ) : (
+        <Pair theme={theme} width={width} start={start} end={end} />
+      )}
     </View>
   );
 }
 
 /** Stands on its foot: a long line to call makes it grow upwards, into the white below the body. */
-function Footer({ tree, theme, geometry, page, pages }: FurnitureProps): ReactElement {
+function Footer({ tree, theme, geometry, frame, page, pages }: FurnitureProps): ReactElement {
   const { footer: words } = tree.furniture;
-  const { footer } = furnitureType(theme);
-  const { contentWidth: width, margin } = geometry;
+  const { footer } = theme.type;
+  const { contentWidth: width, margin: left } = geometry;
   const number = pageNumberText(tree.furniture, page, pages);
-  const callWraps = naturalWidth(words.call, footer) + naturalWidth(number, footer) + BETWEEN > width;
-  const shares = naturalWidth(words.deferral, footer) + naturalWidth(words.id, footer) + BETWEEN <= width;
-  const bottom = callWraps || !shares ? FOOTER_BOTTOM_TALL : FOOTER_BOTTOM;
+  const paddingTop = RULE_GAP + RULE;
   return (
-    <View
-      style={{
-        position: 'absolute',
-        bottom,
-        left: margin,
-        width,
-        paddingTop: RULE_GAP + RULE,
-      }}
-    >
+    <View style={{ position: 'absolute', bottom: frame.footerBottom, left, width, paddingTop }}>
       <Hairline
         direction={theme.direction}
         start={0}
@@ -162,10 +129,10 @@ function Footer({ tree, theme, geometry, page, pages }: FurnitureProps): ReactEl
       <Pair
         theme={theme}
         width={width}
-        start={{ text: words.call, role: footer }}
+        start={{ text: tiedCall(words), role: footer }}
         end={{ text: number, role: { ...footer, weight: 700 } }}
       />
-      {shares ? (
+      {frame.footerShares ? (
         <Pair
           theme={theme}
           width={width}
@@ -189,7 +156,8 @@ export function pageFurniture(tree: DocumentTree, page: number, pages: number): 
   const theme = themeOf(tree);
   const geometry = pageGeometry(tree);
   const { tab, draftEdge, headerOnFirstPage } = tree.furniture;
-  const props: FurnitureProps = { tree, theme, geometry, page, pages };
+  const frame = measureFurniture(tree);
+  const props: FurnitureProps = { tree, theme, geometry, frame, page, pages };
   const { width, height } = geometry;
   return (
     <View artifact style={{ position: 'absolute', top: 0, left: 0, width, height }}>

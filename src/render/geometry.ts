@@ -1,4 +1,6 @@
 import type { DocumentTree } from '../model/document.ts';
+import { measureFurniture } from './measure-furniture.ts';
+import { editionOf } from './theme.ts';
 
 /** One page, in points, y downwards from the top edge. */
 export interface PageGeometry {
@@ -14,16 +16,13 @@ export interface PageGeometry {
 /** ISO 216 A4 and ANSI letter. */
 const papers = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const;
 
-/** Header above the body, footer and its distance from the edge below it. */
-const bodyTop = 60;
-const belowBody = 82;
+type Tree = Pick<DocumentTree, 'paper' | 'audience' | 'edition' | 'furniture'>;
 
-/** Content width by reader; the side margins take the rest of the paper. */
-const contentWidths = { patient: 492, clinician: 532 } as const;
-
-export function pageGeometry(tree: Pick<DocumentTree, 'paper' | 'audience'>): PageGeometry {
+/** The page of a document: what its header and footer leave. Call loadFonts first. */
+export function pageGeometry(tree: Tree): PageGeometry {
   const { width, height } = papers[tree.paper];
-  const contentWidth = contentWidths[tree.audience];
+  const { width: contentWidth } = editionOf(tree);
+  const { bodyTop, belowBody } = measureFurniture(tree);
   return {
     width,
     height,

@@ -70,6 +70,7 @@ const record = recordProvenance({
   },
   documentIds: ['PE-1-en-1'],
   state: 'draft',
+  edition: 'standard',
   date: '2026-11-25',
   digests: { case: '1', clinic: '2', templates: '3', words: '4', fonts: '5' },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: '6' },

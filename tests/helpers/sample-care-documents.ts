@@ -99,8 +99,10 @@ function dayOf({ begins, notes = {}, visits = [] }: Span, index: number): Calend
   const stage = begins.findLastIndex((first) => first <= index);
   return {
     label: index === 0 || number === '1' ? `${number} ${months[Number(month) - 1] ?? ''}` : number,
+    dated: addDays('2027-01-14', index),
     comesIn: visits.includes(index),
     notes: notes[index] ?? [],
+    events: (notes[index] ?? []).map((words, at) => ({ words, comesIn: at === 0 && visits.includes(index) })),
     ...(stage === -1 ? {} : { stage }),
     origin,
   };
@@ -118,6 +120,7 @@ export function calendarOf(span: Span, changes: Partial<Calendar> = {}): Calenda
       }),
     ),
     stages: stages.slice(0, span.begins.length),
+    listed: 'These are the days when something is new.',
     origin,
     ...changes,
   };

@@ -1,4 +1,5 @@
-const stages = '(input|evidence|compare|localize|compose|render|web|readability|score|verify|provenance)';
+const stages =
+  '(input|evidence|compare|localize|compose|reflow|render|web|readability|score|verify|provenance)';
 
 /** Third-party package → folders that may use it. */
 const places = {

@@ -33,6 +33,7 @@ export function buildCalendar(element: MarkupElement): Calendar {
     weekdays: heads,
     weeks,
     stages: childrenNamed(element, 'stage').map(buildStage),
+    listed: requiredText(element, 'listed'),
     origin: element.origin,
   };
 }
@@ -102,8 +103,13 @@ function buildDay(element: MarkupElement, spans: readonly Span[]): CalendarDay {
   const stage = spans.findIndex(({ from, to }) => daysBetween(from, date) >= 0 && daysBetween(date, to) >= 0);
   return {
     label: requiredText(element, 'label'),
+    dated: requiredText(element, 'dated'),
     comesIn: flagOf(element, 'comes-in'),
     notes,
+    events: childrenNamed(element, 'event').map((event) => ({
+      words: plainContent(event),
+      comesIn: flagOf(event, 'comes-in'),
+    })),
     ...(stage === -1 ? {} : { stage }),
     origin: element.origin,
   };

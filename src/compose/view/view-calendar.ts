@@ -12,13 +12,24 @@ export const calendarShape = group({
   firstWeekday: text,
   weekdays: list(text),
   stages: list(group({ pattern: text, label: text, from: text, to: text, dated: text })),
-  days: list(group({ date: text, label: text, comesIn: flag, notes: list(text) })),
+  days: list(
+    group({
+      date: text,
+      label: text,
+      dated: text,
+      comesIn: flag,
+      notes: list(text),
+      events: list(group({ words: text, comesIn: flag })),
+    }),
+  ),
 });
 export type CalendarView = Viewed<typeof calendarShape>;
 
 /** The day on which six weeks are over; the calendar goes on to the end of that week. */
 const sixWeeks = 42;
 const mostNotes = 2;
+/** What happens at the clinic. */
+const inPerson: ReadonlySet<string> = new Set(['operation', 'first_dose', 'in-person', 'blood_test']);
 
 /** The first six weeks: what happens on each day, and the stage of eating; none where nothing does after day 0. */
 export function viewCalendars(scene: Scene): readonly CalendarView[] {
@@ -44,8 +55,9 @@ function viewCalendar(scene: Scene): CalendarView {
       date,
       label:
         index === 0 || date.endsWith('-01') ? scene.format.shortDay(date) : String(Number(date.slice(8))),
+      dated: scene.format.weekdayDate(date),
       comesIn: comesIn(plan, date),
-      notes: notesOf(scene, date),
+      ...wordsOf(scene, date),
     })),
   };
 }
@@ -72,11 +84,13 @@ function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
     });
 }
 
-/** Visits first, then what changes on that day; where there is no room for all, to see the lists. */
-function notesOf(scene: Scene, date: string): readonly string[] {
+/** Visits first, then what changes on that day; the notes, where there is no room for all, say to see the lists. */
+function wordsOf(scene: Scene, date: string): Pick<CalendarView['days'][number], 'notes' | 'events'> {
   const keys = [...eventsOn(scene, date), ...changesOn(planOf(scene), date)];
   const shown = keys.length > mostNotes ? [...keys.slice(0, mostNotes - 1), 'more'] : keys;
-  return shown.map((key) => scene.words.plain(`aftercare.short.${key}`));
+  const say = (key: string): string => scene.words.plain(`aftercare.short.${key}`);
+  const events = keys.map((key) => ({ words: say(key), comesIn: inPerson.has(key) }));
+  return { notes: shown.map(say), events };
 }
 
 function eventsOn(scene: Scene, date: string): readonly string[] {

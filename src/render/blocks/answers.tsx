@@ -10,13 +10,14 @@ const PITCH = 20;
 /** Sentences to agree to or not: what is agreed to is read whole, so they stay together. */
 export function answersUnits(block: OfType<'answers'>, place: Place): readonly Unit[] {
   const { theme } = place;
-  const inner = theme.measure - boxRoom;
+  const pitch = PITCH * theme.scale;
+  const inner = theme.measure - boxRoom(theme);
   const rows = block.sentences.map((sentence, index) => {
     const blank = sentence.parts.some((part) => part.type === 'blank');
-    const drop = blank ? PITCH - theme.type.body.lineHeight : 0;
+    const drop = blank ? pitch - theme.type.body.lineHeight : 0;
     return (
       <BoxedItem key={index} theme={theme} width={theme.width} drop={drop}>
-        <SentenceLines theme={theme} sentence={sentence} width={inner} measure={inner} pitch={PITCH} />
+        <SentenceLines theme={theme} sentence={sentence} width={inner} measure={inner} pitch={pitch} />
       </BoxedItem>
     );
   });

@@ -24,7 +24,7 @@ interface ItemProps {
 
 function Item({ theme, item, box, width }: ItemProps): ReactElement {
   const role = stripRole(theme, item.role);
-  const inner = box ? width - boxRoom : width;
+  const inner = box ? width - boxRoom(theme) : width;
   const words = (
     <Words
       theme={theme}
@@ -70,7 +70,7 @@ function Column({ theme, column, width, tag }: ColumnProps): ReactElement {
       />
       <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
         {column.items.map((item, index) => (
-          <View key={index} style={{ marginTop: index === 0 ? AFTER_HEADING : BETWEEN }}>
+          <View key={index} style={{ marginTop: (index === 0 ? AFTER_HEADING : BETWEEN) * theme.scale }}>
             <Item theme={theme} item={item} box={column.boxes} width={width} />
           </View>
         ))}
@@ -81,18 +81,18 @@ function Column({ theme, column, width, tag }: ColumnProps): ReactElement {
 
 /** Whether every word of a column, measured in bold, has room in this width. */
 function fits({ heading, boxes, items }: Aside, width: number, theme: Theme): boolean {
-  const indent = boxes ? boxRoom : 0;
+  const indent = boxes ? boxRoom(theme) : 0;
   const words = items.map(({ inlines }) => inlines.map(({ value }) => value).join(''));
   const widest = Math.max(0, ...words.map((text) => widestWord(text, theme.type.strong)));
   return widest <= width - indent && widestWord(heading, theme.type.smallHeading) <= width;
 }
 
-/** Side by side where every word has room, else one under another. */
+/** Side by side where every word has room, else one under another, as always in large print. */
 export function asideUnits(block: OfType<'asides'>, place: Place): readonly Unit[] {
   const { theme } = place;
   const count = Math.max(1, block.columns.length);
   const each = (theme.width - GAP * (count - 1)) / count;
-  const beside = block.columns.every((column) => fits(column, each, theme));
+  const beside = theme.flow === 'beside' && block.columns.every((column) => fits(column, each, theme));
   const tag = place.headingTag(3);
   const element = (
     <View style={{ width: theme.width, flexDirection: beside ? rowDirection(theme.direction) : 'column' }}>

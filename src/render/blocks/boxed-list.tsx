@@ -7,12 +7,18 @@ import { Drawing, Words } from './primitives.tsx';
 import type { HeadingTag } from './unit-parts.ts';
 
 const BOX = 15;
-/** White between a box and its words. */
-export const boxGap = 8;
+const BOX_GAP = 8;
 const BETWEEN = 5;
 
+/** White between a box and its words. */
+export function boxGap({ scale }: Theme): number {
+  return BOX_GAP * scale;
+}
+
 /** What a box takes from the width of an item's words. */
-export const boxRoom = BOX + boxGap;
+export function boxRoom({ scale }: Theme): number {
+  return (BOX + BOX_GAP) * scale;
+}
 
 interface TickBoxProps {
   readonly theme: Theme;
@@ -26,10 +32,11 @@ interface TickBoxProps {
 
 /** A box to tick. Its middle is level with that of the capitals of the first line. */
 export function TickBox({ theme, role = theme.type.body, drop = 0, height }: TickBoxProps): ReactElement {
-  const top = Math.max(0, drop + firstBaseline(role) - (0.69 * role.size) / 2 - BOX / 2);
+  const size = BOX * theme.scale;
+  const top = Math.max(0, drop + firstBaseline(role) - (0.69 * role.size) / 2 - size / 2);
   return (
-    <View style={{ width: BOX, paddingTop: top, ...(height === undefined ? {} : { height }) }}>
-      <Drawing mark={drawTickBox(BOX, theme.direction)} />
+    <View style={{ width: size, paddingTop: top, ...(height === undefined ? {} : { height }) }}>
+      <Drawing mark={drawTickBox(size, theme.direction)} />
     </View>
   );
 }
@@ -45,7 +52,10 @@ export function BoxedItem({ width, children, ...box }: BoxedItemProps): ReactEle
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
       <TickBox {...box} />
-      <View sem={{ tag: 'LBody' }} style={{ width: width - boxRoom, ...gapStart(direction, boxGap) }}>
+      <View
+        sem={{ tag: 'LBody' }}
+        style={{ width: width - boxRoom(box.theme), ...gapStart(direction, boxGap(box.theme)) }}
+      >
         {children}
       </View>
     </View>
@@ -73,11 +83,14 @@ export function BoxedList({ theme, heading, tag, rows }: BoxedListProps): ReactE
         setting="balanced"
         sem={{ tag }}
       />
-      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width, marginTop: 8 }}>
+      <View sem={{ tag: 'L', numbering: 'None' }} style={{ width, marginTop: 8 * theme.scale }}>
         {rows.map((row, index) => (
           <View
             key={index}
-            style={{ flexDirection: rowDirection(direction), marginTop: index === 0 ? 0 : BETWEEN }}
+            style={{
+              flexDirection: rowDirection(direction),
+              marginTop: index === 0 ? 0 : BETWEEN * theme.scale,
+            }}
           >
             {row}
           </View>

@@ -28,25 +28,28 @@ function widthsOf({ theme, words, lines }: BoxedWordsProps): readonly number[] {
 /** Width of boxes to tick with their words, in a row. Points. */
 export function boxedWordsWidth(props: BoxedWordsProps): number {
   const widths = widthsOf(props);
-  const between = BETWEEN * Math.max(0, widths.length - 1);
-  return widths.reduce((sum, width) => sum + BOX + BOX_GAP + width, between);
+  const { scale } = props.theme;
+  const between = BETWEEN * scale * Math.max(0, widths.length - 1);
+  return widths.reduce((sum, width) => sum + (BOX + BOX_GAP) * scale + width, between);
 }
 
 /** As few lines as let the boxes stand in a row of this width; none where they cannot. */
 function linesInRow({ theme, words, lines }: BoxedWordsProps, width: number): number | undefined {
-  const counts = Array.from({ length: MOST_LINES }, (_, index) => lines + index);
+  const most = theme.flow === 'stacked' ? 1 : MOST_LINES;
+  const counts = Array.from({ length: most }, (_, index) => lines + index);
   return counts.find((count) => boxedWordsWidth({ theme, words, lines: count }) <= width);
 }
 
 /** Boxes to tick with their words: in a row, or one under another where a row has no room for them. */
 export function BoxedWords({ width, ...props }: BoxedWordsProps & { readonly width: number }): ReactElement {
   const { theme, words } = props;
-  const { direction, type } = theme;
+  const { direction, type, scale } = theme;
+  const [size, boxGap] = [BOX * scale, BOX_GAP * scale];
   const lines = linesInRow(props, width);
   const row = lines !== undefined;
-  const widths = row ? widthsOf({ ...props, lines }) : words.map(() => width - BOX - BOX_GAP);
+  const widths = row ? widthsOf({ ...props, lines }) : words.map(() => width - size - boxGap);
   const capitals = 0.69 * type.cell.size;
-  const top = Math.max(0, firstBaseline(type.cell) - capitals / 2 - BOX / 2);
+  const top = Math.max(0, firstBaseline(type.cell) - capitals / 2 - size / 2);
   return (
     <View
       sem={{ tag: 'L', numbering: 'None' }}
@@ -59,14 +62,14 @@ export function BoxedWords({ width, ...props }: BoxedWordsProps & { readonly wid
           style={{
             flexDirection: rowDirection(direction),
             ...(row
-              ? gapStart(direction, index === 0 ? 0 : BETWEEN)
-              : { marginTop: index === 0 ? 0 : STACKED }),
+              ? gapStart(direction, index === 0 ? 0 : BETWEEN * scale)
+              : { marginTop: index === 0 ? 0 : STACKED * scale }),
           }}
         >
-          <View style={{ width: BOX, paddingTop: top }}>
-            <Drawing mark={drawTickBox(BOX, direction)} />
+          <View style={{ width: size, paddingTop: top }}>
+            <Drawing mark={drawTickBox(size, direction)} />
           </View>
-          <View sem={{ tag: 'LBody' }} style={{ width: widths[index] ?? 0, ...gapStart(direction, BOX_GAP) }}>
+          <View sem={{ tag: 'LBody' }} style={{ width: widths[index] ?? 0, ...gapStart(direction, boxGap) }}>
             <Words
               theme={theme}
               text={text}

@@ -6,7 +6,12 @@ import { firstBaseline, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { Drawing, Paragraphs, proseRole } from './primitives.tsx';
 
-export const BULLET_INDENT = 14;
+const INDENT = 14;
+
+/** What a bullet takes from the width of its words. */
+export function bulletIndent({ scale }: Theme): number {
+  return INDENT * scale;
+}
 
 interface BulletedProps {
   readonly theme: Theme;
@@ -48,14 +53,15 @@ export interface BulletProps {
 /** An item of a list of running text. */
 export function BulletItem({ theme, paragraphs, width, measure }: BulletProps): ReactElement {
   const role = proseRole(theme, paragraphs[0]?.role ?? 'body');
-  const bullet = theme.density === 'clinician' ? 4.5 : 6;
+  const bullet = theme.density === 'clinician' ? 4.5 : 6 * theme.scale;
+  const indent = bulletIndent(theme);
   return (
-    <Bulleted theme={theme} width={width} indent={BULLET_INDENT} bullet={bullet} role={role}>
+    <Bulleted theme={theme} width={width} indent={indent} bullet={bullet} role={role}>
       <Paragraphs
         theme={theme}
         paragraphs={paragraphs}
         roleOf={proseRole}
-        width={width - BULLET_INDENT}
+        width={width - indent}
         gap={2}
         {...(measure === undefined ? {} : { measure })}
       />

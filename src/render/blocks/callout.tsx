@@ -43,7 +43,7 @@ function CalloutPiece({ theme, first, last, heading, paragraph }: PieceProps): R
         />
       )}
       {paragraph === undefined ? null : (
-        <View style={{ marginTop: BETWEEN }}>
+        <View style={{ marginTop: BETWEEN * theme.scale }}>
           <Prose theme={theme} paragraph={paragraph} width={inner} />
         </View>
       )}
@@ -73,7 +73,7 @@ function CalloutContinued({ place, heading, point }: ContinuedProps): ReactEleme
       <LeafFrame direction={direction} width={width} corner={CORNER} first last={false} />
       <Lines {...text} {...sizeOf(type.smallHeading)} runs={runs} setting="balanced" />
       {point === undefined ? null : (
-        <View style={{ marginTop: BETWEEN }}>
+        <View style={{ marginTop: BETWEEN * theme.scale }}>
           <Lines
             {...text}
             {...sizeOf(type.strong)}

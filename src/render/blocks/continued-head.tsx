@@ -15,7 +15,7 @@ interface ContinuedHeadProps {
 export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactElement {
   const { theme, title, smallTitle } = place;
   const { space, type } = theme;
-  const role = smallTitle === true ? type.smallHeading : type.topic;
+  const role = smallTitle === true ? type.smallHeading : type.continued;
   const ruled = title !== undefined && smallTitle !== true && space.topicRule > 0;
   const below = smallTitle === true ? space.afterSmallHeading : space.headToRows;
   return (

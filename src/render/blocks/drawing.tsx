@@ -6,6 +6,7 @@ import { drawBody } from '../../pictures/body.ts';
 import { drawLeaders } from '../../pictures/leaders.ts';
 import type { PlacedLabel } from '../../pictures/place-view.ts';
 import type { Stroke } from '../../pictures/marks.ts';
+import { pictureSizes } from '../picture-sizes.ts';
 import { rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
@@ -51,7 +52,8 @@ function PlacedWords({ theme, placed }: { theme: Theme; placed: PlacedLabel }): 
 }
 
 /** The body at one time, with its labels as one figure: nobody has to listen to bare names. */
-function BodyView({ theme, view }: { readonly theme: Theme; readonly view: DrawnView }): ReactElement {
+export function BodyView({ theme, view }: { readonly theme: Theme; readonly view: DrawnView }): ReactElement {
+  const { scale } = pictureSizes[theme.edition].body;
   const placed = placeInType(view, theme);
   const { width, height, drawingLeft, labels } = placed;
   return (
@@ -60,7 +62,12 @@ function BodyView({ theme, view }: { readonly theme: Theme; readonly view: Drawn
         <Words theme={theme} text={view.heading} role={theme.type.name} width={width} sem={{ tag: 'P' }} />
       </View>
       <View sem={{ tag: 'Figure', alt: view.alt }} style={{ width, height }}>
-        <Svg style={{ position: 'absolute', top: 0, left: drawingLeft }} width={drawnWidth} height={height}>
+        <Svg
+          style={{ position: 'absolute', top: 0, left: drawingLeft }}
+          width={drawnWidth * scale}
+          height={height}
+          {...(scale === 1 ? {} : { viewBox: `0 0 ${drawnWidth} ${view.height}` })}
+        >
           {drawBody(view).map((stroke, index) => (
             <BodyPath key={index} stroke={stroke} />
           ))}

@@ -18,6 +18,7 @@ const GAP = 10;
 const HEIGHT = 32;
 const LABEL_GAP = 2;
 const BETWEEN_ROWS = 12;
+const BETWEEN_LINES = 5;
 const BETWEEN_SHRINK = 4;
 const LINE = 0.8;
 const hatch = { pitch: 8, thickness: 0.5 } as const;
@@ -55,12 +56,13 @@ function plateSize(plate: string, width: number, { type }: Theme): PlateSize {
 /** All fields of a row are as high as the one whose plate needs most. */
 function heightOf(props: FieldRowProps): number {
   const { plate, theme, fields } = props;
-  if (plate === undefined) return HEIGHT;
+  const least = HEIGHT * theme.scale;
+  if (plate === undefined) return least;
   const widths = widthsOf(props);
   const plates = fields.map(({ kind }, index) =>
     kind === 'signature' ? plateSize(plate, widths[index] ?? 0, theme).height : 0,
   );
-  return Math.max(HEIGHT, ...plates);
+  return Math.max(least, ...plates);
 }
 
 interface AreaProps {
@@ -125,17 +127,43 @@ function Area(props: AreaProps): ReactElement {
   );
 }
 
+/** What stands on a line of its own: all fields of a row, or, stacked, each but those of day and time. */
+function linesOf({ theme, fields }: FieldRowProps): readonly (readonly Field[])[] {
+  if (theme.flow === 'beside') return [fields];
+  const lines: Field[][] = [];
+  fields.forEach((field, index) => {
+    const short = isShort(field) && isShort(fields[index - 1]);
+    if (short) lines.at(-1)?.push(field);
+    else lines.push([field]);
+  });
+  return lines;
+}
+
+function isShort(field: Field | undefined): boolean {
+  return field?.kind === 'date' || field?.kind === 'time';
+}
+
 /** Fields side by side, the label of each under its line. */
 export function FieldLine(props: FieldRowProps): ReactElement {
+  const { width, theme } = props;
+  return (
+    <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
+      {linesOf(props).map((fields, index) => (
+        <View key={index} style={{ marginTop: index === 0 ? 0 : BETWEEN_LINES * theme.scale }}>
+          <OneLine {...props} fields={fields} />
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function OneLine(props: FieldRowProps): ReactElement {
   const { theme, fields, width, plate } = props;
   const { direction, type } = theme;
   const widths = widthsOf(props);
   const height = heightOf(props);
   return (
-    <View
-      sem={{ tag: 'L', numbering: 'None' }}
-      style={{ width, flexDirection: rowDirection(direction), alignItems: 'flex-start' }}
-    >
+    <View style={{ width, flexDirection: rowDirection(direction), alignItems: 'flex-start' }}>
       {fields.map(({ kind, label }, index) => {
         const own = widths[index] ?? 0;
         return (
@@ -179,7 +207,7 @@ export function signatureUnits(block: OfType<'signatures'>, place: Place): reado
         plate={block.plate}
       />
     ),
-    gapBefore: index === 0 ? 0 : BETWEEN_ROWS,
+    gapBefore: index === 0 ? 0 : BETWEEN_ROWS * theme.scale,
     ...(index === 0 ? {} : { gapShrink: BETWEEN_SHRINK }),
     keepWithNext: index < block.rows.length - 1,
     group: key,

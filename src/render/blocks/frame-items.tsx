@@ -93,9 +93,10 @@ interface ItemProps {
 }
 
 function Item({ theme, item, role, width }: ItemProps): ReactElement {
-  const inner = width - BULLET_INDENT;
+  const [bullet, indent] = [BULLET * theme.scale, BULLET_INDENT * theme.scale];
+  const inner = width - indent;
   return (
-    <Bulleted theme={theme} width={width} indent={BULLET_INDENT} bullet={BULLET} role={role}>
+    <Bulleted theme={theme} width={width} indent={indent} bullet={bullet} role={role}>
       <Words
         theme={theme}
         text={item.inlines}

@@ -19,10 +19,16 @@ import { panelUnits } from './panel.tsx';
 import { coverUnits, headingUnits, paragraphUnits } from './prose.tsx';
 import { sayUnits } from './say.tsx';
 import { unitsInSequence } from './sequence.ts';
+import { stackedDrawingUnits } from './stacked/drawing.tsx';
+import { stackedFactUnits } from './stacked/facts.tsx';
+import { stackedKeyUnits } from './stacked/key.tsx';
+import { stackedStripUnits } from './stacked/strip.tsx';
+import { stackedWarningUnits } from './stacked/warning-frames.tsx';
 import { stripUnits } from './strip.tsx';
 import { tableUnits } from './table.tsx';
 import { talkUnits } from './talk.tsx';
 import { teachBackUnits } from './teach-back.tsx';
+import { tickItemUnits } from './tick-items.tsx';
 import { TopicHead } from './topic.tsx';
 import { countHeadings } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
@@ -52,14 +58,28 @@ const unitsByType: { readonly [T in Block['type']]: (block: OfType<T>, place: Pl
   asides: asideUnits,
   calendar: calendarUnits,
   checklist: checklistUnits,
+  'tick-items': tickItemUnits,
   talk: talkUnits,
   'teach-back': teachBackUnits,
   signatures: signatureUnits,
   interpreter: interpreterUnits,
 };
 
+type UnitsByType = { readonly [T in Block['type']]?: (block: OfType<T>, place: Place) => readonly Unit[] };
+
+/** Blocks that are built otherwise where one thing stands under another. */
+const stackedByType: UnitsByType = {
+  strip: stackedStripUnits,
+  drawing: stackedDrawingUnits,
+  key: stackedKeyUnits,
+  facts: stackedFactUnits,
+  'warning-frames': stackedWarningUnits,
+};
+
 function unitsOf<T extends Block['type']>(block: OfType<T>, place: Place): readonly Unit[] {
-  const units: (block: OfType<T>, place: Place) => readonly Unit[] = unitsByType[block.type];
+  const stacked: UnitsByType[T] | undefined =
+    place.theme.flow === 'stacked' ? stackedByType[block.type] : undefined;
+  const units: (block: OfType<T>, place: Place) => readonly Unit[] = stacked ?? unitsByType[block.type];
   return units(block, place);
 }
 

@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { WeightLine } from '../../model/document.ts';
 import { rowDirection } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { largeLine, smallLine } from '../../pictures/weight-line.ts';
+import { pictureSizes } from '../picture-sizes.ts';
 import { ContinuedHead } from './continued-head.tsx';
 import { groupRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
@@ -10,13 +10,12 @@ import { WeightPicture } from './weight-picture.tsx';
 
 const BETWEEN_ROWS = 14;
 
-/** Weight lines two in a row, the same scale in all; one alone takes the whole width. */
+/** Weight lines two in a row, the same scale in all; one alone takes the whole width, and so does each in large print. */
 export function lineBoardUnits(block: OfType<'line-board'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { direction, width } = theme;
-  const alone = block.lines.length === 1;
-  const sizes = alone ? largeLine : smallLine;
-  const across = alone ? 1 : 2;
+  const { line: alone, lines: several } = pictureSizes[theme.edition];
+  const { sizes, across } = block.lines.length === 1 ? { sizes: alone, across: 1 } : several;
   const rows: readonly (readonly WeightLine[])[] = Array.from(
     { length: Math.ceil(block.lines.length / across) },
     (_, row) => block.lines.slice(row * across, (row + 1) * across),
@@ -31,7 +30,7 @@ export function lineBoardUnits(block: OfType<'line-board'>, place: Place): reado
         ))}
       </View>
     ),
-    gapBefore: index === 0 ? 0 : BETWEEN_ROWS,
+    gapBefore: index === 0 ? 0 : BETWEEN_ROWS * theme.scale,
     keepWithNext: false,
     ...(place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> }),
   }));

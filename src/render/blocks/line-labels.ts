@@ -38,5 +38,6 @@ export function placeLabels({ theme, line, sizes }: LinePicture): LineLabels {
 
 /** Type of the measured values. */
 export function valueRole(theme: Theme): TypeRole {
-  return { ...theme.type.name, lineHeight: 15 };
+  const { name } = theme.type;
+  return { ...name, lineHeight: Math.round(1.15 * name.size) };
 }

@@ -26,7 +26,7 @@ interface StepProps {
 
 function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
   const { type, width, measure, density } = theme;
-  const indent = density === 'clinician' ? 14 : STEP_INDENT;
+  const indent = density === 'clinician' ? 14 : STEP_INDENT * theme.scale;
   const words = proseRole(theme, paragraphs[0]?.role ?? 'body');
   const size = words.size < type.body.size ? words.size : type.tableNumber.size;
   const role: TypeRole = { size, lineHeight: words.lineHeight, weight: 700 };
@@ -63,6 +63,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   const { space, width, measure } = theme;
   const numbering = block.ordered ? 'Decimal' : 'Disc';
   const small = block.items.every((paragraphs) => paragraphs[0]?.role === 'small');
+  // In large print it may take most of a page, and is divided rather than leave another half empty.
+  const long = theme.flow === 'stacked';
   const gap = small ? space.betweenNotes : block.ordered ? space.betweenSteps : space.betweenBullets;
   return block.items.map((paragraphs, index) => ({
     key: `${key}.item.${index}`,
@@ -80,7 +82,9 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     keepWithNext: last > 0 && (index === 0 || index === last - 1),
     ...repeated,
     // A short list is read in one go.
-    ...(!small && block.items.length <= MOST_STEPS ? { group: `${key}.list` } : {}),
+    ...(!small && block.items.length <= MOST_STEPS
+      ? { group: `${key}.list`, ...(long ? { divisible: true } : {}) }
+      : {}),
   }));
 }
 
@@ -95,10 +99,11 @@ function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
   return longest <= width && measureLines({ runs, size, width, setting: 'filled' }).lines <= 2;
 }
 
-/** Three columns where every item takes at most two lines, else two, else one. */
+/** Three columns where every item takes at most two lines, else two, else one; one in large print. */
 export function tickColumns(items: readonly string[], theme: Theme): number {
+  if (theme.flow === 'stacked') return 1;
   const fits = (count: number): boolean =>
-    items.every((item) => fitsTwoLines(item, theme.width / count - boxRoom - AFTER_ITEM, theme));
+    items.every((item) => fitsTwoLines(item, theme.width / count - boxRoom(theme) - AFTER_ITEM, theme));
   return fits(3) ? 3 : fits(2) ? 2 : 1;
 }
 
@@ -110,7 +115,7 @@ export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[
     block.items.slice(row * count, (row + 1) * count),
   );
   const own = width / count;
-  const inner = own - boxRoom;
+  const inner = own - boxRoom(theme);
   const lines = rows.map((row) =>
     row.map((item, at) => (
       <BoxedItem key={at} theme={theme} width={own}>
@@ -134,13 +139,13 @@ export function writeInUnits(block: OfType<'write-in'>, place: Place): readonly 
   const { theme } = place;
   const { width, direction } = theme;
   const { prompt } = block;
-  const indent = block.box ? boxRoom : 0;
+  const indent = block.box ? boxRoom(theme) : 0;
   const silent = prompt === undefined || prompt.inlines.every((inline) => inline.value.trim() === '');
   const element = (
     <View style={{ width }}>
       <View style={{ flexDirection: rowDirection(direction), width }}>
         {block.box ? <TickBox theme={theme} height={theme.type.body.lineHeight} /> : null}
-        <View style={{ width: width - indent, ...gapStart(direction, block.box ? boxGap : 0) }}>
+        <View style={{ width: width - indent, ...gapStart(direction, block.box ? boxGap(theme) : 0) }}>
           {silent ? null : <Prose theme={theme} paragraph={prompt} width={width - indent} />}
         </View>
       </View>

@@ -7,7 +7,7 @@ import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { LeafFrame } from './leaf-frame.tsx';
 import { longPanelUnits } from './long-panel.tsx';
-import { BULLET_INDENT, BulletItem } from './bullet-item.tsx';
+import { BulletItem, bulletIndent } from './bullet-item.tsx';
 import { CORNER, PADDING, PanelLead } from './panel-lead.tsx';
 import { Paragraphs, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
@@ -34,7 +34,7 @@ function Column({ theme, column, width }: ColumnProps): ReactElement {
       />
       <View sem={{ tag: 'L', numbering: 'Disc' }} style={{ width }}>
         {column.items.map((item, index) => (
-          <View key={index} style={{ marginTop: index === 0 ? 5 : 6 }}>
+          <View key={index} style={{ marginTop: (index === 0 ? 5 : 6) * theme.scale }}>
             <BulletItem theme={theme} paragraphs={[item]} width={width} />
           </View>
         ))}
@@ -55,30 +55,45 @@ function heightOf(items: readonly Paragraph[], theme: Theme, width: number): num
   }, 0);
 }
 
+/** Sides that stand one under another take the room of both, in larger type round them. */
+const MOST_STACKED = 300;
+
+function isLong({ columns, body, closing }: OfType<'panel'>, theme: Theme, columnWidth: number): boolean {
+  const sides = columns.map(({ items }) => heightOf(items, theme, columnWidth - bulletIndent(theme)));
+  const others = heightOf([...body, ...closing], theme, theme.measure);
+  if (theme.flow === 'beside') return Math.max(0, ...sides) + others > MOST_WHOLE;
+  return sides.reduce((sum, height) => sum + height, others) > MOST_STACKED;
+}
+
 /** One opinion, in a large leaf: what the surgeon leans to, the reasons, and as much room for what speaks against. */
 export function panelUnits(block: OfType<'panel'>, place: Place): readonly Unit[] {
   const { theme } = place;
   const { width, direction, measure } = theme;
   const inner = width - 2 * PADDING;
   const count = Math.max(1, block.columns.length);
-  const columnWidth = (inner - COLUMN_GAP * (count - 1)) / count;
+  const beside = theme.flow === 'beside';
+  const columnWidth = beside ? (inner - COLUMN_GAP * (count - 1)) / count : inner;
   const text = { theme, width: inner, measure } as const;
   const tag = place.headingTag(3);
-  const sides = block.columns.map(({ items }) => heightOf(items, theme, columnWidth - BULLET_INDENT));
-  const height = Math.max(0, ...sides) + heightOf([...block.body, ...block.closing], theme, measure);
-  if (height > MOST_WHOLE) return longPanelUnits(block, place, tag);
+  if (isLong(block, theme, columnWidth)) return longPanelUnits(block, place, tag);
   const element = (
     <View style={{ width, padding: PADDING }}>
       <LeafFrame direction={direction} width={width} corner={CORNER} first last />
       <PanelLead theme={theme} block={block} width={inner} tag={tag} />
       <View
-        style={{ flexDirection: rowDirection(direction), marginTop: 10, justifyContent: 'space-between' }}
+        style={{
+          flexDirection: beside ? rowDirection(direction) : 'column',
+          marginTop: 10 * theme.scale,
+          justifyContent: 'space-between',
+        }}
       >
         {block.columns.map((column, index) => (
-          <Column key={index} theme={theme} column={column} width={columnWidth} />
+          <View key={index} style={{ marginTop: beside || index === 0 ? 0 : 14 }}>
+            <Column theme={theme} column={column} width={columnWidth} />
+          </View>
         ))}
       </View>
-      <View style={{ marginTop: block.closing.length === 0 ? 0 : 11 }}>
+      <View style={{ marginTop: block.closing.length === 0 ? 0 : 11 * theme.scale }}>
         <Paragraphs
           {...text}
           paragraphs={block.closing}

@@ -144,12 +144,20 @@ export function StrokePath({ stroke }: { readonly stroke: Stroke }): ReactElemen
   );
 }
 
+interface DrawingProps {
+  readonly mark: Mark;
+  readonly alt?: string;
+  /** Painted as a multiple of its size. */
+  readonly scale?: number;
+}
+
 /** A small drawing of fixed size; a figure when it has a text alternative, else decoration. */
-export function Drawing({ mark, alt }: { readonly mark: Mark; readonly alt?: string }): ReactElement {
+export function Drawing({ mark: { width, height, strokes }, alt, scale = 1 }: DrawingProps): ReactElement {
   const sem = alt === undefined ? {} : { sem: { tag: 'Figure', alt } as const };
+  const view = scale === 1 ? {} : { viewBox: `0 0 ${width} ${height}` };
   return (
-    <Svg width={mark.width} height={mark.height} {...sem}>
-      {mark.strokes.map((stroke, index) => (
+    <Svg width={width * scale} height={height * scale} {...view} {...sem}>
+      {strokes.map((stroke, index) => (
         <StrokePath key={index} stroke={stroke} />
       ))}
     </Svg>

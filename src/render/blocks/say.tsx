@@ -45,8 +45,14 @@ export function sayUnits(block: OfType<'say'>, place: Place): readonly Unit[] {
         sem={{ tag: place.headingTag(3) }}
       />
       {block.sentences.map((sentence, index) => (
-        <View key={index} style={{ marginTop: BETWEEN }}>
-          <SentenceLines theme={theme} sentence={sentence} width={inner} measure={inner} pitch={SAY_PITCH} />
+        <View key={index} style={{ marginTop: BETWEEN * theme.scale }}>
+          <SentenceLines
+            theme={theme}
+            sentence={sentence}
+            width={inner}
+            measure={inner}
+            pitch={SAY_PITCH * theme.scale}
+          />
         </View>
       ))}
     </View>

@@ -29,6 +29,7 @@ const announcedTypes: ReadonlySet<Block['type']> = new Set([
   'warning-frames',
   'calendar',
   'checklist',
+  'tick-items',
   'talk',
   'teach-back',
 ]);
@@ -83,7 +84,7 @@ function leadsToSignatures({ blocks, index }: Spot): boolean {
 /** A key is read with its pictures, the choice to tick with the points it rests on, a signature with what it is for. */
 function belongsToBefore(block: Block, previous: Block): boolean {
   if (block.type === 'key' || block.type === 'signatures') return true;
-  return block.type === 'ticks' && previous.type === 'matters';
+  return block.type === 'ticks' && (previous.type === 'matters' || previous.type === 'tick-items');
 }
 
 function partOfParagraph(block: Block, previous: Block, spot: Spot): Part {

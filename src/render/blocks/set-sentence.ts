@@ -4,11 +4,11 @@ import { runsOf, runsWidth } from '../set-runs.ts';
 import type { Run } from '../set-runs.ts';
 import type { TypeRole } from '../theme.ts';
 
-/** Least room to write in by hand, and the white between words and a blank. Points. */
-const LEAST_BLANK = 60;
-const GAP = 7;
+/** Least room to write in by hand, and the white between words and a blank, for type of 13 points. */
+const LEAST_BLANK = 60 / 13;
+const GAP = 7 / 13;
 /** A mark right after a blank stands closer. */
-const MARK_GAP = 2;
+const MARK_GAP = 2 / 13;
 
 /** Words or a blank within a line of a sentence. */
 export interface SetPart {
@@ -56,11 +56,11 @@ function wordGap(before: Token | undefined, token: Token, size: number): number 
   if (before === undefined) return 0;
   if (before.blank === undefined && token.blank === undefined)
     return runsWidth([{ text: ' ', weight: 400 }], size);
-  return isMark(token) ? MARK_GAP : GAP;
+  return (isMark(token) ? MARK_GAP : GAP) * size;
 }
 
 function leastWidth(token: Token, size: number): number {
-  return token.blank === undefined ? runsWidth(token.runs, size) : LEAST_BLANK;
+  return token.blank === undefined ? runsWidth(token.runs, size) : LEAST_BLANK * size;
 }
 
 /** Fills lines; a mark is never parted from what it follows. */
@@ -73,7 +73,9 @@ function fillLines(tokens: readonly Token[], width: number, size: number): reado
     const least = leastWidth(token, size);
     const next = tokens[index + 1];
     const tail =
-      token.blank !== undefined && next !== undefined && isMark(next) ? MARK_GAP + leastWidth(next, size) : 0;
+      token.blank !== undefined && next !== undefined && isMark(next)
+        ? MARK_GAP * size + leastWidth(next, size)
+        : 0;
     if (line !== undefined && (isMark(token) || taken + gap + least + tail <= width)) {
       line.push(token);
       taken += gap + least;
@@ -99,16 +101,16 @@ function setLine(tokens: readonly Token[], width: number, size: number): Sentenc
       parts.push({ ...token, width: leastWidth(token, size), gap });
     }
   });
-  return shareRoom(parts, width);
+  return shareRoom(parts, width, LEAST_BLANK * size);
 }
 
-function shareRoom(parts: readonly SetPart[], width: number): SentenceLine {
+function shareRoom(parts: readonly SetPart[], width: number, least: number): SentenceLine {
   const words = parts.reduce((sum, { blank, gap, width: own }) => sum + gap + (blank ? 0 : own), 0);
   const shares = parts.reduce((sum, { blank }) => sum + (blank?.share ?? 0), 0);
   const blanks = parts.filter(({ blank }) => blank !== undefined).length;
-  const free = Math.max(0, width - words - 1 - blanks * LEAST_BLANK);
+  const free = Math.max(0, width - words - 1 - blanks * least);
   return parts.map((part) =>
-    part.blank === undefined ? part : { ...part, width: LEAST_BLANK + (free * part.blank.share) / shares },
+    part.blank === undefined ? part : { ...part, width: least + (free * part.blank.share) / shares },
   );
 }
 

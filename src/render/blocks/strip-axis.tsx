@@ -4,6 +4,7 @@ import type { Axis, Tick } from '../../model/document.ts';
 import { textWidth } from '../measure-text.ts';
 import { linePath } from '../../pictures/draw-path.ts';
 import { spreadLabels } from '../../pictures/place-labels.ts';
+import { pictureSizes } from '../picture-sizes.ts';
 import { placeOnAxis, rangeSizes } from '../../pictures/range.ts';
 import { columns, fromStart, gapStart, palette, rowDirection, strip as sizes } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
@@ -35,12 +36,18 @@ export function Label({ theme, text, role, start, top }: LabelProps): ReactEleme
 }
 
 /** Labels centred on their places along the axis, kept apart and near the column. */
-export function axisLabels(labels: readonly Tick[], axis: Axis, role: TypeRole): readonly number[] {
+export function axisLabels(
+  labels: readonly Tick[],
+  { theme, axis }: AxisProps,
+  role: TypeRole,
+): readonly number[] {
+  const sizes = pictureSizes[theme.edition].range;
   const wanted = labels.map((tick) => ({
-    centre: placeOnAxis(axis, tick.at),
+    centre: placeOnAxis(axis, tick.at, sizes),
     length: textWidth(tick.label, { weight: role.weight, size: role.size }),
   }));
-  return spreadLabels(wanted, { low: -OVERHANG, high: columns.picture + OVERHANG, gap: LABEL_GAP });
+  const beyond = theme.flow === 'stacked' ? 0 : OVERHANG;
+  return spreadLabels(wanted, { low: -beyond, high: sizes.width + beyond, gap: LABEL_GAP * theme.scale });
 }
 
 interface AxisRowProps {
@@ -76,13 +83,13 @@ export interface AxisProps {
 }
 
 /** The labels of an axis, each centred on its place as far as the field goes. */
-function tickLabels(
+export function tickLabels(
   { theme, axis }: AxisProps,
   ticks: readonly Tick[],
   top: number,
 ): readonly ReactElement[] {
   const { small } = theme.type;
-  const starts = axisLabels(ticks, axis, small);
+  const starts = axisLabels(ticks, { theme, axis }, small);
   return ticks.map((tick, index) => (
     <Label key={index} theme={theme} text={tick.label} role={small} start={starts[index] ?? 0} top={top} />
   ));
@@ -92,7 +99,7 @@ function tickLabels(
 export function AxisHead({ theme, axis }: AxisProps): ReactElement {
   const { small, labelStrong } = theme.type;
   const { ticks } = axis.top;
-  const [todayStart = 0] = axisLabels([axis.today], axis, labelStrong);
+  const [todayStart = 0] = axisLabels([axis.today], { theme, axis }, labelStrong);
   const tickTop = sizes.axisHead - small.lineHeight - 4;
   return (
     <AxisRow theme={theme} height={sizes.axisHead} unit={axis.top.unit} unitTop={tickTop}>
@@ -111,7 +118,7 @@ export function AxisFoot({
   const { small } = theme.type;
   const { ticks } = bottom;
   const field = { width: rangeSizes.width, direction: theme.direction };
-  const marks = ticks.map((tick) => placeOnAxis(axis, tick.at));
+  const marks = ticks.map((tick) => placeOnAxis(axis, tick.at, rangeSizes));
   const tickTop = sizes.axisFoot - small.lineHeight;
   return (
     <AxisRow theme={theme} height={sizes.axisFoot} unit={bottom.unit} unitTop={tickTop}>

@@ -2,7 +2,8 @@ import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Axis, Strip, StripRow } from '../../model/document.ts';
 import { acrossField } from '../../pictures/draw-path.ts';
-import { gridOffsets, placeOnAxis, rangeSizes } from '../../pictures/range.ts';
+import { pictureSizes } from '../picture-sizes.ts';
+import { gridOffsets, placeOnAxis } from '../../pictures/range.ts';
 import {
   columns,
   firstBaseline,
@@ -10,7 +11,7 @@ import {
   gapStart,
   palette,
   rowDirection,
-  strip as sizes,
+  strip as rowSizes,
 } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Hairline, Paragraphs, Words, stripRole } from './primitives.tsx';
@@ -85,22 +86,18 @@ function WordsCell({
 }
 
 /** Vertical lines over the whole height of a row, whatever it is: grid lines and today. */
-function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme: Theme }): ReactElement {
-  const field = { width: rangeSizes.width, direction: theme.direction };
+export function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme: Theme }): ReactElement {
+  const sizes = pictureSizes[theme.edition].range;
+  const field = { width: sizes.width, direction: theme.direction };
   const upright = (offset: number): string =>
     `M${acrossField(field, offset)} 0L${acrossField(field, offset)} 100`;
   return (
-    <Svg
-      width={rangeSizes.width}
-      height="100%"
-      viewBox={`0 0 ${rangeSizes.width} 100`}
-      preserveAspectRatio="none"
-    >
-      <Path d={gridOffsets(axis).map(upright).join('')} stroke={palette.grid} strokeWidth={0.6} />
+    <Svg width={sizes.width} height="100%" viewBox={`0 0 ${sizes.width} 100`} preserveAspectRatio="none">
+      <Path d={gridOffsets(axis, sizes).map(upright).join('')} stroke={palette.grid} strokeWidth={0.6} />
       <Path
-        d={upright(placeOnAxis(axis, axis.today.at))}
+        d={upright(placeOnAxis(axis, axis.today.at, sizes))}
         stroke={palette.ink}
-        strokeWidth={rangeSizes.today}
+        strokeWidth={sizes.today}
       />
     </Svg>
   );
@@ -110,8 +107,8 @@ function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme: Theme
 function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
   const { theme, strip, first, last } = place;
   const rtl = theme.direction === 'rtl';
-  const startTop = first ? sizes.columnCorner : 0;
-  const endBottom = last ? sizes.columnCorner : 0;
+  const startTop = first ? rowSizes.columnCorner : 0;
+  const endBottom = last ? rowSizes.columnCorner : 0;
   const corners = rtl
     ? { borderTopRightRadius: startTop, borderBottomLeftRadius: endBottom }
     : { borderTopLeftRadius: startTop, borderBottomRightRadius: endBottom };
@@ -134,8 +131,8 @@ function PictureCell({ row, place }: RowProps): ReactElement {
   const { picture } = row;
   const onAxis = strip.layout === 'range';
   const padding = {
-    paddingTop: onAxis ? sizes.rangeTop : sizes.pictureTop,
-    paddingBottom: sizes.bottom,
+    paddingTop: onAxis ? rowSizes.rangeTop : rowSizes.pictureTop,
+    paddingBottom: rowSizes.bottom,
     paddingHorizontal: picture === undefined ? 0 : pictureInset(picture).side,
   };
   return (
@@ -144,9 +141,7 @@ function PictureCell({ row, place }: RowProps): ReactElement {
       style={{ width: columns.picture, ...padding, ...gapStart(theme.direction, columns.nameGap) }}
     >
       <ColumnPiece place={place} />
-      {picture === undefined ? null : (
-        <StripPicture picture={picture} axis={strip.axis} direction={theme.direction} />
-      )}
+      {picture === undefined ? null : <StripPicture picture={picture} axis={strip.axis} theme={theme} />}
     </View>
   );
 }
@@ -167,7 +162,7 @@ function RowLines({ place: { theme } }: { readonly place: RowPlace }): ReactElem
 /** A row with a picture column: people or a range. */
 export function PictureRow({ row, place }: RowProps): ReactElement {
   const { theme, first } = place;
-  const { wordsTop, bottom } = sizes;
+  const { wordsTop, bottom } = rowSizes;
   return (
     <View style={{ width: theme.width }}>
       {first ? null : <RowLines place={place} />}
@@ -193,9 +188,9 @@ export function TextRow({ row, place }: RowProps): ReactElement {
   const { theme, strip, first } = place;
   const { direction } = theme;
   const small = strip.rows.every(({ words }) => words.every((paragraph) => paragraph.role === 'small'));
-  const inner = small ? sizes.smallTextTop : sizes.textTop;
-  const top = first ? sizes.firstTextPadding : inner;
-  const bottom = small ? sizes.smallTextBottom : sizes.textBottom;
+  const inner = small ? rowSizes.smallTextTop : rowSizes.textTop;
+  const top = first ? rowSizes.firstTextPadding : inner;
+  const bottom = small ? rowSizes.smallTextBottom : rowSizes.textBottom;
   const wayBack = strip.layout === 'way-back';
   const start = columns.name + columns.nameGap + (wayBack ? columns.wayBack : 0);
   const line = { direction, start: 0, width: theme.width, thickness: theme.rules.row };
@@ -212,7 +207,7 @@ export function TextRow({ row, place }: RowProps): ReactElement {
           bottom={bottom}
           width={theme.width - start}
           gap={wayBack ? 0 : columns.nameGap}
-          between={sizes.betweenParagraphs}
+          between={rowSizes.betweenParagraphs}
         />
       </View>
     </View>
@@ -233,9 +228,7 @@ function WayBackCell({ row, place, top }: RowProps & { readonly top: number }): 
         ...gapStart(theme.direction, columns.nameGap),
       }}
     >
-      {picture === undefined ? null : (
-        <StripPicture picture={picture} axis={strip.axis} direction={theme.direction} />
-      )}
+      {picture === undefined ? null : <StripPicture picture={picture} axis={strip.axis} theme={theme} />}
     </View>
   );
 }

@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import { measureLines } from '../text.tsx';
 import { inset, leafPath } from '../../pictures/draw-path.ts';
 import type { Mark } from '../../pictures/marks.ts';
-import { columns, fromStart, palette, strip } from '../theme.ts';
+import { fromStart, palette, strip } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import { Drawing, Words, runsFor } from './primitives.tsx';
 
@@ -15,7 +15,7 @@ const CORNER = 7;
 export function Tag({ theme, text }: { readonly theme: Theme; readonly text: string }): ReactElement {
   const role = theme.type.label;
   const side = theme.density === 'clinician' ? 4 : SIDE;
-  const most = columns.name - 2 * side;
+  const most = theme.nameWidth - 2 * side;
   const runs = runsFor(text, role);
   const set = measureLines({ runs, size: role.size, width: most, setting: 'balanced' });
   const width = Math.min(Math.ceil(set.width), most) + 2 * side;
@@ -28,7 +28,7 @@ export function Tag({ theme, text }: { readonly theme: Theme; readonly text: str
     strokes: [{ path, fill: palette.white, stroke: palette.ink, strokeWidth: 1 }],
   };
   return (
-    <View style={{ width: columns.name, height: height + strip.tagGap }}>
+    <View style={{ width: theme.nameWidth, height: height + strip.tagGap }}>
       <View
         style={{ position: 'absolute', top: strip.tagGap, width, height, ...fromStart(theme.direction, 0) }}
       >

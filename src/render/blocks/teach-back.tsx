@@ -46,7 +46,7 @@ function roomOf(question: Paragraph, width: number, theme: Theme): QuestionRoom 
 function Question({ theme, question, boxes, lines }: QuestionProps): ReactElement {
   const { direction, width, type } = theme;
   const taken = boxedWordsWidth({ theme, words: boxes, lines: BOX_LINES });
-  const beside = boxes.length > 0 && width - taken - GAP >= LEAST_QUESTION;
+  const beside = theme.flow === 'beside' && boxes.length > 0 && width - taken - GAP >= LEAST_QUESTION;
   const room = roomOf(question, beside ? width - taken - GAP : width, theme);
   // The lines to write on begin under the question; the words of the boxes may reach down beside the first.
   const overlap = beside ? Math.max(0, BOX_LINES * type.cell.lineHeight - room.height) : 0;
@@ -67,7 +67,7 @@ function Question({ theme, question, boxes, lines }: QuestionProps): ReactElemen
           sem={{ tag: 'P' }}
         />
         {boxes.length === 0 ? null : (
-          <View style={beside ? gapStart(direction, GAP) : { marginTop: 6 }}>
+          <View style={beside ? gapStart(direction, GAP) : { marginTop: 6 * theme.scale }}>
             <BoxedWords
               theme={theme}
               words={boxes}
@@ -92,7 +92,7 @@ export function teachBackUnits(block: OfType<'teach-back'>, place: Place): reado
     key: `${key}.question.${index}`,
     origin: question.origin,
     element: <Question theme={theme} question={question} boxes={boxes} lines={lines} />,
-    gapBefore: index === 0 ? 0 : BETWEEN,
+    gapBefore: index === 0 ? 0 : BETWEEN * theme.scale,
     ...(index === 0 ? {} : { gapShrink: BETWEEN_SHRINK }),
     keepWithNext: false,
   }));

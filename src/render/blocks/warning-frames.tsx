@@ -13,7 +13,7 @@ import { longFrameUnits } from './long-frame.tsx';
 import { Hairline, Words, runsFor } from './primitives.tsx';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
 
-const CORNER = 20;
+export const CORNER = 20;
 const HEAD = 9;
 const BODY_TOP = 10;
 const BODY_BOTTOM = 12;
@@ -22,7 +22,7 @@ const MOST_HEAD_LINES = 2;
 const HEAD_GAP = 16;
 
 /** The sooner to call, the thicker the line: urgency is told by weight and order, not by colour. */
-const lines = { now: 3, today: 2, visit: 1 } as const;
+export const lines = { now: 3, today: 2, visit: 1 } as const;
 
 interface FrameProps {
   readonly theme: Theme;
@@ -60,11 +60,11 @@ interface HeadRoom {
   readonly phones: number;
 }
 
-/** Numbers stand below where they would leave the heading too little room. */
+/** Numbers stand below where they would leave the heading too little room, and in large print. */
 function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
   const phones = phonesWidth(frame, inner, theme);
   const rest = inner - phones - (phones === 0 ? 0 : HEAD_GAP);
-  const beside = phones === 0 || headFits(frame, rest, theme);
+  const beside = phones === 0 || (theme.flow === 'beside' && headFits(frame, rest, theme));
   return { beside, words: beside ? rest : inner, phones };
 }
 
@@ -77,7 +77,7 @@ function headGround({ urgency }: WarningFrame, direction: Theme['direction']): R
 }
 
 /** Heading at the start, numbers at the end. */
-function FrameHead(props: FrameProps): ReactElement {
+export function FrameHead(props: FrameProps): ReactElement {
   const { theme, frame } = props;
   const { direction, width } = theme;
   const inner = width - 2 * SIDE;

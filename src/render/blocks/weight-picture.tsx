@@ -4,7 +4,7 @@ import type { Box } from '../../pictures/draw-path.ts';
 import { BESIDE } from '../../pictures/line-labels.ts';
 import { spreadLabels } from '../../pictures/place-labels.ts';
 import { strokesOfLine, placeMonth, placeWeight } from '../../pictures/weight-line.ts';
-import { fromStart } from '../theme.ts';
+import { fromStart, palette } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import type { LinePicture } from './line-labels.ts';
 import { placeLabels, valueRole, widthOf } from './line-labels.ts';
@@ -67,14 +67,16 @@ interface BoxedLabelProps {
   readonly role: TypeRole;
   readonly box: Box;
   readonly align: 'start' | 'end';
+  readonly plate: boolean;
 }
 
 /** A label of one line or more in the box that was found for it. */
-function BoxedLabel({ theme, text, role, box, align }: BoxedLabelProps): ReactElement {
+function BoxedLabel({ theme, text, role, box, align, plate }: BoxedLabelProps): ReactElement {
   const place = {
     position: 'absolute',
     top: box.top,
     width: box.width,
+    ...(plate ? { backgroundColor: palette.pale } : {}),
     ...fromStart(theme.direction, box.start),
   } as const;
   return (
@@ -118,6 +120,7 @@ export function WeightPicture(picture: LinePicture): ReactElement {
           role={type.labelStrong}
           box={labels.today}
           align={align}
+          plate={sizes.plates}
         />
         <TimeLabels {...picture} />
         {line.points.map((at, index) => (
@@ -137,6 +140,7 @@ export function WeightPicture(picture: LinePicture): ReactElement {
             role={type.small}
             box={labels.after}
             align={align}
+            plate={sizes.plates}
           />
         )}
       </View>

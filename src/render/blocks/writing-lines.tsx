@@ -22,8 +22,8 @@ interface WritingLinesProps {
 /** Lines to write on. */
 export function WritingLines(props: WritingLinesProps): ReactElement {
   const { theme, indent, count, beside, close = false } = props;
-  const pitch = close ? closeLines.pitch : WRITING_PITCH;
-  const first = beside ? -1 : (close ? closeLines.first : WRITING_PITCH) - 1;
+  const pitch = (close ? closeLines.pitch : WRITING_PITCH) * theme.scale;
+  const first = beside ? -1 : (close ? closeLines.first : WRITING_PITCH) * theme.scale - 1;
   const height = count === 0 || (beside && count === 1) ? 0 : first + (count - 1) * pitch + 1;
   return (
     <View style={{ width: theme.width, height }}>

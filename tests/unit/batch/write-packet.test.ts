@@ -10,6 +10,7 @@ const provenance = recordProvenance({
   packet: { caseReference: 'PE-0417', language: 'es', title: 't', author: 'a', documents: [] },
   documentIds: [],
   state: 'draft',
+  edition: 'standard',
   date: '2026-11-25',
   digests: { case: '1', clinic: '2', templates: '3', words: '4', fonts: '5' },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: '6' },
@@ -29,6 +30,7 @@ const packet = {
   caseReference: 'PE-0417',
   language: 'es',
   state: 'draft',
+  edition: 'standard',
   pdf,
   provenance,
   verification,
@@ -67,6 +69,20 @@ describe('a finished packet on the disk', () => {
       html: { name: 'packet.html', bytes: bytes.length, sha256: sha256(bytes) },
       htmlVerification: verification,
     });
+  });
+
+  it('has a name of its own in large print, and so never overwrites the other edition', async () => {
+    const workspace = createMemoryWorkspace();
+    await writePacket(workspace, 'out', packet);
+    await writePacket(workspace, 'out', { ...packet, edition: 'large-print' });
+    await writePacket(workspace, 'out', { ...packet, edition: 'large-print', name: 'warning-signs' });
+    expect([...workspace.files.keys()].filter((name) => name.endsWith('.pdf'))).toEqual([
+      'out/PE-0417/es/packet.pdf',
+      'out/PE-0417/es/packet-large-print.pdf',
+      'out/PE-0417/es/warning-signs-large-print.pdf',
+    ]);
+    const record: unknown = JSON.parse(await workspace.readText('out/PE-0417/es/packet-large-print.json'));
+    expect(record).toMatchObject({ file: { name: 'packet-large-print.pdf' } });
   });
 
   it('is described by digest, pages, provenance and the report of its check', async () => {

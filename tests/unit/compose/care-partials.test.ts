@@ -89,8 +89,10 @@ describe('partials of the documents for going home and for consent', () => {
     const days = ['2027-01-14', '2027-01-15'].map((date) => ({
       date,
       label: date.slice(8),
+      dated: `on ${date}`,
       comesIn: date.endsWith('14'),
       notes: date.endsWith('14') ? ['Operation'] : [],
+      events: date.endsWith('14') ? [{ words: 'Operation', comesIn: true }] : [],
     }));
     const view = {
       firstWeekday: 'monday',
@@ -109,7 +111,14 @@ describe('partials of the documents for going home and for consent', () => {
             null,
             null,
             null,
-            { label: '14', comesIn: true, notes: ['Operation'], stage: 0 },
+            {
+              label: '14',
+              dated: 'on 2027-01-14',
+              comesIn: true,
+              notes: ['Operation'],
+              events: [{ words: 'Operation', comesIn: true }],
+              stage: 0,
+            },
             { label: '15', comesIn: false, notes: [], stage: 0 },
             null,
             null,

@@ -519,7 +519,7 @@ describe('tables', () => {
       tied('Anemia, 2~years'),
     ]);
     expect(cellsOf(tables[0])[0]).toEqual(['Sleeve', '5', '90 | after 18 months']);
-    expect(text).toContain('The top of each column says after how long.');
+    expect(text).toContain('Each name says after how long.');
   });
 });
 

@@ -38,6 +38,7 @@ const input: ProvenanceInput = {
   },
   documentIds: ['PE-0417-en-1-3f9a2c', 'PE-0417-en-2-3f9a2c'],
   state: 'example',
+  edition: 'standard',
   date: '2026-11-25',
   digests: { case: 'c1', clinic: 'c2', templates: 't1', words: 'w1', fonts: 'f1' },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: 'e1' },

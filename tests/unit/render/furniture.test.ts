@@ -20,7 +20,7 @@ function printed(tree: DocumentTree, page: number, pages: number): string {
   return expandElement(pageFurniture(tree, page, pages))
     .map(textOf)
     .join('')
-    .replaceAll(' ', '');
+    .replace(/\s/g, '');
 }
 
 interface Spot {
@@ -56,7 +56,7 @@ function spotOf(spots: readonly Spot[], text: string): Spot {
 describe('what stands around the body of a page', () => {
   it('is painted in the order that the read-back gate expects, the words of a draft last', () => {
     for (const tree of sampleTrees) {
-      const texts = furnitureTexts(tree, 2, 9).join('').replaceAll(' ', '');
+      const texts = furnitureTexts(tree, 2, 9).join('').replace(/\s/g, '');
       const edges = (tree.furniture.draftEdge ?? '').repeat(6);
       expect(printed(tree, 2, 9)).toBe(texts + edges);
     }

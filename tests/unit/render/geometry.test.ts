@@ -1,10 +1,16 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { loadFonts } from '../../../src/render/fonts.ts';
 import { pageGeometry } from '../../../src/render/geometry.ts';
+import { clinicianTree, questionsTree } from '../../helpers/sample-documents.ts';
+
+beforeAll(async () => {
+  await loadFonts();
+});
 
 describe('pageGeometry', () => {
   it('keeps one set of columns for both papers: only height and side margins change', () => {
-    const letter = pageGeometry({ paper: 'letter', audience: 'patient' });
-    const a4 = pageGeometry({ paper: 'a4', audience: 'patient' });
+    const letter = pageGeometry({ ...questionsTree, paper: 'letter' });
+    const a4 = pageGeometry({ ...questionsTree, paper: 'a4' });
     expect(letter).toEqual({
       width: 612,
       height: 792,
@@ -19,7 +25,7 @@ describe('pageGeometry', () => {
   });
 
   it('gives the clinician sheet narrower margins', () => {
-    expect(pageGeometry({ paper: 'letter', audience: 'clinician' })).toMatchObject({
+    expect(pageGeometry({ ...clinicianTree, paper: 'letter' })).toMatchObject({
       margin: 40,
       contentWidth: 532,
     });

@@ -28,9 +28,9 @@ function written({
   const weekday = weekdays.slice(0, heads).map((day) => `<weekday label="${day.slice(0, 3)}"/>`);
   const day = Array.from({ length: days }, (_, index) => {
     const date = addDays(from, index);
-    return `<day date="${date}" label="${date.slice(8)}"/>`;
+    return `<day date="${date}" label="${date.slice(8)}" dated="${date}"/>`;
   });
-  return `<calendar first-weekday="${first}">${weekday.join('')}${stages.join('')}${day.join('')}${extra}</calendar>`;
+  return `<calendar first-weekday="${first}" listed="Days with something new.">${weekday.join('')}${stages.join('')}${day.join('')}${extra}</calendar>`;
 }
 
 const stage = (pattern: string, from: string, to: string): string =>
@@ -77,8 +77,8 @@ describe('building a calendar', () => {
 
   it('keeps what happens on a day, and whether it is one to come in', () => {
     const extra =
-      '<day date="2027-01-17" label="17" comes-in="true"><note>Visit</note><note>9:30 am</note></day>' +
-      '<day date="2027-01-18" label="18" comes-in=""/>';
+      '<day date="2027-01-17" label="17" dated="2027-01-17" comes-in="true"><note>Visit</note><note>9:30 am</note></day>' +
+      '<day date="2027-01-18" label="18" dated="2027-01-18" comes-in=""/>';
     const [, week = []] = build({ extra }).weeks;
     expect(week.slice(0, 2)).toMatchObject([
       { label: '17', comesIn: true, notes: ['Visit', '9:30 am'] },
@@ -92,15 +92,27 @@ describe('building a calendar', () => {
     expect(() => build({ first: 'friday', days: 56 })).toThrow('more than 8 weeks');
   });
 
-  const threeNotes = `<day date="2027-01-17" label="17">${'<note>n</note>'.repeat(3)}</day>`;
+  const threeNotes = `<day date="2027-01-17" label="17" dated="2027-01-17">${'<note>n</note>'.repeat(3)}</day>`;
   it.each<[string, Written, string]>([
     ['six weekdays', { heads: 6 }, 'takes seven <weekday>'],
     ['a week that begins on no weekday', { first: '1' }, 'is not one of monday'],
     ['no day', { days: 0 }, 'has no <day>'],
-    ['a day left out', { extra: '<day date="2027-01-18" label="18"/>' }, 'is not the one after'],
-    ['a day twice', { extra: '<day date="2027-01-16" label="16"/>' }, 'is not the one after'],
-    ['a date that is not there', { extra: '<day date="2027-02-30" label="30"/>' }, 'is not a date'],
-    ['a date in words', { extra: '<day date="17 Jan" label="17"/>' }, 'is not a date'],
+    [
+      'a day left out',
+      { extra: '<day date="2027-01-18" label="18" dated="2027-01-18"/>' },
+      'is not the one after',
+    ],
+    [
+      'a day twice',
+      { extra: '<day date="2027-01-16" label="16" dated="2027-01-16"/>' },
+      'is not the one after',
+    ],
+    [
+      'a date that is not there',
+      { extra: '<day date="2027-02-30" label="30" dated="2027-02-30"/>' },
+      'is not a date',
+    ],
+    ['a date in words', { extra: '<day date="17 Jan" label="17" dated="17 Jan"/>' }, 'is not a date'],
     ['three notes a day', { extra: threeNotes }, 'more than 2 <note>'],
     [
       'a stage that ends first',

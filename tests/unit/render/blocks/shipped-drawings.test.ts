@@ -4,16 +4,25 @@ import { viewDrawing } from '../../../../src/compose/view/view-drawing.ts';
 import { makeWords } from '../../../../src/compose/view/words.ts';
 import { drawnWidth } from '../../../../src/model/drawing.ts';
 import type { DrawnView } from '../../../../src/model/drawing.ts';
-import { labelMeasure } from '../../../../src/pictures/place-view.ts';
+import { measureIn } from '../../../../src/pictures/place-view.ts';
 import type { PlacedLabel, PlacedView } from '../../../../src/pictures/place-view.ts';
 import { placeInType } from '../../../../src/render/blocks/drawing-labels.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { walkPath } from '../../../../src/pictures/walk-path.ts';
+import { pictureSizes } from '../../../../src/render/picture-sizes.ts';
 import { themeOf } from '../../../../src/render/theme.ts';
+import type { Theme } from '../../../../src/render/theme.ts';
 import { realLocale, realTemplates } from '../../../helpers/compose-inputs.ts';
 import { smallTree } from '../../../helpers/small-tree.ts';
 
 const theme = themeOf(smallTree([]));
+const largePrint = themeOf({ ...smallTree([]), edition: 'large-print' });
+const pages = [
+  ['en', 'standard', theme],
+  ['es', 'standard', theme],
+  ['en', 'large print', largePrint],
+  ['es', 'large print', largePrint],
+] as const;
 
 beforeAll(async () => {
   await loadFonts();
@@ -26,24 +35,24 @@ interface Shown {
 }
 
 /** Both halves of every picture, in a language. */
-async function shown(tag: string): Promise<readonly (readonly Shown[])[]> {
+async function shown(tag: string, on: Theme = theme): Promise<readonly (readonly Shown[])[]> {
   const words = makeWords(await realLocale(tag));
   const { drawings } = await realTemplates();
   return [...drawings].flatMap(([option, pictures]) =>
-    pictures.map((picture) => halves(`${option} after ${picture.earlier}`, picture, words)),
+    pictures.map((picture) => halves(`${option} after ${picture.earlier}`, picture, { words, on })),
   );
 }
 
 function halves(
   name: string,
   picture: OperationPicture,
-  words: ReturnType<typeof makeWords>,
+  { words, on }: { words: ReturnType<typeof makeWords>; on: Theme },
 ): readonly Shown[] {
   return viewDrawing(words, picture).views.map(({ heading, alt, labels }, index) => {
     const body = index === 0 ? picture.before : picture.after;
     const named = body.labels.map(({ side, x, y }, at) => ({ text: labels[at]?.words ?? '', side, x, y }));
     const view: DrawnView = { ...body, heading, alt, labels: named, origin: 'sample.hbs:1' };
-    return { name: `${name}, ${heading}`, view, placed: placeInType(view, theme) };
+    return { name: `${name}, ${heading}`, view, placed: placeInType(view, on) };
   });
 }
 
@@ -71,8 +80,9 @@ function pairs<T>(all: readonly T[]): readonly (readonly [T, T])[] {
 }
 
 describe('the drawings that are shipped', () => {
-  it.each(['en', 'es'])('have labels in %s that touch nothing and cross no other line', async (tag) => {
-    const all = (await shown(tag)).flat();
+  it.each(pages)('have labels in %s, %s, that touch nothing and cross no other line', async (tag, _, on) => {
+    const all = (await shown(tag, on)).flat();
+    const drawn = drawnWidth * pictureSizes[on.edition].body.scale;
     expect(all.length).toBeGreaterThan(40);
     for (const { name, placed } of all) {
       const { labels, width, height, drawingLeft } = placed;
@@ -84,18 +94,25 @@ describe('the drawings that are shipped', () => {
           one.left + one.width > width + 1 ||
           one.top < 0 ||
           one.top + one.height > height ||
-          (one.left + one.width > drawingLeft && one.left < drawingLeft + drawnWidth),
+          (one.left + one.width > drawingLeft && one.left < drawingLeft + drawn),
       );
       expect([name, strays.map(({ label }) => label.text)]).toEqual([name, []]);
     }
   });
 
-  it.each(['en', 'es'])('have in %s no word that is wider than its column', async (tag) => {
-    const wide = (await shown(tag))
+  it.each(pages)('have in %s, %s, no word that is wider than its column', async (tag, _, on) => {
+    const wide = (await shown(tag, on))
       .flat()
-      .flatMap(({ placed }) => placed.labels.filter(({ width }) => width > labelMeasure + 1))
+      .flatMap(({ placed }) =>
+        placed.labels.filter(({ width }) => width > measureIn(pictureSizes[on.edition].body) + 1),
+      )
       .map(({ label }) => label.text);
     expect(wide).toEqual([]);
+  });
+
+  it('fit the width of a page in large print', async () => {
+    const widths = (await shown('es', largePrint)).flat().map(({ placed }) => placed.width);
+    expect(Math.max(...widths)).toBeLessThanOrEqual(largePrint.width);
   });
 
   it('fit side by side on a page', async () => {

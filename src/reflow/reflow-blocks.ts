@@ -1,0 +1,60 @@
+import type { Calendar } from '../model/calendar.ts';
+import type { Block, Paragraph, Strip, Topic } from '../model/document.ts';
+import { listDays } from './list-days.ts';
+import { stackTable } from './stack-table.ts';
+import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
+
+/** Blocks for large print: what needs columns is set one under another, everything else stays. */
+export function reflowBlocks(blocks: readonly Block[]): readonly Block[] {
+  return blocks.flatMap(reflowBlock);
+}
+
+function reflowBlock(block: Block): readonly Block[] {
+  switch (block.type) {
+    case 'topic':
+      return [reflowTopic(block)];
+    case 'paragraph':
+      return splitAtDots(block);
+    case 'strip':
+      return [oneAxis(block)];
+    case 'table':
+      return stackTable(block);
+    case 'calendar':
+      return [listDays(block)];
+    case 'checklist':
+      return [checklistItems(block)];
+    case 'matters':
+      return [matterItems(block)];
+    case 'talk':
+      return [talkItems(block)];
+    default:
+      return [block];
+  }
+}
+
+const dot = ' · ';
+
+/** What stands on one line with a dot between has a line each. */
+function splitAtDots(paragraph: Paragraph): readonly Paragraph[] {
+  const [first, ...others] = paragraph.inlines;
+  if (first?.type !== 'text' || others.length > 0 || paragraph.role !== 'small') return [paragraph];
+  return first.value.split(dot).map((value) => ({ ...paragraph, inlines: [{ ...first, value }] }));
+}
+
+/** The axis is read from above, on every page; each row says its weight in all units. */
+function oneAxis(strip: Strip): Strip {
+  if (strip.axis === undefined) return strip;
+  const { bottom: _, ...axis } = strip.axis;
+  return { ...strip, axis };
+}
+
+/** Over a list of days stand words about a list, not about a calendar. */
+function reflowTopic(topic: Topic): Topic {
+  const calendar = topic.blocks.find((block): block is Calendar => block.type === 'calendar');
+  const blocks = reflowBlocks(topic.blocks);
+  return { ...topic, blocks, intro: calendar === undefined ? topic.intro : [introOf(calendar)] };
+}
+
+function introOf({ listed, origin }: Calendar): Paragraph {
+  return { type: 'paragraph', role: 'body', inlines: [{ type: 'text', value: listed }], origin };
+}

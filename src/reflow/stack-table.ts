@@ -1,0 +1,66 @@
+import type { Block, Inline, Paragraph, StripRow, Table, TableRow } from '../model/document.ts';
+
+/** A table as rows of words: what names a row, then each head with what stands under it. A band becomes a heading. */
+export function stackTable(table: Table): readonly Block[] {
+  return groupsOf(table.rows).flatMap(({ group, rows }): readonly Block[] => {
+    const strip = { type: 'strip', layout: 'text', rows: rows.map((row) => stackRow(table, row)) } as const;
+    const shown = rows.length === 0 ? [] : [{ ...strip, origin: table.origin }];
+    if (group === undefined) return shown;
+    return [{ type: 'heading', level: 3, text: group, origin: table.origin }, ...shown];
+  });
+}
+
+interface Group {
+  readonly group: string | undefined;
+  readonly rows: readonly TableRow[];
+}
+
+/** Rows by the band that they stand under. A band may be a row of its own. */
+function groupsOf(rows: readonly TableRow[]): readonly Group[] {
+  const groups: { group: string | undefined; rows: TableRow[] }[] = [];
+  for (const row of rows) {
+    if (row.group !== undefined || groups.length === 0) groups.push({ group: row.group, rows: [] });
+    if (row.cells.length > 0) groups.at(-1)?.rows.push(row);
+  }
+  return groups;
+}
+
+function stackRow({ columns }: Table, { cells, tag, origin }: TableRow): StripRow {
+  const [first = [], ...others] = cells;
+  const name = first.slice(0, 1).filter(({ inlines }) => inlines.every(isPlain));
+  const rest = first.slice(name.length);
+  const words = others.flatMap((cell, index) => labelled(columns[index + 1]?.label ?? '', cell));
+  return {
+    name: name.flatMap(({ inlines }) => inlines.map(({ value }) => value)).join(''),
+    ...(tag === undefined ? {} : { tag }),
+    words: [...rest, ...words],
+    origin,
+  };
+}
+
+/** A figure, and words that stand on rows of the evidence, keep what they are tied to: they never become a bare name. */
+function isPlain(inline: Inline): boolean {
+  return inline.type === 'text' && inline.statements === undefined && inline.language === undefined;
+}
+
+/** The head of a column and what stands under it, on one line where there is room. */
+function labelled(label: string, cell: readonly Paragraph[]): readonly Paragraph[] {
+  const [first, ...others] = cell;
+  if (first === undefined || label === '') return cell;
+  const bold = first.role === 'number' || first.role === 'strong';
+  const values = first.inlines.map((inline) => (bold ? { ...inline, bold } : inline));
+  const lead = text(/\p{P}$/u.test(label) ? `${label} ` : `${label}: `);
+  const goesOn = others.findIndex((other) => !isRemark(other));
+  const remarks = goesOn === -1 ? others : others.slice(0, goesOn);
+  const inlines = [lead, ...values, ...remarks.flatMap((remark) => [text(', '), ...remark.inlines])];
+  return [{ ...first, role: 'body', inlines }, ...others.slice(remarks.length)];
+}
+
+function text(value: string): Inline {
+  return { type: 'text', value };
+}
+
+/** Words under a figure that are no sentence of their own: at what time it was, which note is about it. */
+function isRemark({ role, inlines: [first] }: Paragraph): boolean {
+  return role === 'small' && first !== undefined && /^\p{Ll}/u.test(first.value);
+}

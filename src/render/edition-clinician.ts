@@ -1,0 +1,63 @@
+import { role } from './edition.ts';
+import type { Edition } from './edition.ts';
+import { standardEdition } from './edition-standard.ts';
+
+const small = role(8.5, 11, 400);
+
+/** The sheet for clinicians: small and close. Nothing a patient reads is ever set in it. */
+export const clinicianEdition: Edition = {
+  ...standardEdition,
+  edition: 'clinician',
+  density: 'clinician',
+  width: 532,
+  measure: 532,
+  type: {
+    decision: role(17, 20, 700),
+    pageTitle: role(17, 20, 700),
+    topic: role(10.5, 13, 700),
+    continued: role(10.5, 13, 700),
+    lean: role(10.5, 13, 700),
+    number: role(8.5, 11, 700),
+    smallHeading: role(9, 12, 700),
+    tableNumber: role(8.5, 11, 700),
+    lead: role(9, 12, 400),
+    body: small,
+    strong: role(8.5, 11, 700),
+    cell: small,
+    name: role(8.5, 11, 700),
+    tableHead: role(8.5, 11, 700),
+    small,
+    label: role(8.5, 11, 600),
+    labelStrong: role(8.5, 11, 700),
+    frameHead: role(10.5, 13, 700),
+    frameItem: small,
+    phone: role(10.5, 13, 700),
+    emergency: role(10.5, 13, 700),
+    dayNote: small,
+    fridgeTitle: role(17, 20, 700),
+    header: role(9, 12, 400),
+    footer: small,
+    edge: standardEdition.type.edge,
+  },
+  space: {
+    betweenTopics: 13,
+    afterCover: 13,
+    betweenBlocks: 8,
+    afterPageTitle: 5,
+    afterSmallHeading: 3,
+    topicRule: 0,
+    ruleToQuestion: 0,
+    questionToIntro: 2,
+    headToRows: 5,
+    betweenParagraphs: 3,
+    cellPadding: 2.3,
+    cellShrink: 0,
+    betweenSteps: 3,
+    betweenBullets: 2,
+    betweenNotes: 2,
+    noteAfterStrip: 4,
+    betweenFrames: 6,
+    frameShrink: 2,
+  },
+  rules: { tableHead: 1, tableTop: 0.6, row: 0.3, facts: 1.6 },
+};

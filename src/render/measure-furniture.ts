@@ -1,0 +1,123 @@
+import type { DocumentTree } from '../model/document.ts';
+import { pageNumberText } from '../model/tree-text.ts';
+import type { TypeRole } from './edition.ts';
+import { measureLines } from './text.tsx';
+import { editionOf } from './theme.ts';
+
+/** Points. */
+export const RULE_GAP = 7;
+export const RULE = 0.4;
+/** White between two texts that share a line. */
+export const BETWEEN = 12;
+/** White in the black tab at the top edge, and below it. */
+export const tabRoom = { above: 3.5, side: 12, below: 4 } as const;
+/** Of the width, at most so much goes to the text at the end of a line. */
+const MOST_AT_END = 0.6;
+
+function measure(text: string, role: TypeRole, width: number): { lines: number; width: number } {
+  const runs = [{ text, weight: role.weight }];
+  return measureLines({ runs, size: role.size, width, setting: 'filled' });
+}
+
+/** On one line, in points. */
+export function naturalWidth(text: string, role: TypeRole): number {
+  return Math.ceil(measure(text, role, 10_000).width) + 1;
+}
+
+export interface Sharing {
+  readonly start: { readonly text: string; readonly role: TypeRole };
+  readonly end: { readonly text: string; readonly role: TypeRole };
+}
+
+/** Widths of two texts that share a line. The end one is short; the start one takes more lines if it must. */
+export function shareLine({ end }: Sharing, width: number): { readonly start: number; readonly end: number } {
+  const endWidth = Math.min(naturalWidth(end.text, end.role), width * MOST_AT_END);
+  return { start: width - endWidth - BETWEEN, end: endWidth };
+}
+
+function fitsLine({ start, end }: Sharing, width: number): boolean {
+  return naturalWidth(start.text, start.role) + naturalWidth(end.text, end.role) + BETWEEN <= width;
+}
+
+function linesOf(pair: Sharing, width: number): number {
+  const widths = shareLine(pair, width);
+  return Math.max(
+    measure(pair.start.text, pair.start.role, widths.start).lines,
+    measure(pair.end.text, pair.end.role, widths.end).lines,
+  );
+}
+
+/** Where the furniture of a document's pages stands, in points from the edges of the paper; the same on all of them. */
+export interface FurnitureFrame {
+  readonly tabHeight: number;
+  readonly headerTop: number;
+  /** Whether name and title have a line each. */
+  readonly headerStacked: boolean;
+  readonly footerBottom: number;
+  /** Whether the last two texts of the footer share a line. */
+  readonly footerShares: boolean;
+  readonly bodyTop: number;
+  /** From the foot of the body to that of the paper. */
+  readonly belowBody: number;
+}
+
+type Tree = Pick<DocumentTree, 'audience' | 'edition' | 'furniture'>;
+
+/** Measures what stands around the body. Call loadFonts first. */
+export function measureFurniture(tree: Tree): FurnitureFrame {
+  const { type, page, width } = editionOf(tree);
+  const head = frameHead(tree);
+  const foot = footerLines(tree, width);
+  const footerBottom = foot.lines > page.footerLines ? page.tallFooter : page.footer;
+  const footerHeight = RULE_GAP + RULE + foot.lines * type.footer.lineHeight;
+  return {
+    ...head,
+    footerBottom,
+    footerShares: foot.shares,
+    belowBody: Math.max(page.belowBody, footerBottom + footerHeight + page.overFooter),
+  };
+}
+
+type Head = Pick<FurnitureFrame, 'tabHeight' | 'headerTop' | 'headerStacked' | 'bodyTop'>;
+
+function frameHead(tree: Tree): Head {
+  const { type, page, width, flow } = editionOf(tree);
+  const { tab, header } = tree.furniture;
+  const bold = { ...type.header, weight: 700 } as const;
+  const tabLines = tab === undefined ? 0 : measure(tab, bold, width - 2 * tabRoom.side).lines;
+  const tabHeight = tab === undefined ? 0 : tabLines * bold.lineHeight + 2 * tabRoom.above;
+  const headerTop = Math.max(page.header, tabHeight + tabRoom.below);
+  const pair = headerPair(header, type.header);
+  const headerStacked = flow === 'stacked' && !fitsLine(pair, width);
+  const stacked = [pair.start, pair.end].map(({ text, role }) => measure(text, role, width).lines);
+  const lines = headerStacked ? stacked.reduce((sum, count) => sum + count, 0) : linesOf(pair, width);
+  const bodyTop = Math.max(page.bodyTop, headerTop + lines * type.header.lineHeight + page.underHeader);
+  return { tabHeight, headerTop, headerStacked, bodyTop };
+}
+
+export function headerPair({ start, end }: DocumentTree['furniture']['header'], role: TypeRole): Sharing {
+  return { start: { text: start, role: { ...role, weight: 600 } }, end: { text: end, role } };
+}
+
+/** A number to call is never parted from what it is for by the end of a line. */
+export function tiedCall({ call }: DocumentTree['furniture']['footer']): string {
+  return call.replace(/ (?=[\d+])/g, '\u00a0');
+}
+
+/** The number of a page, and of how many, has three digits at most. */
+const widestNumber = 999;
+
+function footerLines(
+  { furniture, ...tree }: Tree,
+  width: number,
+): { readonly lines: number; readonly shares: boolean } {
+  const { footer: role } = editionOf(tree).type;
+  const { deferral, id } = furniture.footer;
+  const call = tiedCall(furniture.footer);
+  const number = pageNumberText(furniture, widestNumber, widestNumber);
+  const top = { start: { text: call, role }, end: { text: number, role: { ...role, weight: 700 } } } as const;
+  const last = { start: { text: deferral, role }, end: { text: id, role } };
+  const shares = fitsLine(last, width);
+  const own = [deferral, id].reduce((sum, text) => sum + measure(text, role, width).lines, 0);
+  return { lines: linesOf(top, width) + (shares ? 1 : own), shares };
+}
