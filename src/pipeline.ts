@@ -74,10 +74,8 @@ export async function finishPacket(
   const written = [open.files.case, open.files.clinic];
   const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments, written });
   if (!rendered.ok) return rendered;
-  const { pdf } = rendered.value;
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
-  const { caseReference, language } = packet;
-  const about = { name, caseReference, language, state, edition };
-  return success({ ...about, pdf, ...html, provenance, verification }, rendered.warnings);
+  const about = { name, caseReference: packet.caseReference, language: packet.language, state, edition };
+  return success({ ...about, pdf: rendered.value.pdf, ...html, provenance, verification }, rendered.warnings);
 }

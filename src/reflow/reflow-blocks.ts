@@ -44,8 +44,8 @@ function splitAtDots(paragraph: Paragraph): readonly Paragraph[] {
 /** The axis is read from above, on every page; each row says its weight in all units. */
 function oneAxis(strip: Strip): Strip {
   if (strip.axis === undefined) return strip;
-  const { bottom: _, ...axis } = strip.axis;
-  return { ...strip, axis };
+  const { min, max, today, top } = strip.axis;
+  return { ...strip, axis: { min, max, today, top } };
 }
 
 /** Over a list of days stand words about a list, not about a calendar. */

@@ -6,7 +6,7 @@ import { largeEdition } from './edition-large.ts';
 import { standardEdition } from './edition-standard.ts';
 import type { Edition, TypeRole } from './edition.ts';
 
-export type { Rules, Space, TypeRole, TypeScale, Weight } from './edition.ts';
+export type { TypeRole, Weight } from './edition.ts';
 
 export type { Direction } from '../pictures/palette.ts';
 export { palette } from '../pictures/palette.ts';

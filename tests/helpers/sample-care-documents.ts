@@ -93,6 +93,11 @@ interface Span {
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr'];
 
+/** Of a day to come in, the first note is what for. */
+function eventsOf(notes: readonly string[] = [], visit: boolean): CalendarDay['events'] {
+  return notes.map((words, at) => ({ words, comesIn: visit && at === 0 }));
+}
+
 function dayOf({ begins, notes = {}, visits = [] }: Span, index: number): CalendarDay {
   const [, month = '', date = ''] = addDays('2027-01-14', index).split('-');
   const number = String(Number(date));
@@ -102,7 +107,7 @@ function dayOf({ begins, notes = {}, visits = [] }: Span, index: number): Calend
     dated: addDays('2027-01-14', index),
     comesIn: visits.includes(index),
     notes: notes[index] ?? [],
-    events: (notes[index] ?? []).map((words, at) => ({ words, comesIn: at === 0 && visits.includes(index) })),
+    events: eventsOf(notes[index], visits.includes(index)),
     ...(stage === -1 ? {} : { stage }),
     origin,
   };

@@ -24,11 +24,11 @@ function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
   return urgency === 'now' && widest <= theme.width / 2 ? emergency : phone;
 }
 
-function labelWidth(phones: readonly Phone[], { type, scale }: Theme): number {
+function labelWidth(phones: readonly Phone[], { type, flow }: Theme): number {
   const widths = phones.map(({ label }) => {
     if (label === undefined) return 0;
     const whole = widthOnLine(label, type.small);
-    return whole <= WIDEST_LABEL * scale ? whole + 1 : widthInLines(label, 2, type.small);
+    return flow === 'stacked' || whole <= WIDEST_LABEL ? whole + 1 : widthInLines(label, 2, type.small);
   });
   return Math.ceil(Math.max(0, ...widths));
 }

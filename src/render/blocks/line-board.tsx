@@ -4,7 +4,7 @@ import { rowDirection } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { pictureSizes } from '../picture-sizes.ts';
 import { ContinuedHead } from './continued-head.tsx';
-import { groupRows } from './unit-parts.ts';
+import { groupHighRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 import { WeightPicture } from './weight-picture.tsx';
 
@@ -34,5 +34,5 @@ export function lineBoardUnits(block: OfType<'line-board'>, place: Place): reado
     keepWithNext: false,
     ...(place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> }),
   }));
-  return groupRows(units, key);
+  return groupHighRows(units, key, theme.flow === 'stacked');
 }

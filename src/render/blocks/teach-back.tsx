@@ -42,11 +42,16 @@ function roomOf(question: Paragraph, width: number, theme: Theme): QuestionRoom 
   return { width, height: set.lines * role.lineHeight };
 }
 
+/** In large print the boxes always stand under their question. */
+function standsBeside(boxes: readonly string[], room: number, { flow }: Theme): boolean {
+  return flow === 'beside' && boxes.length > 0 && room >= LEAST_QUESTION;
+}
+
 /** The question, and at the end of its line the boxes that say how the answer went. */
 function Question({ theme, question, boxes, lines }: QuestionProps): ReactElement {
   const { direction, width, type } = theme;
   const taken = boxedWordsWidth({ theme, words: boxes, lines: BOX_LINES });
-  const beside = theme.flow === 'beside' && boxes.length > 0 && width - taken - GAP >= LEAST_QUESTION;
+  const beside = standsBeside(boxes, width - taken - GAP, theme);
   const room = roomOf(question, beside ? width - taken - GAP : width, theme);
   // The lines to write on begin under the question; the words of the boxes may reach down beside the first.
   const overlap = beside ? Math.max(0, BOX_LINES * type.cell.lineHeight - room.height) : 0;

@@ -45,6 +45,14 @@ export function groupRows(units: readonly Unit[], group: string): readonly Unit[
   }));
 }
 
+/**
+ * The same for rows of which two may not fit a page together with their heading: where `high`, one row stands with the
+ * heading, and no row is bound to another.
+ */
+export function groupHighRows(units: readonly Unit[], group: string, high: boolean): readonly Unit[] {
+  return high ? units.map((unit) => ({ ...unit, group })) : groupRows(units, group);
+}
+
 /** Binds the last unit of a list to what follows. */
 export function keepLast(units: readonly Unit[]): readonly Unit[] {
   return units.map((unit, index) => (index === units.length - 1 ? { ...unit, keepWithNext: true } : unit));

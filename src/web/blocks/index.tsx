@@ -12,7 +12,7 @@ import { coverBlock, headingBlock, paragraphBlock } from './prose.tsx';
 import { answersBlock, sayBlock } from './sentence.tsx';
 import { stripBlock } from './strip.tsx';
 import { tableBlock } from './table.tsx';
-import { checklistBlock, mattersBlock, talkBlock, teachBackBlock } from './tick-tables.tsx';
+import { checklistBlock, mattersBlock, talkBlock, teachBackBlock, tickItemsBlock } from './tick-tables.tsx';
 import { warningBlock } from './warning-frames.tsx';
 import { lineBoardBlock } from './weight-lines.tsx';
 
@@ -42,6 +42,7 @@ const elementsByType: { readonly [T in Block['type']]: (block: OfType<T>, place:
   asides: asidesBlock,
   calendar: calendarBlock,
   checklist: checklistBlock,
+  'tick-items': tickItemsBlock,
   talk: talkBlock,
   'teach-back': teachBackBlock,
   signatures: signaturesBlock,

@@ -141,3 +141,21 @@ export function teachBackBlock(
     </ul>
   );
 }
+
+/** Things to tick as large print has them: what is to be ticked or written stands under its words. */
+export function tickItemsBlock({ items }: OfType<'tick-items'>, place: Place): ReactElement {
+  return (
+    <div className="tick-items">
+      {items.map(({ box, words, boxes, line }, index) => (
+        <div key={index} className={box ? 'item with-box' : 'item'}>
+          {box ? <TickBox place={place} /> : null}
+          <div>
+            {words.length === 0 ? <WritingLines count={1} /> : <Paragraphs paragraphs={words} place={place} />}
+            <BoxedWords words={boxes} place={place} />
+            {line === undefined ? null : <p>{line}</p>}
+          </div>
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -2,7 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { Unit } from '../../unit.ts';
 import { ContinuedHead } from '../continued-head.tsx';
 import { BodyView } from '../drawing.tsx';
-import { groupRows } from '../unit-parts.ts';
+import { groupHighRows } from '../unit-parts.ts';
 import type { OfType, Place } from '../unit-parts.ts';
 
 const BETWEEN = 16;
@@ -22,5 +22,5 @@ export function stackedDrawingUnits(block: OfType<'drawing'>, place: Place): rea
     keepWithNext: false,
     ...(title === undefined ? {} : { continuation: <ContinuedHead place={place} /> }),
   }));
-  return groupRows(units, key);
+  return groupHighRows(units, key, true);
 }

@@ -1,15 +1,16 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Strip, StripRow } from '../../../model/document.ts';
+import { measureLines } from '../../text.tsx';
 import { palette, strip as sizes } from '../../theme.ts';
 import type { Theme } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
 import { ContinuedHead } from '../continued-head.tsx';
-import { Hairline, Paragraphs, Words, stripRole } from '../primitives.tsx';
+import { Hairline, Paragraphs, Words, runsFor, stripRole } from '../primitives.tsx';
 import { StripPicture, pictureInset, pictureWidth } from '../strip-picture.tsx';
 import { AxisLines } from '../strip-row.tsx';
 import { Tag } from '../tag.tsx';
-import { groupRows } from '../unit-parts.ts';
+import { groupHighRows } from '../unit-parts.ts';
 import type { OfType, Place } from '../unit-parts.ts';
 import { StackedAxis } from './axis.tsx';
 
@@ -125,6 +126,23 @@ function SpacedRow({ ruled, ...props }: RowProps & { readonly ruled: boolean }):
   );
 }
 
+/** Two rows of at most so much fit a page under any heading with its sentences. */
+const MOST_BOUND = 170;
+
+function isHigh({ words }: StripRow, theme: Theme): boolean {
+  const heights = words.map(({ inlines, role }) => {
+    const type = stripRole(theme, role);
+    const set = {
+      runs: runsFor(inlines, type),
+      size: type.size,
+      width: theme.width,
+      setting: 'filled',
+    } as const;
+    return measureLines(set).lines * type.lineHeight;
+  });
+  return heights.reduce((sum, height) => sum + height, theme.type.name.lineHeight) > MOST_BOUND;
+}
+
 function isPictured({ layout }: Strip): boolean {
   return layout === 'range' || layout === 'people';
 }
@@ -156,7 +174,7 @@ export function stackedStripUnits(block: OfType<'strip'>, place: Place): readonl
     ...(isPictured(block) ? {} : { divisible: true }),
     ...repeated,
   }));
-  const grouped = groupRows(units, key);
+  const grouped = groupHighRows(units, key, isPictured(block) || rows.some((row) => isHigh(row, theme)));
   if (scale === undefined || rows.length === 0) return grouped;
   const head: Unit = {
     key: `${key}.axis`,

@@ -4,7 +4,7 @@ import { viewDrawing } from '../../../../src/compose/view/view-drawing.ts';
 import { makeWords } from '../../../../src/compose/view/words.ts';
 import { drawnWidth } from '../../../../src/model/drawing.ts';
 import type { DrawnView } from '../../../../src/model/drawing.ts';
-import { measureIn } from '../../../../src/pictures/place-view.ts';
+import { labelMeasure, measureIn } from '../../../../src/pictures/place-view.ts';
 import type { PlacedLabel, PlacedView } from '../../../../src/pictures/place-view.ts';
 import { placeInType } from '../../../../src/render/blocks/drawing-labels.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
@@ -108,6 +108,11 @@ describe('the drawings that are shipped', () => {
       )
       .map(({ label }) => label.text);
     expect(wide).toEqual([]);
+  });
+
+  it('keep six points free between a label and the drawing', () => {
+    expect(labelMeasure).toBe(62);
+    expect(measureIn(pictureSizes['large-print'].body)).toBe(139);
   });
 
   it('fit the width of a page in large print', async () => {

@@ -1,0 +1,67 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { composePacket } from '../../src/compose-packet.ts';
+import { identifyPacket } from '../../src/identify-packet.ts';
+import type { DocumentTree } from '../../src/model/document.ts';
+import { reflowPacket } from '../../src/reflow/index.ts';
+import { loadFonts } from '../../src/render/fonts.ts';
+import { demand, exampleLanguages, openExample } from '../helpers/example-packets.ts';
+import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
+import { textFaults } from '../helpers/text-faults.ts';
+import { textsUnder } from '../helpers/text-sizes.ts';
+
+const asksForLargePrint = (text: string): string =>
+  text.replace(/^patient:$/m, 'patient:\n  large_print: true');
+
+async function treesOf(
+  reference: string,
+  language: string,
+  change?: (text: string) => string,
+): Promise<readonly DocumentTree[]> {
+  const { prepared, open } = await openExample(reference, change);
+  const identity = identifyPacket(prepared, open, language);
+  const packet = demand(composePacket(prepared, open, identity));
+  return reflowPacket(packet, identity.edition).documents;
+}
+
+beforeAll(async () => {
+  await loadFonts();
+  await treesOf('QB-1141', 'en');
+}, 180_000);
+
+/** A comparison of five choices with pictures, one without figures, every other document, a packet of going home. */
+const largePages = ['QB-1041', 'QB-0983', 'QB-1128', 'QB-1141'].flatMap((reference) =>
+  exampleLanguages.flatMap((language) =>
+    (['letter', 'a4'] as const).map((paper) => ({ reference, language, paper })),
+  ),
+);
+
+describe('the pages in large print', () => {
+  it.each(largePages)(
+    'of $reference in $language on $paper keep the same rules, and hold no text under 18 points',
+    async ({ reference, language, paper }) => {
+      const trees = await treesOf(reference, language, asksForLargePrint);
+      const plans = await planPagesOf(trees.map((tree) => ({ ...tree, paper })));
+      const faults: string[] = [];
+      for (const plan of plans) {
+        const found = [...pageFaults(plan), ...(await textFaults(plan))];
+        faults.push(...found.map((fault) => `${plan.draft.tree.kind}: ${fault}`));
+      }
+      expect(faults).toEqual([]);
+      const forPatients = plans.filter(({ draft }) => draft.tree.audience === 'patient');
+      expect(forPatients.length).toBeGreaterThan(2);
+      expect(forPatients.flatMap((plan) => textsUnder(plan, 18))).toEqual([]);
+    },
+    180_000,
+  );
+});
+
+describe('a text that is too small for large print', () => {
+  it('is found: the standard edition has many, in the body and around it', async () => {
+    const plans = await planPagesOf(await treesOf('QB-1141', 'en'));
+    const small = plans.flatMap((plan) => textsUnder(plan, 18));
+    expect(small.length).toBeGreaterThan(100);
+    expect(small).toContainEqual(expect.stringMatching(/^Page 1 of/));
+    expect(plans.flatMap((plan) => textsUnder(plan, 12))).toEqual([]);
+  });
+});

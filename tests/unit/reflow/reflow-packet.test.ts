@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Block, Paragraph, Table } from '../../../src/model/document.ts';
+import { expectedText } from '../../../src/model/tree-text.ts';
+import { reflowPacket } from '../../../src/reflow/index.ts';
+import { recordsOf, statementsOf } from '../../../src/provenance/records-of-document.ts';
+import { sixWeeks } from '../../helpers/sample-care-documents.ts';
+import { clinicianTree, para, sampleAxis, sampleTrees } from '../../helpers/sample-documents.ts';
+import { figure, paragraph, smallTree } from '../../helpers/small-tree.ts';
+
+const origin = 'a:1';
+const packetOf = (documents: Parameters<typeof reflowPacket>[0]['documents']) => ({
+  caseReference: 'PE-0417',
+  language: 'en',
+  title: 't',
+  author: 'a',
+  documents,
+});
+
+function largeOf(...blocks: readonly Block[]): readonly Block[] {
+  const [tree] = reflowPacket(packetOf([smallTree(blocks)]), 'large-print').documents;
+  return tree?.blocks ?? [];
+}
+
+const wordsOf = (paragraphs: readonly Paragraph[]): readonly string[] =>
+  paragraphs.map(({ inlines }) =>
+    inlines.map(({ value, bold }) => (bold === true ? `*${value}*` : value)).join(''),
+  );
+
+function rowsOf(block: Block | undefined): readonly (readonly string[])[] {
+  if (block?.type !== 'strip') throw new Error('not a strip');
+  return block.rows.map(({ name, tag, words }) => [
+    name,
+    ...(tag === undefined ? [] : [tag]),
+    ...wordsOf(words),
+  ]);
+}
+
+const table: Table = {
+  type: 'table',
+  layout: 'choices',
+  origin,
+  columns: [{ label: '' }, { label: 'A leak' }, { label: 'Can it be undone?' }],
+  rows: [
+    {
+      origin,
+      tag: 'Under study',
+      cells: [
+        [para('Sleeve', 'strong')],
+        [
+          paragraph(origin, [figure('2', 'sleeve/leak/30d', ['sleeve.leak.30d.a'])]),
+          para('at 60 days, note 1', 'small'),
+        ].map((one, index) => (index === 0 ? { ...one, role: 'number' as const } : one)),
+        [para('No')],
+      ],
+    },
+    {
+      origin,
+      cells: [
+        [para('Bypass')],
+        [para('not known'), para('The study does not say.', 'small')],
+        [para('Partly')],
+      ],
+    },
+  ],
+};
+
+describe('a packet in large print', () => {
+  it('leaves every packet of the standard edition, and the sheet for clinicians, as it is', () => {
+    const packet = packetOf([...sampleTrees, clinicianTree]);
+    expect(reflowPacket(packet, 'standard')).toBe(packet);
+    expect(reflowPacket(packet, 'large-print').documents.at(-1)).toBe(clinicianTree);
+  });
+
+  it('says of each document for a patient that it is large print', () => {
+    const { documents } = reflowPacket(packetOf(sampleTrees), 'large-print');
+    for (const tree of documents)
+      expect([tree.kind, tree.edition]).toEqual([
+        tree.kind,
+        tree.audience === 'patient' ? 'large-print' : undefined,
+      ]);
+  });
+
+  it('sets each column of a table under the name of its row, the head before the value', () => {
+    expect(rowsOf(largeOf(table)[0])).toEqual([
+      ['Sleeve', 'Under study', 'A leak: *2*, at 60 days, note 1', 'Can it be undone? No'],
+      ['Bypass', 'A leak: not known', 'The study does not say.', 'Can it be undone? Partly'],
+    ]);
+  });
+
+  it('keeps every figure of a table tied to its record, also one in the first cell', () => {
+    const named: Table = {
+      ...table,
+      rows: [
+        {
+          origin,
+          cells: [
+            [paragraph(origin, [figure('7', 'x/leak/30d', ['x.leak.30d.a'])])],
+            [para('a')],
+            [para('b')],
+          ],
+        },
+      ],
+    };
+    const before = smallTree([table, named]);
+    const [after = before] = reflowPacket(packetOf([before]), 'large-print').documents;
+    expect(recordsOf(after)).toEqual(recordsOf(before));
+    expect(recordsOf(after)).toHaveLength(2);
+    expect(statementsOf(after)).toEqual(statementsOf(before));
+    expect(rowsOf(largeOf(named)[0])).toEqual([['', '7', 'A leak: a', 'Can it be undone? b']]);
+  });
+
+  it('makes a heading of a band, over the rows that it names', () => {
+    const [first, ...others] = table.rows;
+    const band = { origin, group: 'In the first month', cells: [] };
+    const blocks = largeOf({ ...table, rows: [...(first === undefined ? [] : [first]), band, ...others] });
+    expect(blocks.map(({ type }) => type)).toEqual(['strip', 'heading', 'strip']);
+    expect(blocks[1]).toMatchObject({ level: 3, text: 'In the first month' });
+    expect(rowsOf(blocks[2]).map(([name]) => name)).toEqual(['Bypass']);
+  });
+
+  it('lists the days of a calendar on which something is new, under words about a list', () => {
+    const intro = [para('A black date is a day to come in.')];
+    const [topic] = largeOf({ type: 'topic', question: 'When?', intro, blocks: [sixWeeks], origin });
+    if (topic?.type !== 'topic') throw new Error('not a topic');
+    expect(wordsOf(topic.intro)).toEqual([sixWeeks.listed]);
+    const days = sixWeeks.weeks.flat().flatMap((day) => (day === null ? [] : [day]));
+    const rows = rowsOf(topic.blocks[0]);
+    const isNew = days.filter(
+      ({ events, stage }, index) =>
+        events.length > 0 || (stage !== undefined && stage !== days[index - 1]?.stage),
+    );
+    expect(isNew.length).toBeGreaterThan(5);
+    expect(rows.map(([date]) => date)).toEqual(isNew.map(({ dated }) => dated));
+    // Every stage once, with its dates; every event.
+    const printed = rows.flat().join('\n').replaceAll('*', '');
+    for (const { dated } of sixWeeks.stages) expect(printed.split(dated)).toHaveLength(2);
+    for (const { events } of days) for (const { words } of events) expect(printed).toContain(words);
+    const visits = days.flatMap(({ events }) =>
+      events.filter(({ comesIn }) => comesIn).map(({ words }) => words),
+    );
+    expect(visits.length).toBeGreaterThan(0);
+    for (const words of visits) expect(rows.flat().join('\n')).toContain(`*${words}*`);
+  });
+
+  it('stacks what is to be ticked: a box for each date that is due, and none for another', () => {
+    const [list] = largeOf({
+      type: 'checklist',
+      head: '',
+      box: false,
+      columns: ['3 months', '6 months'],
+      rows: [{ name: 'Iron', detail: [para('45 mg')], due: [false, true], origin }],
+      origin,
+    });
+    if (list?.type !== 'tick-items') throw new Error('not a list to tick');
+    expect(list.items.map(({ words, boxes, box }) => [...wordsOf(words), ...boxes, box])).toEqual([
+      ['Iron', '45 mg', '6 months', false],
+    ]);
+  });
+
+  it('asks every point that matters, and leaves as many lines for one’s own', () => {
+    const [list] = largeOf({
+      type: 'matters',
+      columns: ['A lot', 'Not much'],
+      statements: [para('I want to see my children grow up.')],
+      blanks: 2,
+      origin,
+    });
+    if (list?.type !== 'tick-items') throw new Error('not a list to tick');
+    expect(list.items.map(({ words }) => words.length)).toEqual([1, 0, 0]);
+    expect(list.items.every(({ boxes }) => boxes.join() === 'A lot,Not much')).toBe(true);
+  });
+
+  it('keeps the box and the line for initials under each point of the talk', () => {
+    const [list] = largeOf({
+      type: 'talk',
+      columns: { box: 'Explained', line: 'My initials' },
+      statements: [para('What is done.'), para('Who treats me.')],
+      origin,
+    });
+    const texts = expectedText(smallTree(list === undefined ? [] : [list])).map(({ text }) => text);
+    expect(texts).toEqual([
+      'What is done.',
+      'Explained',
+      'My initials',
+      'Who treats me.',
+      'Explained',
+      'My initials',
+    ]);
+  });
+
+  it('has one axis over the bars, and takes names that a dot divides apart', () => {
+    const strip = { type: 'strip', layout: 'range', axis: sampleAxis, rows: [], origin } as const;
+    expect(sampleAxis.bottom).toBeDefined();
+    expect(largeOf(strip)[0]).toMatchObject({ axis: { min: sampleAxis.min, top: sampleAxis.top } });
+    expect(largeOf(strip)[0]).not.toHaveProperty('axis.bottom');
+    const lines = largeOf(para('Clinic of the North · For Teodora', 'small'));
+    expect(wordsOf(lines.filter((block) => block.type === 'paragraph'))).toEqual([
+      'Clinic of the North',
+      'For Teodora',
+    ]);
+  });
+});
