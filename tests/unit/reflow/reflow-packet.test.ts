@@ -175,7 +175,7 @@ describe('a packet in large print', () => {
     const [list] = largeOf({
       type: 'talk',
       columns: { box: 'Explained', line: 'My initials' },
-      statements: [para('What is done.'), para('Who treats me.')],
+      statements: [[para('What is done.')], [para('Who treats me.')]],
       origin,
     });
     const texts = expectedText(smallTree(list === undefined ? [] : [list])).map(({ text }) => text);
