@@ -63,19 +63,18 @@ export async function finishPacket(
   open: OpenCase,
   { name, identity, packet: composed }: Composed,
 ): Promise<Result<FinishedPacket>> {
-  const { state, edition } = identity;
   const page = open.html === true ? makeHtml(composed, identity) : null;
   if (page?.ok === false) return page;
   const html = page === null ? {} : { html: page.value };
-  const packet = reflowPacket(composed, edition);
+  const packet = reflowPacket(composed, identity.edition);
   const provenance = recordProvenance({ ...identity, ...html, packet });
   const attachments = [attachRecord(provenance)];
-  const producer = `plainleaf ${program.version}`;
-  const written = [open.files.case, open.files.clinic];
-  const rendered = await renderPdf(packet, { createdOn: open.date, producer, attachments, written });
+  const made = { createdOn: open.date, producer: `plainleaf ${program.version}`, attachments };
+  const rendered = await renderPdf(packet, { ...made, written: [open.files.case, open.files.clinic] });
   if (!rendered.ok) return rendered;
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
-  const about = { name, caseReference: packet.caseReference, language: packet.language, state, edition };
+  const { caseReference, language } = packet;
+  const about = { name, caseReference, language, state: identity.state, edition: identity.edition };
   return success({ ...about, pdf: rendered.value.pdf, ...html, provenance, verification }, rendered.warnings);
 }

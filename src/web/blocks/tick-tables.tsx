@@ -150,7 +150,11 @@ export function tickItemsBlock({ items }: OfType<'tick-items'>, place: Place): R
         <div key={index} className={box ? 'item with-box' : 'item'}>
           {box ? <TickBox place={place} /> : null}
           <div>
-            {words.length === 0 ? <WritingLines count={1} /> : <Paragraphs paragraphs={words} place={place} />}
+            {words.length === 0 ? (
+              <WritingLines count={1} />
+            ) : (
+              <Paragraphs paragraphs={words} place={place} />
+            )}
             <BoxedWords words={boxes} place={place} />
             {line === undefined ? null : <p>{line}</p>}
           </div>
