@@ -30,6 +30,12 @@ let ready: Promise<Prepared> | undefined;
 
 /** Opens a person of the folder with the clinic where their surgeon works. */
 export async function openPerson(slug: string): Promise<GoldenPerson> {
+  const { prepared, open } = await openUnprinted(slug);
+  return { slug, open, printed: findPrinted(prepared, open) };
+}
+
+/** The same, without composing a page. */
+export async function openUnprinted(slug: string): Promise<{ prepared: Prepared; open: OpenCase }> {
   ready ??= prepare(createNodeWorkspace(), root).then(demand);
   const prepared = await ready;
   const read = (file: string): { file: string; text: string } => ({
@@ -40,7 +46,7 @@ export async function openPerson(slug: string): Promise<GoldenPerson> {
   const abroad = source.text.includes('surgeon: harrow');
   const clinic = read(abroad ? 'tests/golden/comparison/clinics/metric.yaml' : 'examples/clinic.yaml');
   const open = demand(openCase(prepared, { files: { case: source, clinic }, date: testDay }));
-  return { slug, open, printed: findPrinted(prepared, open) };
+  return { prepared, open };
 }
 
 function findPrinted(prepared: Prepared, open: OpenCase): ReadonlyMap<string, readonly string[]> {

@@ -20,18 +20,22 @@ export interface RowSource {
 
 /**
  * The figures of two options at each time: those of the pages, unless they come from two studies and one study gives
- * both. Times at which one of the two is not known say nothing.
+ * both; of an option that is none of the case, such as doing nothing more, no page shows any. Times at which one of the
+ * two is not known say nothing.
  */
 export function readFigures(
   pair: DeskPair,
   outcome: string,
   { source, windows }: { readonly source: RowSource; readonly windows: readonly TimeWindow[] },
 ): readonly Hint[] {
+  const both = [pair.mine, pair.theirs];
   return windows.flatMap((window) => {
-    const shown = hintOf(pair, buildTopicRow(source.desks, source.plans, { outcome, window }));
+    const read = (desks: readonly OptionDesk[]): Hint | undefined =>
+      hintOf(pair, buildTopicRow(desks, source.plans, { outcome, window }));
+    if (both.some((desk) => !source.desks.includes(desk))) return read(both) ?? [];
+    const shown = read(source.desks);
     if (shown === undefined || shown.stands.basis === 'one-study') return shown ?? [];
-    const desks = [pair.mine, pair.theirs];
-    const alone = hintOf(pair, buildTopicRow(desks, source.plans, { outcome, window }));
+    const alone = read(both);
     return alone?.stands.basis === 'one-study' ? alone : shown;
   });
 }

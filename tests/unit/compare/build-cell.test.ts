@@ -362,6 +362,18 @@ describe('the count of this surgeon', () => {
     });
   });
 
+  it('of two as near is that of the later years, then that of more people', () => {
+    const results = [
+      { ...result, from: '2015-01', to: '2020-12', events: 5 },
+      { ...result, n: 100, events: 7 },
+      result,
+    ];
+    for (const list of [results, [...results].reverse()])
+      expect(cellOf(compareWell([leak('a')], {}, makeClinic({ results: list })))).toMatchObject({
+        own: { events: 1, n: 212, to: '2025-12' },
+      });
+  });
+
   it('does not stand beside a second operation or at another time', () => {
     const after = leak('a', { people: { ...people, indication: 'after-band' } });
     const second: CaseChanges = {

@@ -66,6 +66,25 @@ describe('two comparisons', () => {
     expect(person.map(({ id }) => id)).toEqual(['weightKg', 'bmi']);
   });
 
+  it('differ in the course of weight of one study of an option, not of another', () => {
+    const courseOf = (study: string, option: string, points: readonly number[]) => ({
+      option,
+      study,
+      points: points.map((months) => ({ months })),
+    });
+    const holding = (...courses: readonly object[]): ComparisonTable =>
+      ({ ...table(), weight: { ...table().weight, courses } }) as ComparisonTable;
+    const kept = [courseOf('a', 'sleeve', [12, 60]), courseOf('a', 'bypass', [12, 60])];
+    const before = holding(...kept, courseOf('b', 'sleeve', [12, 24]));
+    const after = holding(...kept, courseOf('b', 'sleeve', [12, 36]));
+    expect(compareTables(before, after)).toMatchObject({
+      courses: [
+        { before: { study: 'b', points: [{}, { months: 24 }] }, after: { points: [{}, { months: 36 }] } },
+      ],
+      elsewhere: [],
+    });
+  });
+
   it('name the property of the lead that differs', () => {
     const [first, second] = [table(), table()];
     const swapped = JSON.parse(
@@ -90,6 +109,7 @@ describe('two comparisons', () => {
     expect(difference.options[0]?.after).not.toHaveProperty('stay');
     expect(difference.cautions).toMatchObject([{ id: 'reflux-sleeve', before: null }]);
     expect(difference.notes).toEqual([{ id: 'under-35', before: null, after: 'under-35' }]);
+    expect(difference.elsewhere).toEqual([]);
     const other = { ...after, weight: { ...after.weight, mainMonths: 24 } };
     expect(compareTables(after, other).horizon).toEqual([{ id: 'main', before: 60, after: 24 }]);
     const [topic, ...topics] = after.topics;

@@ -184,6 +184,21 @@ describe('weight', () => {
     expect(compareWell([]).weight.mainMonths).toBe(60);
   });
 
+  it('is followed in the study that gives the main figure of the same option, not of another', () => {
+    const of = (option: string, study: string, months: number): EvidenceRecord =>
+      makeWeightRecord({ id: `${option}.${study}.${months}`, option, study, time: { months, basis: 'at' } });
+    const { courses } = compareWell([
+      of('sleeve', 'first', 12),
+      of('sleeve', 'first', 60),
+      of('bypass', 'second', 24),
+      of('bypass', 'second', 60),
+    ]).weight;
+    expect(courses.map(({ option, study }) => `${option} ${study}`)).toEqual([
+      'sleeve first',
+      'bypass second',
+    ]);
+  });
+
   it('keeps the true time of the study', () => {
     const cell = compareWell([at(17)]).weight.over[0]?.cells[0];
     expect(cell).toMatchObject({ asked: { months: 12 }, lead: { horizon: { months: 17 }, timeBasis: 'at' } });

@@ -328,6 +328,18 @@ describe('getting better', () => {
     );
   });
 
+  it('is held against doing nothing more even if that is no option of the case', () => {
+    const untreated = makeRecord({
+      ...share('usual-care', 'diabetes-remission', 100),
+      people: { indication: 'none', bmi: { low: 35, high: 60 }, diabetes: 'mixed' },
+    });
+    const changes = { ...diabetes, decision: { options: ['sleeve', 'bypass'] } };
+    const records = [untreated, share('sleeve', 'diabetes-remission', 460)];
+    expect(check('diabetes-better', { changes, records }).findings).toMatchObject([
+      { untreated: { other: 'no-operation', result: 'yes' } },
+    ]);
+  });
+
   it('in a few proves nothing where it is not known', () => {
     const few = [share('sleeve', 'diabetes-remission', 90)];
     expect(check('diabetes-better', { changes: diabetes, records: few }).verdict).toBe('cannot-tell');
