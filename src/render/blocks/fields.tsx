@@ -6,6 +6,7 @@ import { measureLines } from '../text.tsx';
 import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { ContinuedHead } from './continued-head.tsx';
 import { Drawing, Hairline, Words, runsFor } from './primitives.tsx';
 import type { OfType, Place } from './unit-parts.ts';
 
@@ -195,6 +196,8 @@ function OneLine(props: FieldRowProps): ReactElement {
 /** Rows to sign in, kept together; see sequence.ts for what they are kept with. */
 export function signatureUnits(block: OfType<'signatures'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
+  // In large print not all rows fit one page; nobody should meet lines to sign without a word on what they are for.
+  const repeated = place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> };
   return block.rows.map((row, index) => ({
     key: `${key}.row.${index}`,
     origin: row.origin,
@@ -211,5 +214,6 @@ export function signatureUnits(block: OfType<'signatures'>, place: Place): reado
     ...(index === 0 ? {} : { gapShrink: BETWEEN_SHRINK }),
     keepWithNext: index < block.rows.length - 1,
     group: key,
+    ...repeated,
   }));
 }
