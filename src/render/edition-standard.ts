@@ -64,7 +64,7 @@ export const standardEdition: Edition = {
   page: {
     bodyTop: 60,
     belowBody: 82,
-    underHeader: -2,
+    underHeader: 8,
     footerLines: 2,
     header: 32,
     footer: 28,

@@ -5,7 +5,6 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
 import type { PacketTree, PdfAttachment, RenderedPacket } from '../model/packet.ts';
 import { checkGlyphs } from './check-glyphs.ts';
-import { clearBody } from './clear-body.ts';
 import { loadFonts } from './fonts.ts';
 import { checkFit, draftDocument, galleyOf, makePage, planDocument } from './make-up.ts';
 import type { DocumentDraft, PlannedDocument, SetDocument } from './make-up.ts';
@@ -64,23 +63,14 @@ export async function renderPacket(
   return success({ pdf, pages: planned.flatMap(pageNumbers) });
 }
 
-/**
- * Every document as one column, and the page that it will stand on: its body is what header and footer leave, which are
- * tried with numbers of two digits. All in one pass. Call loadFonts first.
- */
+/** Every document as one column. All in one pass. Call loadFonts first. */
 export async function setDocuments(
   trees: readonly DocumentTree[],
-  { blockUnits, pageFurniture }: Appearance,
+  { blockUnits }: Pick<Appearance, 'blockUnits'>,
 ): Promise<readonly SetDocument[]> {
   const drafts = trees.map((tree) => draftDocument(tree, blockUnits(tree)));
-  const tried = drafts.map((draft) => pageGalley(draft, pageFurniture(draft.tree, 88, 88)));
-  const set = await setGalleys([...drafts.map(galleyOf), ...tried]);
-  return drafts.map((draft, index) => {
-    const furniture = set[drafts.length + index]?.[0];
-    const { geometry } = draft;
-    const cleared = furniture === undefined ? geometry : clearBody(geometry, furniture.node);
-    return { draft: { ...draft, geometry: cleared }, blocks: set[index] ?? [] };
-  });
+  const set = await setGalleys(drafts.map(galleyOf));
+  return drafts.map((draft, index) => ({ draft, blocks: set[index] ?? [] }));
 }
 
 async function openFonts(folder: string | undefined): Promise<Result<void>> {
