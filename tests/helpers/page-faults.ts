@@ -1,6 +1,5 @@
 import type { DocumentTree } from '../../src/model/document.ts';
 import { blockUnits } from '../../src/render/blocks/index.tsx';
-import { pageFurniture } from '../../src/render/furniture.tsx';
 import { isText } from '../../src/render/layout-node.ts';
 import type { SetNode } from '../../src/render/layout-node.ts';
 import { makePage, planDocument } from '../../src/render/make-up.ts';
@@ -26,7 +25,7 @@ interface Piece {
 
 /** Documents as the product sets them, each as one column. Call loadFonts first. */
 export function setAsProduct(trees: readonly DocumentTree[]): Promise<readonly SetDocument[]> {
-  return setDocuments(trees, { blockUnits, pageFurniture });
+  return setDocuments(trees, { blockUnits });
 }
 
 /** Documents as the product lays them out and makes up their pages, without painting them. Call loadFonts first. */

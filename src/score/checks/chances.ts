@@ -106,8 +106,9 @@ export const countsOfPeople: Check = (pages) => {
 };
 
 /**
- * No cell with a figure has a time of its own, or the page says over them why some have: that no study of people like the
- * reader fits the time. Weights at further times, each with its time before it, are no comparison.
+ * No cell with a figure has a time of its own: then all options of a column were looked at after the same time. Where no
+ * study fits that time, the page says so, but the item is not met. Weights at further times, each with its time before
+ * it, are no comparison.
  */
 export const sameTime: Check = (pages) => {
   const time = timeForms(pages);
@@ -125,7 +126,7 @@ export const sameTime: Check = (pages) => {
   const rowsOf = ({ block }: Board): readonly (readonly Paragraph[])[] =>
     block.type === 'strip' ? block.rows.map(({ words }) => words) : block.rows.flatMap(({ cells }) => cells);
   return unless(
-    all.filter((board) => rowsOf(board).some(other) && !saysWhyApart(pages, board)),
+    all.filter((board) => rowsOf(board).some(other)),
     all.filter((board) => rowsOf(board).some(hasFigure)),
   );
 };
@@ -135,17 +136,6 @@ function agesOf({ locale }: Pages): { readonly isSaidIn: (paragraph: Paragraph) 
   const keys = ['age-outside', 'age-outside-high', 'age-outside-range', 'adults-only', 'age-unknown'];
   const forms = keys.map((key) => wordsOf(locale, `missing.near.${key}`, ['low', 'high', 'yours']));
   return { isSaidIn: (paragraph) => forms.some((form) => isWordsOf(textOf(paragraph), form)) };
-}
-
-/** The sentence that goes with times of their own stands in the words over this strip or table. */
-function saysWhyApart({ locale }: Pages, { topic, block }: Board): boolean {
-  const why = wordsOf(locale, 'common.own_time');
-  const blocks = topic?.blocks ?? [];
-  const before = blocks.slice(0, blocks.indexOf(block));
-  const last = before.findLastIndex(({ type }) => type === 'table' || type === 'strip');
-  const over = before.slice(last + 1).filter((one): one is Paragraph => one.type === 'paragraph');
-  const intro = last === -1 ? (topic?.intro ?? []) : [];
-  return [...intro, ...over].some((one) => hasWordsOf(textOf(one), why));
 }
 
 /** "16 months", in every unit that the pages use, as a pattern. */

@@ -66,11 +66,11 @@ describe('the body of a page, in either edition and on either paper', () => {
     'of a draft': { draftEdge: 'Draft' },
   };
   const trees = Object.entries(long).flatMap(([what, changes]) =>
-    (['standard', 'large'] as const).flatMap((edition) =>
+    ([{}, { edition: 'large-print' }] as const).flatMap((edition) =>
       (['letter', 'a4'] as const).map((paper) => ({
         what,
-        edition,
-        tree: { ...questionsTree, edition, paper, furniture: { ...questionsTree.furniture, ...changes } },
+        edition: 'edition' in edition ? 'large print' : 'as usual',
+        tree: { ...questionsTree, ...edition, paper, furniture: { ...questionsTree.furniture, ...changes } },
       })),
     ),
   );
