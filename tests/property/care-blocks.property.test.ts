@@ -48,7 +48,7 @@ const phone = fc.record({
 });
 
 describe('blocks for going home and for consent', () => {
-  it('set warning signs whole with 2 to 12 of them, long words, and none to three numbers', async () => {
+  it('set 2 to 12 warning signs of long words, with up to three numbers, whole unless a page may not hold them', async () => {
     const urgency = fc.constantFrom<WarningFrame['urgency']>('now', 'today', 'visit');
     const items = fc.array(words(14, 24), { minLength: 2, maxLength: 12 });
     const phones = fc.array(phone, { maxLength: 3 });
@@ -60,10 +60,13 @@ describe('blocks for going home and for consent', () => {
         async ([how, signs], changes, way) => {
           const frames = [frame(how, signs, changes)];
           const heights = await expectSetWell({ type: 'warning-frames', frames, origin }, way);
-          expect(heights).toHaveLength(1);
+          if (heights.length === 1) return;
+          expect(heights).toHaveLength(signs.length);
+          // Of the body of a letter page, 650 points, the rest may be taken by a title and the head of the frame.
+          expect(heights.reduce((sum, height) => sum + height)).toBeGreaterThan(360);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 40, endOnFailure: true },
     );
   });
 
