@@ -43,7 +43,8 @@ function TimeLabels({ theme, line, sizes }: LinePicture): ReactElement {
     centre: placeMonth(line, sizes, tick.at),
     length: widthOf(tick.label, small),
   }));
-  const starts = spreadLabels(wanted, { low: 0, high: sizes.plotStart + sizes.plotWidth + BESIDE, gap: 6 });
+  const end = Math.min(sizes.width, sizes.plotStart + sizes.plotWidth + BESIDE);
+  const starts = spreadLabels(wanted, { low: 0, high: end, gap: 6 });
   const top = sizes.height - small.lineHeight;
   return (
     <>
