@@ -96,7 +96,7 @@ describe('what a clinic writes', () => {
     const made = plan({ protocol, asked: { health: { smoking: 'current' } } });
     expect(made.stay).toEqual({ topic: 'stay', option: 'sleeve', index: null });
     expect(
-      made.diet.map(({ stage, starts, lastDay, entry }) => [stage, starts, lastDay, entry?.index]),
+      made.diet.map(({ stage, starts, lastDay, entry }) => [stage, starts, lastDay, entry.index]),
     ).toEqual([
       [1, '2026-12-14', '2026-12-16', 0],
       [2, '2026-12-17', null, 1],
