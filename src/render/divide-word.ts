@@ -40,6 +40,13 @@ function isBesideDouble(word: string, index: number): boolean {
   return first === last || first === second;
 }
 
+/** The beginning of a word, divided. */
+interface Divided {
+  readonly parts: readonly string[];
+  /** Sum of the squares of their widths: of divisions into equally many parts least for the most even one. */
+  readonly squares: number;
+}
+
 /**
  * A word in the fewest parts of which each has room, as even as can be; all but the last end in a soft hyphen. The word
  * itself where it cannot be divided so.
@@ -52,29 +59,19 @@ export function divideWord(
   widthOf: (text: string) => number,
   measure: number,
 ): readonly string[] {
-  const count = Math.ceil(widthOf(word) / measure);
-  for (let parts = Math.max(2, count); parts <= count + 2; parts += 1) {
-    const divided = inParts(word, parts, { widthOf, measure });
-    if (divided !== null) return divided;
+  const best = new Map<number, Divided>([[0, { parts: [], squares: 0 }]]);
+  for (const end of [...divisionsOf(word), word.length]) {
+    for (const [start, { parts, squares }] of [...best]) {
+      const part = word.slice(start, end) + (end < word.length ? softHyphen : '');
+      const width = widthOf(part);
+      const found = { parts: [...parts, part], squares: squares + width ** 2 };
+      if (width <= measure && isBetter(found, best.get(end))) best.set(end, found);
+    }
   }
-  return [word];
+  return best.get(word.length)?.parts ?? [word];
 }
 
-interface Room {
-  readonly widthOf: (text: string) => number;
-  readonly measure: number;
-}
-
-function inParts(word: string, parts: number, room: Room): readonly string[] | null {
-  if (parts === 1) return room.widthOf(word) <= room.measure ? [word] : null;
-  const aim = room.widthOf(word) / parts;
-  const heads = divisionsOf(word)
-    .map((index) => ({ index, width: room.widthOf(word.slice(0, index) + softHyphen) }))
-    .filter(({ width }) => width <= room.measure)
-    .sort((a, b) => Math.abs(a.width - aim) - Math.abs(b.width - aim));
-  for (const { index } of heads) {
-    const rest = inParts(word.slice(index), parts - 1, room);
-    if (rest !== null) return [word.slice(0, index) + softHyphen, ...rest];
-  }
-  return null;
+function isBetter(a: Divided, b: Divided | undefined): boolean {
+  if (b === undefined) return true;
+  return a.parts.length === b.parts.length ? a.squares < b.squares : a.parts.length < b.parts.length;
 }

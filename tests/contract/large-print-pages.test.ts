@@ -5,7 +5,7 @@ import { identifyPacket } from '../../src/identify-packet.ts';
 import type { DocumentTree } from '../../src/model/document.ts';
 import { reflowPacket } from '../../src/reflow/index.ts';
 import { loadFonts } from '../../src/render/fonts.ts';
-import { demand, openExample } from '../helpers/example-packets.ts';
+import { demand, exampleLanguages, openExample } from '../helpers/example-packets.ts';
 import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
 import { textFaults } from '../helpers/text-faults.ts';
 import { textsUnder } from '../helpers/text-sizes.ts';
@@ -29,16 +29,12 @@ beforeAll(async () => {
   await treesOf('QB-1141', 'en');
 }, 180_000);
 
-/**
- * A comparison of five choices with pictures, one without figures, every other document, a packet of going home. Not each
- * in both languages on both papers: that takes minutes, and the columns of the papers are the same.
- */
-const largePages = [
-  { reference: 'QB-1041', language: 'en', paper: 'letter' },
-  { reference: 'QB-0983', language: 'es', paper: 'a4' },
-  { reference: 'QB-1128', language: 'es', paper: 'letter' },
-  { reference: 'QB-1141', language: 'en', paper: 'a4' },
-] as const;
+/** A comparison of five choices with pictures, one without figures, every other document, a packet of going home. */
+const largePages = ['QB-1041', 'QB-0983', 'QB-1128', 'QB-1141'].flatMap((reference) =>
+  exampleLanguages.flatMap((language) =>
+    (['letter', 'a4'] as const).map((paper) => ({ reference, language, paper })),
+  ),
+);
 
 describe('the pages in large print', () => {
   it.each(largePages)(

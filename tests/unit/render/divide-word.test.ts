@@ -33,6 +33,14 @@ describe('divideWord', () => {
     ]);
   });
 
+  it('gives up at once on a long word without any room, and divides it where there is little', () => {
+    const long = 'ananemesoroni'.repeat(30);
+    for (const measure of [-20, 0, 1]) expect(divideWord(long, widthOf, measure)).toEqual([long]);
+    const parts = divideWord(long, widthOf, 5);
+    expect(parts.join('').replaceAll(softHyphen, '')).toBe(long);
+    expect(Math.max(...parts.map(widthOf))).toBeLessThanOrEqual(5);
+  });
+
   it('leaves a word whole that has room, and one that cannot be divided', () => {
     expect(divideWord('care', widthOf, 3)).toEqual(['care']);
     expect(divideWord('strengths', widthOf, 5)).toEqual(['strengths']);
