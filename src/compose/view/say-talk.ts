@@ -18,7 +18,7 @@ import { bold, joined } from './words.ts';
 export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly Line[])[] {
   const alone = onlyAbout(scene, option);
   return [
-    point(scene, 'why', [whyTreated(scene)]),
+    ...whyTreated(scene).map((said) => point(scene, 'why', [said])),
     point(scene, 'matters', [whatMatters(alone, option)]),
     point(scene, 'advice', [adviceOn(alone, option)]),
     point(scene, 'choices', [otherChoices(scene, option)]),
@@ -41,21 +41,26 @@ function point({ words }: Scene, key: string, [first, ...others]: readonly Marku
   return [first === undefined ? head : joined(head, first), ...others].map(body);
 }
 
-/** What is to be treated: weight and the illnesses that the case names. */
-function whyTreated(scene: Scene): Markup {
+/** Illnesses of one point: more would make a row that no page holds, and that nobody takes in at once. */
+const mostAtOnce = 12;
+
+/** What is to be treated: weight and the illnesses that the case names, so many to a point. */
+function whyTreated(scene: Scene): readonly Markup[] {
   const { words, format, clinic, comparison } = scene;
   const { health } = scene.case;
   const { weightKg } = comparison.person;
   const illnesses = health.conditions.map((code) => words.plain(`codes.conditions.${code}`));
-  return joined(
-    words.say('consent.talk.why_weight', {
-      weight: format.weight(weightKg, clinic.clinic.units),
-      bmi: ownBmi(scene),
+  const weight = words.say('consent.talk.why_weight', {
+    weight: format.weight(weightKg, clinic.clinic.units),
+    bmi: ownBmi(scene),
+  });
+  const starts = illnesses.map((_, index) => index).filter((index) => index % mostAtOnce === 0);
+  const [first, ...others] = starts.map((start) =>
+    words.say('comparison.health.you.condition', {
+      what: format.list(illnesses.slice(start, start + mostAtOnce), 'and'),
     }),
-    ...(illnesses.length === 0
-      ? []
-      : [words.say('comparison.health.you.condition', { what: format.list(illnesses, 'and') })]),
   );
+  return first === undefined ? [weight] : [joined(weight, first), ...others];
 }
 
 function whatMatters(alone: Scene, option: NamedOption): Markup {

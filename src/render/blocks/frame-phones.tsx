@@ -45,6 +45,11 @@ export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): nu
   return Math.min(most, numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP));
 }
 
+/** Height that the numbers of a frame take, in points. */
+export function phonesHeight(frame: WarningFrame, theme: Theme): number {
+  return frame.phones.length * numberRole(frame, theme).lineHeight;
+}
+
 interface FramePhonesProps {
   readonly theme: Theme;
   readonly frame: WarningFrame;

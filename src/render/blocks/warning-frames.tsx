@@ -7,7 +7,7 @@ import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { widestWord } from './fit-words.ts';
 import { FrameItems, SIDE, itemsHeight } from './frame-items.tsx';
-import { FramePhones, phonesWidth } from './frame-phones.tsx';
+import { FramePhones, phonesHeight, phonesWidth } from './frame-phones.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
 import { longFrameUnits } from './long-frame.tsx';
 import { Hairline, Words, runsFor } from './primitives.tsx';
@@ -125,8 +125,29 @@ function Frame(props: FrameProps): ReactElement {
   );
 }
 
-/** Items that take more than this have no sure room on a page of either paper, under a title and their head. Points. */
-const MOST_WHOLE = 360;
+/** A higher frame has no sure room on a page of either paper under a title, or would leave most of one empty. Points. */
+const MOST_WHOLE = 400;
+
+/** About as high as the frame is set. */
+function frameHeight(frame: WarningFrame, theme: Theme): number {
+  const inner = theme.width - 2 * SIDE;
+  const { beside, words } = headRoom(frame, inner, theme);
+  const { frameHead, small } = theme.type;
+  const texts = [[frame.heading, frameHead] as const, [frame.note ?? '', small] as const];
+  const said = texts.map(([text, role]) => {
+    const set = measureLines({
+      runs: runsFor(text, role),
+      size: role.size,
+      width: words,
+      setting: 'balanced',
+    });
+    return text === '' ? 0 : set.lines * role.lineHeight;
+  });
+  const heading = said.reduce((sum, height) => sum + height, 0);
+  const numbers = phonesHeight(frame, theme);
+  const head = beside ? Math.max(heading, numbers) : heading + numbers;
+  return 2 * HEAD + head + BODY_TOP + itemsHeight(frame.items, theme) + BODY_BOTTOM;
+}
 
 /** One frame a degree of urgency, each whole where it has room on a page. */
 export function warningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
@@ -135,7 +156,7 @@ export function warningUnits(block: OfType<'warning-frames'>, place: Place): rea
   const tag = place.headingTag(place.title === undefined ? 2 : 3);
   return block.frames.flatMap((frame, index) => {
     const own = `${key}.frame.${index}`;
-    const units = itemsHeight(frame.items, theme) > MOST_WHOLE ? partedUnits : wholeUnits;
+    const units = frameHeight(frame, theme) > MOST_WHOLE ? partedUnits : wholeUnits;
     return units({ theme, frame, tag }, { ...place, key: own }).map((unit, at) =>
       index === 0 || at > 0 ? unit : { ...unit, gapBefore: betweenFrames, gapShrink: frameShrink },
     );
