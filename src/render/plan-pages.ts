@@ -136,9 +136,12 @@ function emptiness(white: number): number {
   return white > 0.5 ? prices.underHalf : 0;
 }
 
-/** A last page may be short, but it should hold more than a few lines, and what fits a page is not split to fill it. */
+/**
+ * A last page may be short, but it should hold more than a few lines, and what fits a page is not split to fill it.
+ * Heights count the white inside a panel too: so the limit is a little under the three quarters that a reader sees.
+ */
 function shortness(white: number): number {
-  if (white > 0.75) return prices.nearlyEmpty;
+  if (white > 0.72) return prices.nearlyEmpty;
   return white > 0.65 ? prices.shortLast : 0;
 }
 

@@ -82,7 +82,7 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
 /**
  * The rules as the design states them, most important first: broken keeps, pages nearly empty, split groups, a short
  * last page, pages under half full; then what is weighed together. The last page, or one before a forced break, is
- * nearly empty under a quarter and short under 35 %. A page of its own weighs as much as one all white. A break inside a group that no page can hold weighs a fifth of that, gaps
+ * nearly empty under 28 % and short under 35 %. A page of its own weighs as much as one all white. A break inside a group that no page can hold weighs a fifth of that, gaps
  * closed up all the way as much as a tenth of a page of white.
  */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
@@ -91,7 +91,7 @@ function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly
     const { keeps, groups, inside } = rulesBroken(units, start);
     const { free, white, closed } = fillOf(units, start, starts[page + 1] ?? units.length);
     const weighed = 1 + (free ? 0 : white ** 2) + closed ** 2 + 0.2 * inside;
-    const empty = white > (free ? 0.75 : 0.65);
+    const empty = white > (free ? 0.72 : 0.65);
     const short = free && white > 0.65 && !empty;
     const low = !free && white > 0.5 && !empty;
     const own = [keeps, Number(empty), groups, Number(short), Number(low), weighed];

@@ -49,15 +49,26 @@ export function itemColumns(items: readonly Paragraph[], theme: Theme): 1 | 2 {
     : 1;
 }
 
-/** Height of the items as they are set, in points; a little more where the columns are not even. */
-export function itemsHeight(items: readonly Paragraph[], theme: Theme): number {
-  const count = itemColumns(items, theme);
-  const width = measureWidth(theme, count);
-  const heights = items.map((item) => {
+/** Height of an item alone, with the white after it, in points. */
+function itemHeights(items: readonly Paragraph[], theme: Theme): readonly number[] {
+  const width = measureWidth(theme, itemColumns(items, theme));
+  return items.map((item) => {
     const role = roleOf(theme, item.role, items);
     return linesOf(item, role, width) * role.lineHeight + BETWEEN_ITEMS;
   });
-  return heights.reduce((sum, height) => sum + height, 0) / count;
+}
+
+function sum(heights: readonly number[]): number {
+  return heights.reduce((total, height) => total + height, 0);
+}
+
+/** Height of the items as they are set, in points. */
+export function itemsHeight(items: readonly Paragraph[], theme: Theme): number {
+  const heights = new Map(itemHeights(items, theme).map((height, index) => [items[index], height]));
+  const rows = rowsOfColumns(items, theme).map((columns) =>
+    Math.max(...columns.map((column) => sum(column.map((item) => heights.get(item) ?? 0)))),
+  );
+  return rows.length === 0 ? 0 : sum(rows) - BETWEEN_ITEMS;
 }
 
 /**
@@ -73,16 +84,20 @@ function inRows(items: readonly Paragraph[], theme: Theme): readonly (readonly P
 
 function inColumns(items: readonly Paragraph[], theme: Theme): readonly (readonly Paragraph[])[] {
   if (itemColumns(items, theme) === 1) return [items];
-  const width = measureWidth(theme, 2);
-  const heights = items.map((item) => {
-    const role = roleOf(theme, item.role, items);
-    return linesOf(item, role, width) * role.lineHeight + BETWEEN_ITEMS;
-  });
-  const sum = (part: readonly number[]): number => part.reduce((total, height) => total + height, 0);
+  const heights = itemHeights(items, theme);
   const taller = (at: number): number => Math.max(sum(heights.slice(0, at)), sum(heights.slice(at)));
   const breaks = items.slice(1).map((_, index) => index + 1);
   const best = breaks.reduce((found, at) => (taller(at) < taller(found) ? at : found), breaks[0] ?? 1);
   return [items.slice(0, best), items.slice(best)];
+}
+
+/** A row of columns, or rows of columns with one item each. */
+function rowsOfColumns(
+  items: readonly Paragraph[],
+  theme: Theme,
+): readonly (readonly (readonly Paragraph[])[])[] {
+  if (items.length > MANY) return [inColumns(items, theme)];
+  return inRows(items, theme).map((row) => row.map((item) => [item]));
 }
 
 interface ItemProps {
@@ -154,8 +169,7 @@ function Column({ theme, items, all, width }: ColumnProps): ReactElement {
 export function FrameItems({ theme, frame: { items } }: ItemsProps): ReactElement {
   const inner = theme.width - 2 * SIDE;
   const count = itemColumns(items, theme);
-  // A row of columns, or rows of columns with one item each.
-  const rows = items.length > MANY ? [inColumns(items, theme)] : inRows(items, theme).map(each);
+  const rows = rowsOfColumns(items, theme);
   return (
     <View sem={{ tag: 'L', numbering: 'Disc' }} style={{ width: inner }}>
       {rows.map((columns, index) => (
@@ -173,8 +187,4 @@ export function FrameItems({ theme, frame: { items } }: ItemsProps): ReactElemen
       ))}
     </View>
   );
-}
-
-function each(row: readonly Paragraph[]): readonly (readonly Paragraph[])[] {
-  return row.map((item) => [item]);
 }

@@ -1,6 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
+import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { widestWord, widthInLines, widthOnLine } from './fit-words.ts';
@@ -45,9 +46,22 @@ export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): nu
   return Math.min(most, numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP));
 }
 
-/** Height that the numbers of a frame take, in points. */
-export function phonesHeight(frame: WarningFrame, theme: Theme): number {
-  return frame.phones.length * numberRole(frame, theme).lineHeight;
+/** Height that the numbers of a frame take in this width, in points. */
+export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): number {
+  const role = numberRole(frame, theme);
+  const { small } = theme.type;
+  const room = labelRoom(frame, width, theme);
+  const heights = frame.phones.map(({ label = '' }) => {
+    const set = { runs: [{ text: label, weight: small.weight }], size: small.size, width: room };
+    const lines = label === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
+    return Math.max(role.lineHeight, firstBaseline(role) - firstBaseline(small) + lines * small.lineHeight);
+  });
+  return heights.reduce((sum, height) => sum + height, 0);
+}
+
+/** A label has the room that the numbers leave: it takes more lines, they take none. */
+function labelRoom(frame: WarningFrame, width: number, theme: Theme): number {
+  return labelWidth(frame.phones, theme) === 0 ? 0 : width - numberWidth(frame, theme) - LABEL_GAP;
 }
 
 interface FramePhonesProps {
@@ -63,8 +77,7 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
   const { direction, type } = theme;
   const role = numberRole(frame, theme);
   const numbers = numberWidth(frame, theme);
-  // A label has the room that the numbers leave: it takes more lines, they take none.
-  const label = labelWidth(frame.phones, theme) === 0 ? 0 : width - numbers - LABEL_GAP;
+  const label = labelRoom(frame, width, theme);
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
   const drop = firstBaseline(role) - firstBaseline(type.small);
   const text = { theme, color, align } as const;

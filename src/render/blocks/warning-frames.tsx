@@ -131,7 +131,7 @@ const MOST_WHOLE = 400;
 /** About as high as the frame is set. */
 function frameHeight(frame: WarningFrame, theme: Theme): number {
   const inner = theme.width - 2 * SIDE;
-  const { beside, words } = headRoom(frame, inner, theme);
+  const { beside, words, phones } = headRoom(frame, inner, theme);
   const { frameHead, small } = theme.type;
   const texts = [[frame.heading, frameHead] as const, [frame.note ?? '', small] as const];
   const said = texts.map(([text, role]) => {
@@ -144,7 +144,7 @@ function frameHeight(frame: WarningFrame, theme: Theme): number {
     return text === '' ? 0 : set.lines * role.lineHeight;
   });
   const heading = said.reduce((sum, height) => sum + height, 0);
-  const numbers = phonesHeight(frame, theme);
+  const numbers = phonesHeight(frame, phones, theme);
   const head = beside ? Math.max(heading, numbers) : heading + numbers;
   return 2 * HEAD + head + BODY_TOP + itemsHeight(frame.items, theme) + BODY_BOTTOM;
 }
