@@ -8,34 +8,12 @@ import type { DocumentReading } from './read-document.ts';
 import { finding } from './reading.ts';
 import type { Rule } from './reading.ts';
 import { attachmentsPresent } from './rules/attachments-present.ts';
-import { cautionsPresent } from './rules/cautions-present.ts';
-import { figuresPresent } from './rules/figures-present.ts';
-import { language } from './rules/language.ts';
-import { noReplacementGlyph } from './rules/no-replacement-glyph.ts';
-import { noUnresolvedKey } from './rules/no-unresolved-key.ts';
-import { nothingUnexpected } from './rules/nothing-unexpected.ts';
-import { order } from './rules/order.ts';
 import { pageNumbers } from './rules/page-numbers.ts';
-import { phonesOnEveryPage } from './rules/phones-on-every-page.ts';
-import { requiredWords } from './rules/required-words.ts';
-import { statementsPresent } from './rules/statements-present.ts';
+import { textRules } from './rules/text-rules.ts';
 
 export { verifyHtml } from './web/index.ts';
 
-const rules: readonly Rule[] = [
-  pageNumbers,
-  language,
-  figuresPresent,
-  cautionsPresent,
-  phonesOnEveryPage,
-  statementsPresent,
-  requiredWords,
-  order,
-  nothingUnexpected,
-  noUnresolvedKey,
-  noReplacementGlyph,
-  attachmentsPresent,
-];
+const rules: readonly Rule[] = [pageNumbers, ...textRules, attachmentsPresent];
 
 export interface VerificationInput {
   readonly pdf: Uint8Array;

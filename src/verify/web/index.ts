@@ -2,18 +2,8 @@ import type { Locale } from '../../model/locale.ts';
 import type { PacketTree, VerificationReport } from '../../model/packet.ts';
 import { webPageWords } from '../../model/web-page.ts';
 import type { WebPageIdentity } from '../../model/web-page.ts';
-import type { Rule } from '../reading.ts';
 import { reportOn } from '../report.ts';
-import { cautionsPresent } from '../rules/cautions-present.ts';
-import { figuresPresent } from '../rules/figures-present.ts';
-import { language } from '../rules/language.ts';
-import { noReplacementGlyph } from '../rules/no-replacement-glyph.ts';
-import { noUnresolvedKey } from '../rules/no-unresolved-key.ts';
-import { nothingUnexpected } from '../rules/nothing-unexpected.ts';
-import { order } from '../rules/order.ts';
-import { phonesOnEveryPage } from '../rules/phones-on-every-page.ts';
-import { requiredWords } from '../rules/required-words.ts';
-import { statementsPresent } from '../rules/statements-present.ts';
+import { textRules } from '../rules/text-rules.ts';
 import { nothingActive } from './nothing-active.ts';
 import { readPage } from './read-page.ts';
 import { readWebDocument } from './read-web-document.ts';
@@ -25,20 +15,6 @@ import {
   repeatedOnlyIfSaid,
 } from './rules.ts';
 import type { WebRule } from './rules.ts';
-
-/** The rules of a printed packet that hold for a page too, each document being one page of its own. */
-const sharedRules: readonly Rule[] = [
-  language,
-  figuresPresent,
-  cautionsPresent,
-  phonesOnEveryPage,
-  statementsPresent,
-  requiredWords,
-  order,
-  nothingUnexpected,
-  noUnresolvedKey,
-  noReplacementGlyph,
-];
 
 const webRules: readonly WebRule[] = [
   documentsPresent,
@@ -83,7 +59,7 @@ export function verifyHtml(input: WebVerificationInput): VerificationReport {
   };
   const words = webPageWords(locale, input.page);
   const findings = [
-    ...sharedRules.flatMap((rule) => rule(reading)),
+    ...textRules.flatMap((rule) => rule(reading)),
     ...webRules.flatMap((rule) => rule({ page, packet, words })),
   ];
   return reportOn(findings, pages.length, documents);
