@@ -4,6 +4,7 @@ import type { Assessed } from './build-cell.ts';
 import type { OptionDesk } from './describe-option.ts';
 import type { Floor } from './find-contradiction.ts';
 import { findCommonStudies } from './find-common-studies.ts';
+import { fiveYears, laterWindows } from './weigh-time.ts';
 import type { TimeWindow } from './weigh-time.ts';
 
 /** One outcome at one time over all options, from studies that compare them side by side where there are such. */
@@ -41,23 +42,15 @@ function finishRow(
 }
 
 /**
- * One outcome at the one time at which most options have a figure, so that a row never mixes times. Of equals the
- * first window wins: list the longest first. Without any figure the row is asked at `standby`.
+ * One outcome of the later years at the one time at which most options have a figure, so that a row never mixes times;
+ * of equals at the longest. Without any figure the row is asked at five years.
  */
-export function buildBestRow(
-  desks: readonly OptionDesk[],
-  outcome: string,
-  windows: readonly TimeWindow[],
-): OutcomeRow {
-  const rows = windows.map((window) => buildRow(desks, outcome, window));
+export function buildBestRow(desks: readonly OptionDesk[], outcome: string): OutcomeRow {
+  const rows = laterWindows.map((window) => buildRow(desks, outcome, window));
   const most = Math.max(...rows.map(countKnown));
-  const standby = rows.find(({ asked }) => asked.months === standbyMonths) ?? rows[0];
-  const best = most === 0 ? standby : rows.find((row) => countKnown(row) === most);
-  return best ?? { outcome, asked: {}, cells: [] };
+  const best = rows.find((row) => most > 0 && countKnown(row) === most);
+  return best ?? buildRow(desks, outcome, fiveYears);
 }
-
-/** The main time of the weight table, months. */
-const standbyMonths = 60;
 
 /** In how many options the outcome is known. */
 export function countKnown(row: OutcomeRow): number {

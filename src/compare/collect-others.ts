@@ -67,10 +67,8 @@ function unfit(candidate: Candidate, lead: Candidate): SetAsideReason | undefine
     return { code: 'weaker-match' };
   if (!inSameUnit(candidate.value, lead.value)) return { code: 'other-measure', kind: candidate.record.kind };
   const enough = enoughBeside[lead.value.kind];
-  const n = peopleOf(candidate);
-  return n !== undefined && n < enough && (peopleOf(lead) ?? enough) >= enough
-    ? { code: 'too-few-people', n }
-    : undefined;
+  const [n, ofLead] = [peopleOf(candidate) ?? enough, peopleOf(lead) ?? enough];
+  return n < enough && ofLead >= enough ? { code: 'too-few-people', n } : undefined;
 }
 
 function countsSamePeople(a: Candidate, b: Candidate): boolean {

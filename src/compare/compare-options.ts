@@ -42,8 +42,9 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
   const unknown = described.flatMap((desk, index) => (desk === undefined ? [reportUnknown(index)] : []));
   if (unknown.length > 0) return failure(unknown);
   const desks = described.filter((desk) => desk !== undefined);
+  const options = desks.map((desk) => ({ desk, column: describeColumn(desk, evidence) }));
   const parts = {
-    options: desks.map((desk) => describeColumn(desk, evidence)),
+    options: options.map(({ column }) => column),
     weight: tabulateWeight(desks),
     topics: tabulateTopics(desks, subject, evidence.topics),
   };
@@ -60,7 +61,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
     cautions,
     conflicts: findConflicts(cautions),
     mortalityScore: scoreMortality({ health: given.health, subject, desks, evidence }),
-    reasons: checkReasons({ given, evidence, desks, columns: parts.options }),
+    reasons: checkReasons({ given, evidence, desks, options }),
     notes: noteThresholds(subject),
     recordsUsed: listRecordsUsed(parts),
   };

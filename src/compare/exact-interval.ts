@@ -30,9 +30,8 @@ function solve(rising: (share: number) => number, level: number): number {
   return (low + high) / 2;
 }
 
-/** Regularised incomplete beta function (NIST DLMF 8.17), by its continued fraction where that converges fast. */
+/** Regularised incomplete beta function (NIST DLMF 8.17) for 0 < x < 1, by its continued fraction where that converges fast. */
 function cumulativeBeta(x: number, a: number, b: number): number {
-  if (x <= 0 || x >= 1) return x <= 0 ? 0 : 1;
   const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x));
   return x < (a + 1) / (a + b + 2)
     ? (front * betaFraction(x, a, b)) / a

@@ -47,9 +47,9 @@ function pickStudy(open: readonly (readonly Candidate[])[]): string | undefined 
   const groups = new Map<string, Candidate[]>();
   for (const candidate of open.flat())
     groups.set(candidate.study.id, [...(groups.get(candidate.study.id) ?? []), candidate]);
-  const ranked = [...groups.values()]
-    .filter((group) => group.length > 1)
-    .map((group) => ({ id: group[0]?.study.id ?? '', weights: weigh(group) }))
+  const ranked = [...groups]
+    .filter(([, group]) => group.length > 1)
+    .map(([id, group]) => ({ id, weights: weigh(group) }))
     .sort((a, b) => compareWeights(a.weights, b.weights) || (a.id < b.id ? -1 : 1));
   return ranked[0]?.id;
 }

@@ -12,8 +12,9 @@ import { anyTime, monthsOf } from './weigh-time.ts';
  */
 export function findContradiction(candidate: Candidate, desk: OptionDesk): string | undefined {
   const { record, value } = candidate;
-  const months = monthsOf(record.time);
-  if (value.kind !== 'proportion' || months === undefined) return undefined;
+  if (value.kind !== 'proportion') return undefined;
+  // Nothing is known to be sooner than what has no time.
+  const months = monthsOf(record.time) ?? -Infinity;
   const sooner = partsOf(record.outcome, desk, 'records')
     .flatMap((outcome) => desk.records.get(outcome) ?? [])
     .filter(({ time, dose }) => (monthsOf(time) ?? Infinity) <= months && sameDose(dose, record.dose))

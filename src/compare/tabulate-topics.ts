@@ -12,7 +12,7 @@ import {
 import type { OptionDesk } from './describe-option.ts';
 import { findFloor } from './find-contradiction.ts';
 import type { Subject } from './subject.ts';
-import { firstMonth, laterWindows } from './weigh-time.ts';
+import { firstMonth } from './weigh-time.ts';
 
 /** The four topics beside weight, in the order of the page; what each may show is data. */
 export function tabulateTopics(
@@ -46,10 +46,10 @@ function tabulateFirstMonth(desks: readonly OptionDesk[], plan: TopicPlans['firs
 }
 
 function tabulateLaterYears(desks: readonly OptionDesk[], plan: TopicPlans['later-years']): Topic {
-  const picture = firstKnown(plan.picture.map((outcome) => buildBestRow(desks, outcome, laterWindows)));
+  const picture = firstKnown(plan.picture.map((outcome) => buildBestRow(desks, outcome)));
   const outcomes = plan.rows.filter((outcome) => outcome !== picture?.outcome);
   const rows = keepBestRows(
-    outcomes.map((outcome) => buildBestRow(desks, outcome, laterWindows)),
+    outcomes.map((outcome) => buildBestRow(desks, outcome)),
     plan.most,
   );
   return {
@@ -62,7 +62,7 @@ function tabulateLaterYears(desks: readonly OptionDesk[], plan: TopicPlans['late
 
 function tabulateLiving(desks: readonly OptionDesk[], plan: TopicPlans['living-with-it']): Topic {
   const rows = keepBestRows(
-    plan.rows.map((outcome) => buildBestRow(desks, outcome, laterWindows)),
+    plan.rows.map((outcome) => buildBestRow(desks, outcome)),
     plan.most,
   );
   return { id: 'living-with-it', denominator: chooseDenominator(rows), picture: null, rows };
@@ -77,7 +77,7 @@ function tabulateBenefits(
   const rows = plan
     .filter(({ condition }) => subject.conditions.has(condition))
     .map(({ outcomes }) => {
-      const choices = outcomes.map((outcome) => buildBestRow(desks, outcome, laterWindows));
+      const choices = outcomes.map((outcome) => buildBestRow(desks, outcome));
       return firstKnown(choices) ?? choices[0];
     })
     .filter((row) => row !== undefined);

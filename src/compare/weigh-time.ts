@@ -34,13 +34,16 @@ export const weightWindows: readonly TimeWindow[] = [
 /** Shown only where it is known and five years are not, for any option: as long as some people were followed. */
 export const standInMonths = 36;
 
+/** The main time of the later years too. */
+export const fiveYears = months(60, 48, 72);
+
 /**
  * Later harms, side effects and benefits, longest first. They add up over time, so a window is a fifth either
  * side; the first year reaches to 18 months for the trials of medicines.
  */
 export const laterWindows: readonly TimeWindow[] = [
   months(120, 96, 144),
-  months(60, 48, 72),
+  fiveYears,
   months(36, 29, 43),
   months(24, 19, 28),
   months(12, 9, 18),

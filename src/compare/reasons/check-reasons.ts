@@ -11,7 +11,7 @@ import type { LookOf, ReasonLook, ReasonRule } from '../../model/reason-rules.ts
 import { lookCautions, lookFewerCautions } from './look-at-cautions.ts';
 import { lookCompare, lookRecover } from './look-at-figures.ts';
 import { meaningOf } from './reason-desk.ts';
-import type { AskedReason, ReasonDesk } from './reason-desk.ts';
+import type { AskedOption, ReasonDesk } from './reason-desk.ts';
 
 /** What the surgeon says of one option. */
 interface Stance {
@@ -26,11 +26,10 @@ interface Stance {
  */
 export function checkReasons(room: ReasonDesk): readonly ReasonCheck[] {
   return stancesOf(room.given).flatMap((said) => {
-    const desk = room.desks.find(({ code }) => code === said.option);
-    const column = room.columns.find(({ code }) => code === said.option);
-    if (desk === undefined || column === undefined) return [];
+    const asked = room.options.find(({ desk }) => desk.code === said.option);
+    if (asked === undefined) return [];
     const codes = said.reasons.flatMap((reason) => ('code' in reason ? [reason.code] : []));
-    return [...new Set(codes)].map((code) => checkOne(code, said, { asked: { desk, column }, room }));
+    return [...new Set(codes)].map((code) => checkOne(code, said, { asked, room }));
   });
 }
 
@@ -43,7 +42,7 @@ function stancesOf({ decision }: Case): readonly Stance[] {
 }
 
 interface Setting {
-  readonly asked: AskedReason;
+  readonly asked: AskedOption;
   readonly room: ReasonDesk;
 }
 
@@ -60,7 +59,8 @@ function checkOne(code: ReasonCode, { stance, option }: Stance, setting: Setting
   };
 }
 
-function findFor(code: ReasonCode, setting: Setting): readonly ReasonFinding[] {
+/** Nothing for what no rule of the evidence speaks of, such as a wish that amounts to no reason. */
+function findFor(code: ReasonCode | undefined, setting: Setting): readonly ReasonFinding[] {
   const rule = setting.room.evidence.reasons.find((one) => one.code === code);
   if (rule === undefined) return [];
   const absent = findAbsent(rule.needs, setting.room.given, setting.asked.desk.subject);
@@ -106,13 +106,13 @@ function lookAt(look: ReasonLook, setting: Setting): ReasonFinding {
   }
 }
 
-function lookUndo(look: LookOf<'undo'>, { column }: AskedReason): ReasonFinding {
+function lookUndo(look: LookOf<'undo'>, { column }: AskedOption): ReasonFinding {
   const { possible } = column.reversibility;
   const answer = possible === 'yes' || possible === 'no' ? possible : undefined;
   return { find: 'undo', means: meaningOf(look, answer), possible };
 }
 
-function lookUnderStudy(look: LookOf<'under-study'>, { column }: AskedReason): ReasonFinding {
+function lookUnderStudy(look: LookOf<'under-study'>, { column }: AskedOption): ReasonFinding {
   const { maturity, entries } = column.standing;
   const answer = maturity === 'under-study' ? 'yes' : maturity === 'established' ? 'no' : undefined;
   return { find: 'under-study', means: meaningOf(look, answer), maturity, entries };
@@ -124,10 +124,9 @@ function lookWishes(look: LookOf<'wishes'>, setting: Setting): ReasonFinding {
   const coded = wishes.flatMap((wish) => ('code' in wish ? [wish.code] : []));
   const judged = coded.map((wish) => {
     const kinds: readonly OptionKind[] | undefined = look.kinds[wish];
-    const code = look.reasons[wish];
     if (kinds !== undefined)
       return { wish, verdict: kinds.includes(setting.asked.desk.kind) ? 'supported' : 'contradicted' };
-    return { wish, verdict: code === undefined ? 'cannot-tell' : judge(findFor(code, setting)) };
+    return { wish, verdict: judge(findFor(look.reasons[wish], setting)) };
   });
   const having = (verdict: ReasonVerdict): readonly string[] =>
     judged.filter((one) => one.verdict === verdict).map(({ wish }) => wish);

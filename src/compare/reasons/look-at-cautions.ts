@@ -1,11 +1,11 @@
 import type { Caution } from '../../model/evidence-rules.ts';
 import { isPrintable } from '../../model/evidence.ts';
-import type { FindingOf, ReasonFinding } from '../../model/reason-check.ts';
+import type { FindingOf, Means, ReasonFinding } from '../../model/reason-check.ts';
 import type { LookOf } from '../../model/reason-rules.ts';
 import type { OptionDesk } from '../describe-option.ts';
 import { findTriggers } from '../find-triggers.ts';
 import { alikeOthers, meaningOf } from './reason-desk.ts';
-import type { AskedReason, ReasonDesk } from './reason-desk.ts';
+import type { AskedOption, ReasonDesk } from './reason-desk.ts';
 
 /** A caution that the case calls up, whatever its options, with the codes that called it up. */
 interface Called {
@@ -18,7 +18,7 @@ interface Called {
 /** What cautions say of the option, for the conditions and medicines of the look that the case has. */
 export function lookCautions(
   look: LookOf<'cautions'>,
-  { desk }: AskedReason,
+  { desk }: AskedOption,
   room: ReasonDesk,
 ): ReasonFinding {
   const codes = codesOf(look, desk, room);
@@ -26,16 +26,20 @@ export function lookCautions(
   const warning = about.filter((called) => warns(called, desk, look.effects));
   const warned = warning.filter(({ isRead }) => isRead);
   const favouring = about.filter(({ caution, isRead }) => isRead && favours(caution, desk));
-  const say = (said: FindingOf<'cautions'>['said'], called: readonly Called[]): ReasonFinding => {
-    const means = said === 'practice' || said === 'silent' ? undefined : look[said];
-    const cautions = called.map(({ caution }) => caution.id).sort(byText);
-    return { find: 'cautions', said, means: means ?? 'nothing', cautions };
-  };
-  if (warned.length > 0) return say('warned', warned);
-  if (favouring.length > 0) return say('favoured', favouring);
+  if (warned.length > 0) return say('warned', warned, look.warned);
+  if (favouring.length > 0) return say('favoured', favouring, look.favoured);
   if (warning.length > 0) return say('practice', warning);
   const isSpared = codes.length > 0 && codes.every((code) => isAccountedFor(code, desk, room));
-  return say(isSpared ? 'spared' : 'silent', []);
+  return isSpared ? say('spared', [], look.spared) : say('silent', []);
+}
+
+function say(
+  said: FindingOf<'cautions'>['said'],
+  called: readonly Called[],
+  means: Means = 'nothing',
+): ReasonFinding {
+  const cautions = called.map(({ caution }) => caution.id).sort(byText);
+  return { find: 'cautions', said, means, cautions };
 }
 
 /** Conditions and medicines of the look that the case has, as triggers write them. */
@@ -58,7 +62,7 @@ function favours(caution: Caution, desk: OptionDesk): boolean {
 /** What the person's illnesses warn of: here and not with others of the same sort, or with each of them and not here. */
 export function lookFewerCautions(
   look: LookOf<'fewer-cautions'>,
-  { desk }: AskedReason,
+  { desk }: AskedOption,
   room: ReasonDesk,
 ): ReasonFinding {
   const ill = callAll(desk, room).filter(

@@ -6,12 +6,12 @@ import { describeOption } from '../describe-option.ts';
 import type { OptionDesk } from '../describe-option.ts';
 import { laterWindows } from '../weigh-time.ts';
 import { alikeOthers, meaningOf, windowsOf } from './reason-desk.ts';
-import type { AskedReason, ReasonDesk } from './reason-desk.ts';
+import type { AskedOption, ReasonDesk } from './reason-desk.ts';
 import type { RowSource } from './read-figures.ts';
 import { weighPair } from './weigh-pair.ts';
 
 /** The option against each other one: a claim holds against all of them, or it does not hold. */
-export function lookCompare(look: LookOf<'compare'>, asked: AskedReason, room: ReasonDesk): ReasonFinding {
+export function lookCompare(look: LookOf<'compare'>, asked: AskedOption, room: ReasonDesk): ReasonFinding {
   const { desk } = asked;
   const source = sourceOf(room);
   const claim = { outcomes: look.outcomes, windows: windowsOf(look.times), has: look.has };
@@ -28,7 +28,7 @@ export function lookCompare(look: LookOf<'compare'>, asked: AskedReason, room: R
 }
 
 /** People in whom something got better: more than without treatment, or where that is not known, more than a few. */
-export function lookRecover(look: LookOf<'recover'>, { desk }: AskedReason, room: ReasonDesk): ReasonFinding {
+export function lookRecover(look: LookOf<'recover'>, { desk }: AskedOption, room: ReasonDesk): ReasonFinding {
   const claim = { outcomes: look.outcomes, windows: laterWindows, has: 'more' } as const;
   const theirs = untreatedDesk(desk, room);
   const pair = theirs === undefined ? undefined : weighPair({ mine: desk, theirs }, claim, sourceOf(room));

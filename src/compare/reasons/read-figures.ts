@@ -1,5 +1,5 @@
 import type { Bounds, KnownCell, OutcomeRow } from '../../model/comparison.ts';
-import type { CellValue, WeightAt } from '../../model/comparison-value.ts';
+import type { WeightAt } from '../../model/comparison-value.ts';
 import type { TopicPlans } from '../../model/topic-plan.ts';
 import { buildTopicRow } from '../build-topic-row.ts';
 import type { OptionDesk } from '../describe-option.ts';
@@ -79,32 +79,26 @@ function rangeOf(cell: KnownCell): Bounds | undefined {
 
 /** The figure with its 95 % interval; weights as kilograms lost. Undefined where no interval is known. */
 function estimateOf({ value, lead }: KnownCell): Estimate | undefined {
-  const bounds = intervalOf(value, lead.n);
-  if (bounds === undefined) return undefined;
   switch (value.kind) {
-    case 'proportion':
-      return { value: value.value, ...bounds };
-    case 'weight':
-      return { value: -value.changeKg, ...asLoss(bounds, value) };
+    case 'proportion': {
+      const bounds = value.zero === undefined ? value.interval : { low: 0, high: value.zero.upper };
+      return bounds && { value: value.value, ...bounds };
+    }
+    case 'weight': {
+      const bounds = boundsOfWeight(value, lead.n);
+      return bounds && { value: -value.changeKg, ...asLoss(bounds, value) };
+    }
     case 'amount':
       return undefined;
   }
 }
 
-/** How sure a share or an average weight is; from a spread of people only where their number is known. */
-function intervalOf(value: CellValue, n: number | undefined): Bounds | undefined {
-  switch (value.kind) {
-    case 'proportion':
-      return value.zero === undefined ? value.interval : { low: 0, high: value.zero.upper };
-    case 'weight': {
-      const { uncertainty, spread, averageKg } = value;
-      if (uncertainty !== undefined || spread?.basis !== 'sd' || n === undefined) return uncertainty;
-      const half = (standardErrors95 * (spread.high - spread.low)) / 2 / Math.sqrt(n);
-      return { low: averageKg - half, high: averageKg + half };
-    }
-    case 'amount':
-      return undefined;
-  }
+/** How sure an average weight is; from a spread of people only where their number is known. */
+function boundsOfWeight(value: WeightAt, n: number | undefined): Bounds | undefined {
+  const { uncertainty, spread, averageKg } = value;
+  if (uncertainty !== undefined || spread?.basis !== 'sd' || n === undefined) return uncertainty;
+  const half = (standardErrors95 * (spread.high - spread.low)) / 2 / Math.sqrt(n);
+  return { low: averageKg - half, high: averageKg + half };
 }
 
 /** Bounds of a weight in kg as bounds of what is lost of today's weight. */

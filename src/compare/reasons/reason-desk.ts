@@ -13,16 +13,17 @@ export interface ReasonDesk {
   readonly given: Case;
   readonly evidence: EvidenceBase;
   readonly desks: readonly OptionDesk[];
-  readonly columns: readonly OptionColumn[];
+  /** The same options, each with what the pages say of it. */
+  readonly options: readonly AskedOption[];
 }
 
-/** One reason, and the option it is about. */
-export interface AskedReason {
+/** The option that a reason is about. */
+export interface AskedOption {
   readonly desk: OptionDesk;
   readonly column: OptionColumn;
 }
 
-/** Windows of a look, longest first. */
+/** Windows of a look. */
 export function windowsOf(times: LookOf<'compare'>['times']): readonly TimeWindow[] {
   switch (times) {
     case 'first-month':
@@ -30,7 +31,7 @@ export function windowsOf(times: LookOf<'compare'>['times']): readonly TimeWindo
     case 'later-years':
       return laterWindows;
     case 'weight':
-      return [...weightWindows].reverse();
+      return weightWindows;
   }
 }
 

@@ -59,11 +59,9 @@ function weighOutcome(
 
 /** Clear where at least one hint is and none says the opposite. */
 function agreeOn(hints: readonly Hint[]): Hint['direction'] {
-  const said = new Set(
-    hints.map(({ direction }) => direction).filter((direction) => direction !== 'unclear'),
-  );
-  const [only] = said;
-  return said.size === 1 && only !== undefined ? only : 'unclear';
+  const said = hints.map(({ direction }) => direction).filter((direction) => direction !== 'unclear');
+  const [one = 'unclear', opposite] = new Set(said);
+  return opposite === undefined ? one : 'unclear';
 }
 
 /** The longest of those that say what was agreed on; of equals figures, which the pages show, before a contrast. */

@@ -197,6 +197,10 @@ describe('records set aside', () => {
     expect(cellOf(compareWell([leak('good'), stopped]))).toMatchObject({
       setAside: [{ record: stopped.id, reason: { code: 'variant', variant: 'stopped at week 68' } }],
     });
+    const unexplained = makeRecord({ id, study: 'trial' });
+    expect(cellOf(compareWell([leak('good'), unexplained]))).toMatchObject({
+      setAside: [{ record: id, reason: { code: 'variant', variant: 'stopped' } }],
+    });
   });
 
   it('include a record whose publication is not there to be cited', () => {
@@ -348,6 +352,8 @@ describe('the count of this surgeon', () => {
   it('says when it is too few to tell', () => {
     const table = compareWell([leak('a')], {}, makeClinic({ results: [{ ...result, n: 29 }] }));
     expect(cellOf(table)).toMatchObject({ own: { n: 29, tooFew: true } });
+    const enough = compareWell([leak('a')], {}, makeClinic({ results: [{ ...result, n: 30 }] }));
+    expect(cellOf(enough)).toMatchObject({ own: { n: 30, tooFew: false } });
   });
 
   it('takes the count nearest to the time asked, of the same outcome and option', () => {
@@ -372,6 +378,15 @@ describe('the count of this surgeon', () => {
       expect(cellOf(compareWell([leak('a')], {}, makeClinic({ results: list })))).toMatchObject({
         own: { events: 1, n: 212, to: '2025-12' },
       });
+  });
+
+  it('of five years, in days as a clinic counts them, stands beside the figure of five years', () => {
+    const late = makeRecord({ outcome: 'reoperation', time: { months: 60, basis: 'by' } });
+    const results = [{ ...result, outcome: 'reoperation', days: 1826 }];
+    const table = compareWell([late], {}, makeClinic({ results }));
+    expect(cellOf(table, 'sleeve/reoperation/60m')).toMatchObject({ own: { events: 1, days: 1826 } });
+    const early = makeClinic({ results: [{ ...result, outcome: 'reoperation', days: 60 }] });
+    expect(cellOf(compareWell([late], {}, early), 'sleeve/reoperation/60m')).not.toHaveProperty('own');
   });
 
   it('does not stand beside a second operation or at another time', () => {

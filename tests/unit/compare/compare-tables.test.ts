@@ -142,7 +142,21 @@ describe('two comparisons', () => {
     expect(compareTables(before, after)).toMatchObject({
       isSame: false,
       conflicts: [{ id: 'reflux-sleeve bypass', before: null, after: conflict }],
-      score: [{ id: 'mortality', after: null }],
+      score: [{ id: 'mortality', before: { ...score, options: ['bypass', 'sleeve'] }, after: null }],
+      elsewhere: [],
+    });
+  });
+
+  it('differ in a caution, or in the old score, that reaches one option more', () => {
+    const first = table({ health: { conditions: ['reflux', 'high-blood-pressure'] } });
+    const reaching = (...options: readonly string[]): ComparisonTable => ({
+      ...first,
+      cautions: first.cautions.map((caution) => ({ ...caution, options })),
+      mortalityScore: { ...first.mortalityScore, options } as MortalityScore,
+    });
+    expect(compareTables(reaching('sleeve'), reaching('sleeve', 'band'))).toMatchObject({
+      cautions: [{ before: { options: ['sleeve'] }, after: { options: ['band', 'sleeve'] } }],
+      score: [{ before: { options: ['sleeve'] }, after: { options: ['band', 'sleeve'] } }],
       elsewhere: [],
     });
   });

@@ -37,6 +37,11 @@ describe('describeSubject', () => {
     expect(subject.history).toBe('after-sleeve');
   });
 
+  it('counts an earlier operation that the evidence does not know', () => {
+    const health = { earlier_operations: [{ operation: 'other', status: 'in-place' }] };
+    expect(makeSubject({ health, decision: { asked: 'second-operation' } }).operations).toBe(1);
+  });
+
   it('knows that the last operation was undone', () => {
     const health = { earlier_operations: [{ operation: 'plication', status: 'reversed' }] };
     expect(makeSubject({ health, decision: { asked: 'second-operation' } }).removed).toBe(true);

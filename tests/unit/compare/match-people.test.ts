@@ -185,6 +185,24 @@ describe('BMI of the people', () => {
     expect(level({ people: { group, bmi: { mean: inside } }, person: bmi(inside) })).toBe('like-you');
   });
 
+  it('believes what a study of 50 and over says of the spread of its people', () => {
+    const people = { group: 'bmi-50-plus', bmi: { mean: 55, sd: 4 } };
+    expect(match({ people, person: bmi(62) })).toMatchObject({
+      level: 'like-you',
+      bmiBasis: 'mean-sd',
+      covered: { bmiLow: 50, bmiHigh: 63 },
+    });
+    expect(level({ people, person: bmi(64) })).toBe('other-people');
+  });
+
+  it('assumes where a silent group under 35 begins, and ends it where it says so', () => {
+    const silent = { people: { group: 'bmi-under-35' }, person: bmi(29) };
+    expect(match(silent).reasons).toEqual([{ code: 'bmi-assumed', low: 30, high: 34.9, yours: 29 }]);
+    const people = { indication: 'after-band', group: 'bmi-under-35', bmi: { high: 33 } };
+    expect(level({ people, option: afterBand, person: second('band', bmi(33)) })).toBe('like-you');
+    expect(level({ people, option: afterBand, person: second('band', bmi(34)) })).toBe('other-people');
+  });
+
   it('does not take a group under 35 for people of any weight below', () => {
     expect(level({ people: { group: 'bmi-under-35', bmi: { mean: 33 } }, person: bmi(29) })).toBe(
       'other-people',
@@ -403,6 +421,29 @@ describe('illness, groups and sex', () => {
       level: 'other-people',
       reasons: [{ code: 'pregnancy' }],
     });
+  });
+});
+
+describe('the special group of a person', () => {
+  const born = (year: number): CaseChanges => ({ patient: { born: `${year}-01-01` } });
+
+  it.each<[string, CaseChanges, readonly string[]]>([
+    ['someone over 70', born(1950), ['over-70', 'over-65', 'over-60']],
+    ['a BMI over 60', bmi(62), ['bmi-60-plus', 'bmi-50-plus']],
+    ['a BMI under 35', bmi(33), ['bmi-under-35']],
+    ['someone of 16', born(2010), ['adolescents']],
+    ['someone of 20', born(2006), ['young-adults']],
+  ])(
+    'of %s is the nearer the narrower it is, and people in general are the farthest',
+    (_, person, groups) => {
+      const near = groups.map((group) => match({ people: { group }, person }).apart);
+      const all = [...near, match({ person }).apart];
+      expect(all).toEqual([...new Set(all)].sort((a, b) => a - b));
+    },
+  );
+
+  it('is none that the person does not belong to', () => {
+    expect(match({ people: { group: 'over-70' } }).apart).toBe(match({}).apart);
   });
 });
 

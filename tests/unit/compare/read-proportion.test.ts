@@ -81,6 +81,8 @@ describe('readProportion', () => {
       zero: { n: 50 },
     });
     expect(read({ events: 0, n: 40, n_is: 'start' })).toMatchObject({ zero: { n: 40 } });
+    const nobody = { ...late, followed: { seen: 0, of: 209 } };
+    expect(read({ events: 0, n: 209 }, nobody)).toEqual({ code: 'group-size-unknown' });
   });
 
   it('says nothing of fewer than 30 people, whether any had it or none', () => {

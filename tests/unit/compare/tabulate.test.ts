@@ -75,6 +75,15 @@ describe('one denominator for a table', () => {
   });
 });
 
+describe('a length of time in a table', () => {
+  it('says nothing of its denominator', () => {
+    const hours = record('leak', 0, { kind: 'duration', value: { estimate: 0.004, unit: 'days', n: 1000 } });
+    const { rows, denominator } = topic('first-month', [hours]);
+    expect(rows[0]?.cells[0]).toMatchObject({ state: 'known', value: { kind: 'amount' } });
+    expect(denominator).toBe(100);
+  });
+});
+
 describe('later years', () => {
   it('draws further operations, else procedures, else removal, else change', () => {
     const records = ['conversion', 'removal', 'reintervention', 'reoperation'].map((one) => record(one, 60));
@@ -100,6 +109,11 @@ describe('later years', () => {
       ['gallstones', 60],
     ]);
     expect(new Set(rows[0]?.cells.map(({ asked }) => asked.months))).toEqual(new Set([36]));
+  });
+
+  it('of times at which as many are known takes the longest', () => {
+    const { rows } = topic('later-years', [record('ulcer', 12), record('ulcer', 120), record('ulcer', 24)]);
+    expect(rows.map(({ asked }) => asked.months)).toEqual([120]);
   });
 
   it('keeps the eight rows known for most options, in their own order', () => {

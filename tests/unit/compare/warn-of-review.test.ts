@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { compareOptions } from '../../../src/compare/index.ts';
+import { warnOfReview } from '../../../src/compare/warn-of-review.ts';
 import type { EvidenceBase } from '../../../src/model/evidence.ts';
 import { makeCase, makeClinic, makeEvidence, makeRecord } from '../../helpers/compare-inputs.ts';
 
@@ -39,6 +40,14 @@ describe('a figure whose source was to be read again', () => {
     ]);
   });
 
+  it('is named with its own study only, where two are to be read again', () => {
+    const other = makeRecord({ ...inTime, review_by: '2027-01-12' });
+    expect(warningsOn('2027-01-16', makeEvidence([shown, other]))).toEqual([
+      'warning: study-a was to be read again by 2027-01-15; on it stands sleeve.leak.30d.study-a',
+      'warning: study-c was to be read again by 2027-01-12; on it stands bypass.leak.30d.study-c',
+    ]);
+  });
+
   it('is still shown', () => {
     const made = compareOptions({ case: makeCase(), clinic: makeClinic(), evidence, date: '2027-01-16' });
     expect(made.ok && made.value.recordsUsed).toContain(shown.id);
@@ -55,6 +64,14 @@ describe('a release whose own review is past', () => {
     expect(warningsOn('2027-11-25', evidence)).toEqual([]);
     expect(warningsOn('2027-11-26', evidence)).toEqual([
       'warning: the evidence 2026.11 was to be looked over by 2027-11-25',
+    ]);
+  });
+
+  it('says what to do', () => {
+    const warnings = warnOfReview(makeEvidence([shown]), { recordsUsed: [shown.id], date: '2027-11-26' });
+    expect(warnings.map(({ hint }) => hint)).toEqual([
+      expect.stringContaining('Install a newer release') as string,
+      expect.stringContaining('plainleaf evidence due --by 2027-01-15') as string,
     ]);
   });
 });

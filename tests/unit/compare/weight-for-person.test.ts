@@ -32,6 +32,19 @@ describe('weightForPerson', () => {
     });
   });
 
+  it('warns of a weight that would be too low: under a BMI of 18.5, and under 20 in who starts below 30', () => {
+    const warningAt = (weight: string, estimate: number): unknown => {
+      const found = weigh({ metric: 'TWL', estimate }, { weight });
+      return 'warning' in found ? found.warning : undefined;
+    };
+    // 163 cm: a BMI of 18.5 is 49.2 kg, one of 20 is 53.1 kg.
+    expect(warningAt('100 kg', 51)).toBe('under-18-5');
+    expect(warningAt('100 kg', 50)).toBeUndefined();
+    expect(warningAt('79 kg', 33)).toBe('under-20');
+    expect(warningAt('79 kg', 32)).toBeUndefined();
+    expect(warningAt('79 kg', 38)).toBe('under-18-5');
+  });
+
   it('shows a gain as a gain', () => {
     expect(weigh({ metric: 'TWL', estimate: -2 })).toMatchObject({
       averageKg: 102,

@@ -5,7 +5,9 @@ import type { CautionCoverage } from '../../../../src/model/evidence-rules.ts';
 import { ReversibilitySchema } from '../../../../src/model/evidence-rules.ts';
 import type { EvidenceBase } from '../../../../src/model/evidence.ts';
 import type { EvidenceRecord } from '../../../../src/model/evidence-record.ts';
-import type { ReasonCheck, ReasonCode } from '../../../../src/model/reason-check.ts';
+import type { ReasonCode } from '../../../../src/model/reason-check.ts';
+import { check } from '../../../helpers/check-reason.ts';
+import type { AskedReason } from '../../../helpers/check-reason.ts';
 import {
   makeCase,
   makeCaution,
@@ -17,33 +19,6 @@ import {
   today,
 } from '../../../helpers/compare-inputs.ts';
 import type { CaseChanges } from '../../../helpers/compare-inputs.ts';
-
-interface Asked {
-  readonly option?: string;
-  readonly stance?: 'for' | 'against';
-  readonly changes?: CaseChanges;
-  readonly evidence?: Partial<EvidenceBase>;
-  readonly records?: readonly EvidenceRecord[];
-  readonly clinic?: object;
-}
-
-/** How one reason for the sleeve (unless another option is named) is judged. */
-function check(code: ReasonCode, asked: Asked = {}): ReasonCheck {
-  const { option = 'sleeve', stance = 'for', changes = {}, records = [] } = asked;
-  const reasons = [{ code }];
-  const said =
-    stance === 'for' ? { leaning: { option, reasons } } : { advised_against: [{ option, reasons }] };
-  const given = makeCase({
-    ...changes,
-    decision: { options: ['sleeve', 'bypass', 'no-operation'], ...changes.decision, ...said },
-  });
-  const evidence = { ...makeEvidence(records), ...asked.evidence };
-  const clinic = makeClinic({ ...asked.clinic });
-  const result = compareOptions({ case: given, clinic, evidence, date: today });
-  const [only, second] = result.ok ? result.value.reasons : [];
-  if (only === undefined || second !== undefined) throw new Error('one reason was asked for');
-  return only;
-}
 
 function share(option: string, outcome: string, events: number): EvidenceRecord {
   const months = ['leak', 'major-complication'].includes(outcome) ? undefined : 60;
@@ -106,7 +81,9 @@ const lungs = makeCaution({ id: 'lungs', when: { condition: 'sleep-apnoea' }, op
 const wish = (code: string): CaseChanges => ({ decision: { matters_most: [{ code }] } });
 
 /** For each code what bears it out, and what speaks against it. */
-const judged: Readonly<Record<ReasonCode, { readonly supported: Asked; readonly contradicted: Asked }>> = {
+const judged: Readonly<
+  Record<ReasonCode, { readonly supported: AskedReason; readonly contradicted: AskedReason }>
+> = {
   'reflux-better': {
     supported: {
       changes: reflux,
@@ -303,6 +280,29 @@ describe('a reason of which nobody can tell', () => {
     ).toBe('supported');
   });
 
+  it('is one that no rule of the evidence speaks of', () => {
+    expect(check('can-be-undone', { evidence: { ...undoable('yes'), reasons: [] } })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [],
+    });
+  });
+
+  it('is one about a harm that none of the others can do', () => {
+    const changes = { decision: { options: ['sleeve', 'semaglutide', 'no-operation'] } };
+    const records = [share('sleeve', 'major-complication', 20)];
+    expect(check('fewer-early-problems', { changes, records })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{ find: 'compare', pairs: [] }],
+    });
+  });
+
+  it('is that serious problems are fewer, where the figure is below that of leaks alone and no page shows it', () => {
+    const serious = [share('sleeve', 'major-complication', 8), share('bypass', 'major-complication', 90)];
+    expect(check('fewer-early-problems', { records: serious }).verdict).toBe('supported');
+    const leaks = share('sleeve', 'leak', 32);
+    expect(check('fewer-early-problems', { records: [...serious, leaks] }).verdict).toBe('cannot-tell');
+  });
+
   it('is that pain medicine may stay, where the coverage does not know why not', () => {
     const evidence = { cautionCoverage: covered('anti-inflammatory', 'not known') };
     expect(check('keeps-pain-medicine', { changes: ibuprofen, evidence }).verdict).toBe('cannot-tell');
@@ -340,6 +340,37 @@ describe('getting better', () => {
     ]);
   });
 
+  it('is held against it by the figures of the pages, where it is an option of the case', () => {
+    const treated = share('sleeve', 'diabetes-remission', 500);
+    // The pages take sleeve and bypass from the study that counted both, however large another of one is.
+    const larger = { id: 'larger', study: 'larger', value: { events: 3500, n: 5000 } };
+    const untreated = {
+      id: 'untreated',
+      study: 'untreated',
+      people: { indication: 'none', bmi: { low: 35, high: 60 }, diabetes: 'mixed' },
+    };
+    const records = [
+      treated,
+      makeRecord({ ...treated, ...larger }),
+      share('bypass', 'diabetes-remission', 600),
+      makeRecord({ ...share('usual-care', 'diabetes-remission', 100), ...untreated }),
+    ];
+    expect(check('diabetes-better', { changes: diabetes, records })).toMatchObject({
+      verdict: 'supported',
+      records: [treated.id, 'untreated'],
+    });
+  });
+
+  it('is never told by the figure of another option', () => {
+    const records = [share('bypass', 'diabetes-remission', 500)];
+    const options = { decision: { options: ['bypass', 'sleeve', 'no-operation'] } };
+    expect(check('diabetes-better', { changes: { ...diabetes, ...options }, records })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{ own: null }],
+      records: [],
+    });
+  });
+
   it('in a few proves nothing where it is not known', () => {
     const few = [share('sleeve', 'diabetes-remission', 90)];
     expect(check('diabetes-better', { changes: diabetes, records: few }).verdict).toBe('cannot-tell');
@@ -364,6 +395,13 @@ describe('the options that a reason is weighed against', () => {
     expect(others('more-weight-loss', 'sleeve')).toEqual(many.slice(1));
   });
 
+  it('are weighed at the times of later harms, not at those of weight', () => {
+    const at100Months = (option: string, events: number): EvidenceRecord =>
+      makeRecord({ ...share(option, 'reoperation', events), time: { months: 100, basis: 'by' } });
+    const records = [at100Months('sleeve', 90), at100Months('bypass', 190)];
+    expect(check('fewer-late-problems', { records }).verdict).toBe('supported');
+  });
+
   it('are the operations, for a treatment that cannot do the harm', () => {
     expect(others('fewer-early-problems', 'semaglutide')).toEqual(['sleeve', 'bypass']);
     expect(
@@ -385,6 +423,16 @@ describe('what matters to the person', () => {
     expect(check('fits-what-matters', { changes: wishes(words) }).verdict).toBe('cannot-tell');
   });
 
+  it('is met by a kind of option that does without an operation', () => {
+    const changes = {
+      decision: { options: ['sleeve', 'semaglutide'], ...wish('no-operation-if-possible').decision },
+    };
+    expect(check('fits-what-matters', { changes, option: 'semaglutide' })).toMatchObject({
+      verdict: 'supported',
+      findings: [{ met: ['no-operation-if-possible'], unmet: [], open: [] }],
+    });
+  });
+
   it('is judged by the reason that it amounts to, and by the kind of option', () => {
     const conflicting = wishes({ code: 'keep-options-open' }, { code: 'no-operation-if-possible' });
     expect(check('fits-what-matters', { changes: conflicting, evidence: undoable('yes') })).toMatchObject({
@@ -394,7 +442,40 @@ describe('what matters to the person', () => {
   });
 });
 
+describe('what a check tells', () => {
+  it('is where it looked: at the case, or at how long an option is known', () => {
+    expect(check('earlier-operation', judged['earlier-operation'].supported).findings).toEqual([
+      { find: 'in-case', means: 'supports' },
+    ]);
+    expect(check('not-studied-enough', judged['not-studied-enough'].supported).findings).toEqual([
+      { find: 'under-study', means: 'supports', maturity: 'under-study', entries: ['sleeve.us.2025'] },
+    ]);
+  });
+
+  it('is all figures that it rests on, each once and in one order', () => {
+    const options = ['sleeve', 'plication', 'bypass', 'band'];
+    const records = options.map((option, at) => share(option, 'major-complication', 10 + 40 * at));
+    expect(check('fewer-early-problems', { records, changes: { decision: { options } } })).toMatchObject({
+      verdict: 'supported',
+      records: ['band', 'bypass', 'plication', 'sleeve'].map((one) => `${one}.major-complication.30d.a`),
+    });
+  });
+});
+
 describe('the checks of a case', () => {
+  it('leave out an option that the case does not have', () => {
+    const given = makeCase({
+      decision: { leaning: { option: 'band', reasons: [{ code: 'can-be-undone' }] } },
+    });
+    const result = compareOptions({
+      case: given,
+      clinic: makeClinic(),
+      evidence: makeEvidence([]),
+      date: today,
+    });
+    expect(result.ok ? result.value.reasons : undefined).toEqual([]);
+  });
+
   it('name stance, option and code, and leave free words and repeated codes out', () => {
     const text = { text: { en: 'Because.' } };
     const given = makeCase({

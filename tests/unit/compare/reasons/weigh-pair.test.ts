@@ -1,23 +1,14 @@
 import { describe, expect, it } from 'vitest';
 
-import { describeOption } from '../../../../src/compare/describe-option.ts';
-import type { OptionDesk } from '../../../../src/compare/describe-option.ts';
-import { describeSubject } from '../../../../src/compare/describe-person.ts';
 import { weighPair } from '../../../../src/compare/reasons/weigh-pair.ts';
 import { firstMonth, laterWindows, weightWindows } from '../../../../src/compare/weigh-time.ts';
 import type { EvidenceRecord } from '../../../../src/model/evidence-record.ts';
 import type { PairFinding } from '../../../../src/model/reason-check.ts';
-import {
-  makeCase,
-  makeClinic,
-  makeEvidence,
-  makeRecord,
-  makeWeightRecord,
-  today,
-} from '../../../helpers/compare-inputs.ts';
+import { makeEvidence, makeRecord, makeWeightRecord } from '../../../helpers/compare-inputs.ts';
+import { makeDesks } from '../../../helpers/make-desks.ts';
 
 const early = { outcomes: ['leak'], windows: [firstMonth], has: 'fewer' } as const;
-const weight = { outcomes: ['weight-loss'], windows: [...weightWindows].reverse(), has: 'more' } as const;
+const weight = { outcomes: ['weight-loss'], windows: weightWindows, has: 'more' } as const;
 
 interface Asked {
   readonly claim?: Parameters<typeof weighPair>[1];
@@ -29,16 +20,10 @@ interface Asked {
 /** The first option against the second, whose only evidence are these records. */
 function weigh(records: readonly EvidenceRecord[], asked: Asked = {}): PairFinding | undefined {
   const { claim = early, pair = ['sleeve', 'bypass'] } = asked;
-  const evidence = makeEvidence(records);
-  const subject = describeSubject(makeCase(), evidence, today);
-  const desks = (asked.shown ?? pair).map((code): OptionDesk => {
-    const desk = describeOption(code, { subject, evidence, clinic: makeClinic(), surgeon: 'surgeon-1' });
-    if (desk === undefined) throw new Error(`${code} cannot be chosen`);
-    return desk;
-  });
+  const desks = makeDesks(records, asked.shown ?? pair);
   const [mine, theirs] = pair.map((code) => desks.find((desk) => desk.code === code));
   if (mine === undefined || theirs === undefined) throw new Error('two options were asked for');
-  return weighPair({ mine, theirs }, claim, { desks, plans: evidence.topics });
+  return weighPair({ mine, theirs }, claim, { desks, plans: makeEvidence([]).topics });
 }
 
 function leak(option: string, study: string, value: object): EvidenceRecord {
@@ -101,6 +86,13 @@ describe('two figures of one study', () => {
     );
   });
 
+  it('are no different where both say the same, however surely', () => {
+    const exactly = { percent: 5, low: 5, high: 5, interval: 'ci95', n: 1000 };
+    const same = [leak('sleeve', 'a', exactly), leak('bypass', 'a', exactly)];
+    expect(weigh(same)?.result).toBe('unclear');
+    expect(weigh(same, { claim: { ...early, has: 'more' } })?.result).toBe('unclear');
+  });
+
   it('count none seen with the upper limit of none', () => {
     const none = leak('sleeve', 'a', { events: 0, n: 100 });
     expect(weigh([none, leak('bypass', 'a', { events: 2, n: 100 })])?.result).toBe('unclear');
@@ -129,6 +121,31 @@ describe('figures of two studies', () => {
   it('bear a claim out when nothing known of one comes near anything known of the other', () => {
     expect(weigh([sleeve, bypass])).toMatchObject({ result: 'yes', basis: 'two-studies' });
     expect(weigh([sleeve, bypass], { pair: ['bypass', 'sleeve'] })?.result).toBe('no');
+  });
+
+  it('bear out that there is more of it too', () => {
+    const claim = { ...early, has: 'more' } as const;
+    expect(weigh([sleeve, bypass], { claim, pair: ['bypass', 'sleeve'] })?.result).toBe('yes');
+    expect(weigh([sleeve, bypass], { claim })?.result).toBe('no');
+  });
+
+  it('leave it open where what is known of the two meets', () => {
+    const between = (percent: number, low: number, high: number): object => ({
+      percent,
+      low,
+      high,
+      interval: 'ci95',
+      n: 1000,
+    });
+    const meeting = [leak('sleeve', 'a', between(2, 1, 3)), leak('bypass', 'b', between(5, 3, 7))];
+    expect(weigh(meeting)?.result).toBe('unclear');
+    expect(weigh(meeting, { pair: ['bypass', 'sleeve'] })?.result).toBe('unclear');
+  });
+
+  it('leave it open where nobody knows how sure one of them is', () => {
+    const unsure = [sleeve, leak('bypass', 'b', { percent: 9 })];
+    expect(weigh(unsure)).toMatchObject({ result: 'unclear', basis: 'two-studies' });
+    expect(weigh(unsure, { pair: ['bypass', 'sleeve'] })?.result).toBe('unclear');
   });
 
   it('leave it open when another study of one does', () => {
@@ -180,10 +197,66 @@ describe('a published contrast', () => {
     ['at another time', { estimate: 0.5, low: 0.4, high: 0.7 }, { time: { months: 12, basis: 'at' } }],
     ['of an operation done otherwise', { estimate: 0.5, low: 0.4, high: 0.7 }, { variant: 'with a ring' }],
     ['of a narrower outcome', { estimate: 0.5, low: 0.4, high: 0.7 }, { scope: 'narrower' }],
+    ['with a third option', { estimate: 0.5, low: 0.4, high: 0.7 }, { versus: 'band' }],
   ])('%s says nothing', (_, value, more) => {
     expect(weigh([contrast('sleeve', value, more)])).toEqual({
       other: 'bypass',
       result: 'unknown',
+    });
+  });
+
+  it.each([
+    { what: 'ratio that reaches down to one', value: { estimate: 1.4, low: 1, high: 2 } },
+    { what: 'ratio that reaches up to one', value: { estimate: 0.7, low: 0.5, high: 1 } },
+    {
+      what: 'difference that reaches down to nought',
+      value: { measure: 'risk-difference', estimate: 2, low: 0, high: 4 },
+    },
+    {
+      what: 'difference that reaches up to nought',
+      value: { measure: 'risk-difference', estimate: -2, low: -4, high: 0 },
+    },
+  ])('as a $what leaves it open', ({ value }) => {
+    expect(weigh([contrast('sleeve', value)])?.result).toBe('unclear');
+  });
+
+  it('has a unit only where it states one', () => {
+    const ratio = weigh([contrast('sleeve', { estimate: 0.5, low: 0.4, high: 0.7 })]);
+    expect(ratio).toHaveProperty('contrast');
+    expect(ratio).not.toHaveProperty('contrast.unit');
+  });
+
+  it('and figures of one study that say the same are told by the figures, which the pages show', () => {
+    const records = [
+      contrast('sleeve', { estimate: 0.5, low: 0.4, high: 0.7 }),
+      leak('sleeve', 'a', { events: 10, n: 5000 }),
+      leak('bypass', 'a', { events: 40, n: 5000 }),
+    ];
+    expect(weigh(records)).toMatchObject({ result: 'yes', basis: 'one-study' });
+  });
+
+  it('and figures of one study at another time are told by the one that looked longer', () => {
+    const claim = { outcomes: ['ulcer'], windows: laterWindows, has: 'fewer' } as const;
+    const ulcers = (months: number): readonly EvidenceRecord[] => {
+      const late = { outcome: 'ulcer', time: { months, basis: 'by' } };
+      return [
+        makeRecord({ ...leak('sleeve', 'a', { events: 10, n: 2000 }), ...late }),
+        makeRecord({ ...leak('bypass', 'a', { events: 60, n: 2000 }), ...late }),
+      ];
+    };
+    const ratio = (months: number): EvidenceRecord =>
+      contrast(
+        'sleeve',
+        { estimate: 0.5, low: 0.4, high: 0.7 },
+        { outcome: 'ulcer', time: { months, basis: 'by' } },
+      );
+    expect(weigh([ratio(60), ...ulcers(12)], { claim })).toMatchObject({
+      basis: 'contrast',
+      asked: { months: 60 },
+    });
+    expect(weigh([ratio(12), ...ulcers(60)], { claim })).toMatchObject({
+      basis: 'one-study',
+      asked: { months: 60 },
     });
   });
 
@@ -242,6 +315,23 @@ describe('a claim', () => {
       'no',
     );
     expect(weigh([], { pair: ['sleeve', 'semaglutide'] })).toBeUndefined();
+  });
+
+  it('of lengths of time is left open: how sure they are is not worked out', () => {
+    const stay = (option: string, estimate: number): EvidenceRecord =>
+      makeRecord({
+        id: `${option}.hospital-stay.a`,
+        study: 'a',
+        option,
+        outcome: 'hospital-stay',
+        kind: 'duration',
+        value: { estimate, unit: 'days', n: 1000 },
+      });
+    const claim = { ...early, outcomes: ['hospital-stay'] };
+    expect(weigh([stay('sleeve', 2), stay('bypass', 9)], { claim })).toMatchObject({
+      result: 'unclear',
+      mine: { kind: 'amount', value: 2 },
+    });
   });
 
   it('without a figure on one side cannot be answered', () => {
