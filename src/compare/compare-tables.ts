@@ -140,6 +140,7 @@ function inAnyOrder(hit: CautionHit): CautionHit {
   return { ...hit, options: [...hit.options].sort(byText) };
 }
 
+/** Of codes, of which a table names none twice. */
 function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+  return a < b ? -1 : 1;
 }

@@ -40,9 +40,7 @@ function fill(change: CellChange, hidden: 'before' | 'after', cell: Cell | undef
 function describeDesks({ case: given, clinic, evidence, date }: CompareInput): readonly OptionDesk[] {
   const subject = describeSubject(given, evidence, date);
   const setting = { subject, evidence, clinic, surgeon: given.plan.surgeon };
-  return given.decision.options
-    .map((code) => describeOption(code, setting))
-    .filter((desk) => desk !== undefined);
+  return given.decision.options.flatMap((code) => describeOption(code, setting) ?? []);
 }
 
 /** The cell as its row would have it; undefined where the case does not have the option. */

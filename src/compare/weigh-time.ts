@@ -9,6 +9,9 @@ export interface TimeWindow {
   readonly to: number;
 }
 
+/** At least one. */
+export type TimeWindows = readonly [TimeWindow, ...(readonly TimeWindow[])];
+
 /**
  * The first month: harms are counted by 30 days in registries, but trials and older series count the stay in
  * hospital or 90 days. All are early harm (92 days: three months as some write it).
@@ -23,7 +26,7 @@ const stayDays = 15;
  * medicines end at 68 or 72 weeks (16 to 17 months) and give no other time near a year. Later a tenth to a fifth
  * either side changes little. The cell keeps the true time.
  */
-export const weightWindows: readonly TimeWindow[] = [
+export const weightWindows: TimeWindows = [
   months(12, 10, 18),
   months(24, 21, 30),
   months(36, 31, 48),
@@ -41,7 +44,7 @@ export const fiveYears = months(60, 48, 72);
  * Later harms, side effects and benefits, longest first. They add up over time, so a window is a fifth either
  * side; the first year reaches to 18 months for the trials of medicines.
  */
-export const laterWindows: readonly TimeWindow[] = [
+export const laterWindows: TimeWindows = [
   months(120, 96, 144),
   fiveYears,
   months(36, 29, 43),
@@ -78,7 +81,7 @@ export function weighTime(time: RecordTime, window: TimeWindow): TimeVerdict {
 }
 
 /** Months since treatment, where a number is stated. */
-export function monthsOf(time: RecordTime): number | undefined {
+export function monthsOf(time: Partial<RecordTime>): number | undefined {
   return time.months ?? (time.days === undefined ? undefined : time.days / daysPerMonth);
 }
 

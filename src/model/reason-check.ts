@@ -22,17 +22,18 @@ export type PairBasis =
   | { readonly basis: 'one-study' | 'two-studies'; readonly mine: CellValue; readonly theirs: CellValue }
   | { readonly basis: 'impossible' };
 
+/** The option of a reason against one other, where anything is known of both. */
+export type KnownPair = {
+  readonly other: string;
+  /** `yes`: as the reason claims; `no`: the other way round; `unclear`: may be chance, or the studies disagree. */
+  readonly result: 'yes' | 'no' | 'unclear';
+  readonly outcome: string;
+  readonly asked: { readonly days?: number; readonly months?: number };
+  readonly records: readonly string[];
+} & PairBasis;
+
 /** The option of a reason against one other. */
-export type PairFinding = { readonly other: string } & (
-  | ({
-      /** `yes`: as the reason claims; `no`: the other way round; `unclear`: may be chance, or the studies disagree. */
-      readonly result: 'yes' | 'no' | 'unclear';
-      readonly outcome: string;
-      readonly asked: { readonly days?: number; readonly months?: number };
-      readonly records: readonly string[];
-    } & PairBasis)
-  | { readonly result: 'unknown' }
-);
+export type PairFinding = KnownPair | { readonly other: string; readonly result: 'unknown' };
 
 export type Means = 'supports' | 'contradicts' | 'nothing';
 
@@ -49,7 +50,7 @@ export type ReasonFinding = { readonly means: Means } & (
       /** The option's own figure; null where it is told by the comparison alone. */
       readonly own: { readonly record: string; readonly value: CellValue } | null;
       /** Against doing nothing more; null where nothing is known of that. */
-      readonly untreated: PairFinding | null;
+      readonly untreated: KnownPair | null;
     }
   | { readonly find: 'undo'; readonly possible: 'yes' | 'partly' | 'no' | 'not-known' }
   | {

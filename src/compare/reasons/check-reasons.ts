@@ -157,9 +157,7 @@ function recordsOf(finding: ReasonFinding): readonly string[] {
     case 'recover':
       return [
         ...(finding.own === null ? [] : [finding.own.record]),
-        ...(finding.untreated === null || finding.untreated.result === 'unknown'
-          ? []
-          : finding.untreated.records),
+        ...(finding.untreated === null ? [] : finding.untreated.records),
       ];
     default:
       return [];

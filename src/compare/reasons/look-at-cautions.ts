@@ -1,4 +1,4 @@
-import type { Caution } from '../../model/evidence-rules.ts';
+import type { Caution, CautionCoverage } from '../../model/evidence-rules.ts';
 import { isPrintable } from '../../model/evidence.ts';
 import type { FindingOf, Means, ReasonFinding } from '../../model/reason-check.ts';
 import type { LookOf } from '../../model/reason-rules.ts';
@@ -56,7 +56,7 @@ function codesOf(
 }
 
 function favours(caution: Caution, desk: OptionDesk): boolean {
-  return (caution.favours ?? []).includes(desk.figuresFrom);
+  return caution.favours?.includes(desk.figuresFrom) ?? false;
 }
 
 /** What the person's illnesses warn of: here and not with others of the same sort, or with each of them and not here. */
@@ -105,11 +105,12 @@ function warns({ caution }: Called, desk: OptionDesk, effects: readonly Caution[
 function isAccountedFor(code: string, desk: OptionDesk, { evidence }: ReasonDesk): boolean {
   const bare = code.slice(code.indexOf(':') + 1);
   const entry = evidence.cautionCoverage.find((coverage) => coverage.code === bare);
-  return (entry?.others ?? []).some(
-    ({ options, why }) => options.includes(desk.figuresFrom) && why !== 'not known',
-  );
+  const isAbout = ({ options, why }: CautionCoverage['others'][number]): boolean =>
+    options.includes(desk.figuresFrom) && why !== 'not known';
+  return entry?.others.some(isAbout) ?? false;
 }
 
+/** Of ids, which are never the same. */
 function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+  return a < b ? -1 : 1;
 }

@@ -1,5 +1,5 @@
 import type { Cell } from '../../model/comparison.ts';
-import type { PairFinding, ReasonFinding } from '../../model/reason-check.ts';
+import type { KnownPair, PairFinding, ReasonFinding } from '../../model/reason-check.ts';
 import type { LookOf } from '../../model/reason-rules.ts';
 import { buildTopicRow } from '../build-topic-row.ts';
 import { describeOption } from '../describe-option.ts';
@@ -44,8 +44,6 @@ function lookAgainst(look: LookOf<'recover'>, pair: KnownPair): ReasonFinding {
   const answer = result === 'unclear' ? undefined : result;
   return { find: 'recover', means: meaningOf(look, answer), outcome, asked, own, untreated: pair };
 }
-
-type KnownPair = Exclude<PairFinding, { result: 'unknown' }>;
 
 /** Without figures of people who are not treated: a few may get better by themselves, so it takes more than that. */
 function lookAlone(look: LookOf<'recover'>, desk: OptionDesk, room: ReasonDesk): ReasonFinding {

@@ -37,7 +37,7 @@ function contrastsOf(desk: OptionDesk, other: OptionDesk, outcome: string): read
   const records: readonly EvidenceRecord[] = desk.records.get(outcome) ?? [];
   return records
     .filter((record) => record.kind === 'contrast')
-    .filter(({ versus }) => versus === other.figuresFrom && desk.figuresFrom !== other.figuresFrom);
+    .filter(({ versus }) => versus === other.figuresFrom);
 }
 
 function readOne(record: ContrastRecord, desk: OptionDesk, windows: readonly TimeWindow[]): readonly Hint[] {

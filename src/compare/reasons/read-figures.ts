@@ -49,7 +49,7 @@ function hintOf({ mine, theirs }: DeskPair, { asked, cells }: OutcomeRow): Hint 
   return {
     direction: isOne ? compareFigures(a, b) : compareRanges(a, b),
     asked,
-    months: monthsOf({ ...a.lead.horizon, basis: 'at' }) ?? 0,
+    months: monthsOf(a.lead.horizon) ?? 0,
     records: [a.lead.record, b.lead.record],
     stands: { basis: isOne ? 'one-study' : 'two-studies', mine: a.value, theirs: b.value },
   };

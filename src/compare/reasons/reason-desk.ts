@@ -6,7 +6,7 @@ import type { LookOf } from '../../model/reason-rules.ts';
 import type { OptionDesk } from '../describe-option.ts';
 import type { OptionKind } from '../subject.ts';
 import { firstMonth, laterWindows, weightWindows } from '../weigh-time.ts';
-import type { TimeWindow } from '../weigh-time.ts';
+import type { TimeWindows } from '../weigh-time.ts';
 
 /** What the reasons of one case are checked with. */
 export interface ReasonDesk {
@@ -24,7 +24,7 @@ export interface AskedOption {
 }
 
 /** Windows of a look. */
-export function windowsOf(times: LookOf<'compare'>['times']): readonly TimeWindow[] {
+export function windowsOf(times: LookOf<'compare'>['times']): TimeWindows {
   switch (times) {
     case 'first-month':
       return [firstMonth];

@@ -1,6 +1,6 @@
-import type { PairFinding } from '../../model/reason-check.ts';
+import type { KnownPair, PairFinding } from '../../model/reason-check.ts';
 import { isPossible } from '../build-cell.ts';
-import type { TimeWindow } from '../weigh-time.ts';
+import type { TimeWindows } from '../weigh-time.ts';
 import { isDirect } from './hint.ts';
 import type { Hint } from './hint.ts';
 import { readContrasts } from './read-contrasts.ts';
@@ -11,7 +11,7 @@ import type { RowSource } from './read-figures.ts';
 /** What is claimed of the first option of a pair. */
 export interface Claim {
   readonly outcomes: readonly string[];
-  readonly windows: readonly TimeWindow[];
+  readonly windows: TimeWindows;
   readonly has: 'fewer' | 'more';
 }
 
@@ -21,27 +21,25 @@ export interface Claim {
  * claim; where it cannot with the first alone, that answers it.
  */
 export function weighPair(pair: DeskPair, claim: Claim, source: RowSource): PairFinding | undefined {
-  const other = pair.theirs.code;
-  const found = claim.outcomes
-    .filter((outcome) => isPossible(pair.theirs, outcome))
-    .map((outcome) => weighOutcome(pair, outcome, { claim, source }));
-  if (found.length === 0) return undefined;
-  const best =
-    found.find(({ result }) => result === 'yes' || result === 'no') ??
-    found.find(({ result }) => result === 'unclear');
-  return best ?? { other, result: 'unknown' };
+  const possible = claim.outcomes.filter((outcome) => isPossible(pair.theirs, outcome));
+  if (possible.length === 0) return undefined;
+  const found = possible
+    .map((outcome) => weighOutcome(pair, outcome, { claim, source }))
+    .filter((one) => one !== undefined);
+  const clear = found.find(({ result }) => result !== 'unclear');
+  return clear ?? found[0] ?? { other: pair.theirs.code, result: 'unknown' };
 }
 
 function weighOutcome(
   pair: DeskPair,
   outcome: string,
   { claim, source }: { readonly claim: Claim; readonly source: RowSource },
-): PairFinding {
+): KnownPair | undefined {
   const other = pair.theirs.code;
   const { windows, has } = claim;
   if (!isPossible(pair.mine, outcome)) {
     const result = has === 'fewer' ? 'yes' : 'no';
-    return { other, result, outcome, asked: windows[0]?.asked ?? {}, records: [], basis: 'impossible' };
+    return { other, result, outcome, asked: windows[0].asked, records: [], basis: 'impossible' };
   }
   const hints = [
     ...readContrasts(pair, outcome, windows),
@@ -51,7 +49,7 @@ function weighOutcome(
   const told = direct.length > 0 ? direct : hints;
   const agreed = agreeOn(told);
   const shown = showHint(told, agreed);
-  if (shown === undefined) return { other, result: 'unknown' };
+  if (shown === undefined) return undefined;
   const { asked, records, stands } = shown;
   const result = agreed === 'unclear' ? 'unclear' : agreed === has ? 'yes' : 'no';
   return { other, result, outcome, asked, records, ...stands };

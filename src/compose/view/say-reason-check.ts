@@ -121,7 +121,7 @@ function sayValue({ words, format }: Scene, value: CellValue): string {
 }
 
 function sayRecover(scene: Scene, { own, untreated, outcome, asked }: FindingOf<'recover'>): Markup {
-  if (untreated !== null && untreated.result !== 'unknown') return sayPair(scene, untreated, 'more');
+  if (untreated !== null) return sayPair(scene, untreated, 'more');
   const name = outcomeName(scene, outcome);
   if (own === null) return scene.words.say('reason-checks.recover.unknown', { outcome: name });
   const source = { cell: `${outcome}/reason`, records: [own.record] };

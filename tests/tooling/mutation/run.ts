@@ -1,5 +1,6 @@
 /**
- * The mutation run over the comparison: `npm run mutate -- [--files PART] [--from K] [--most N] [--imports] [--out FILE]`.
+ * The mutation run over the comparison:
+ * `npm run mutate -- [--files PART,PART] [--from K] [--most N] [--imports] [--out FILE]`.
  * Every mutant of src/compare is switched on in turn, and the tests that pass its place are run, those first that
  * caught others of the file, until one fails. Prints those that no test catches, and the score. What is worked out while
  * a file is imported is judged only with --imports, since each such mutant needs a process of its own.
@@ -121,7 +122,8 @@ function spread(list: readonly Mutant[]): readonly Mutant[] {
 
 writeFileSync(values.out, '');
 const count = new Map<Verdict, number>();
-const all = spread(mutants.filter(({ file }) => file.includes(values.files)));
+const parts = values.files.split(',');
+const all = spread(mutants.filter(({ file }) => parts.some((part) => file.includes(part))));
 const chosen = all.slice(Number(values.from), Number(values.from) + Number(values.most));
 for (const [at, mutant] of chosen.entries()) {
   const { verdict, by } = await judge(mutant);

@@ -223,6 +223,7 @@ describe('a reason of which nobody can tell', () => {
   it('is one without any figure', () => {
     expect(check('more-weight-loss')).toMatchObject({
       verdict: 'cannot-tell',
+      records: [],
       findings: [
         {
           pairs: [
@@ -234,7 +235,10 @@ describe('a reason of which nobody can tell', () => {
     });
     expect(check('diabetes-better', { changes: diabetes })).toMatchObject({
       verdict: 'cannot-tell',
-      findings: [{ find: 'recover', own: null, untreated: null }],
+      findings: [
+        { find: 'recover', means: 'nothing', outcome: 'diabetes-remission', own: null, untreated: null },
+      ],
+      records: [],
     });
   });
 
@@ -254,7 +258,18 @@ describe('a reason of which nobody can tell', () => {
 
   it('is that an option can be undone which can only partly', () => {
     for (const code of ['can-be-undone', 'cannot-be-undone'] as const)
-      expect(check(code, { evidence: undoable('partly') }).verdict).toBe('cannot-tell');
+      expect(check(code, { evidence: undoable('partly') })).toMatchObject({
+        verdict: 'cannot-tell',
+        findings: [{ find: 'undo', means: 'nothing', possible: 'partly' }],
+      });
+  });
+
+  it('is that an option is not studied enough which is newer than others, and no longer under study', () => {
+    const evidence = { standing: [makeStanding({ maturity: 'newer' })] };
+    expect(check('not-studied-enough', { evidence })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{ means: 'nothing', maturity: 'newer' }],
+    });
   });
 
   it.each<[string, Readonly<Record<string, unknown>>, string]>([
@@ -262,6 +277,7 @@ describe('a reason of which nobody can tell', () => {
     ['nobody read', { seen: 'memory' }, 'practice'],
     ['only asks for a check', { effect: 'needs-check' }, 'silent'],
     ['is about another condition', { when: { condition: 'sleep-apnoea' } }, 'silent'],
+    ['is about a condition that the person does not have', { when: { condition: 'oesophagitis' } }, 'silent'],
   ])('is one that a caution speaks of which %s', (_, more, said) => {
     const changes = { health: { conditions: ['reflux', 'sleep-apnoea'] } };
     expect(check('reflux-worse', { changes, evidence: { cautions: [makeCaution(more)] } })).toMatchObject({
@@ -371,14 +387,48 @@ describe('getting better', () => {
     });
   });
 
+  const remission = (value: object): EvidenceRecord =>
+    makeRecord({ ...share('sleeve', 'diabetes-remission', 0), value });
+
   it('in a few proves nothing where it is not known', () => {
     const few = [share('sleeve', 'diabetes-remission', 90)];
     expect(check('diabetes-better', { changes: diabetes, records: few }).verdict).toBe('cannot-tell');
   });
 
-  it('by doing nothing more is held against nothing', () => {
+  it('in more than a few is told by the figure of the option itself', () => {
+    const record = share('sleeve', 'diabetes-remission', 500);
+    expect(check('diabetes-better', { changes: diabetes, records: [record] })).toMatchObject({
+      verdict: 'supported',
+      findings: [{ find: 'recover', own: { record: record.id, value: { value: 0.5 } }, untreated: null }],
+      records: [record.id],
+    });
+  });
+
+  it('counts from ten in a hundred on, as the lower limit has it', () => {
+    const from = (low: number): EvidenceRecord =>
+      remission({ percent: 30, low, high: 60, interval: 'ci95', n: 1000 });
+    expect(check('diabetes-better', { changes: diabetes, records: [from(10)] }).verdict).toBe('supported');
+    expect(check('diabetes-better', { changes: diabetes, records: [from(9.9)] }).verdict).toBe('cannot-tell');
+  });
+
+  it('proves nothing where nobody knows how sure the figure is', () => {
+    const unsure = [remission({ percent: 80 })];
+    expect(check('diabetes-better', { changes: diabetes, records: unsure })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{ own: { value: { value: 0.8 } } }],
+    });
+  });
+
+  it('by doing nothing more is held against nothing, least of all itself', () => {
     const found = check('diabetes-better', { changes: diabetes, option: 'no-operation' });
     expect(found.findings).toMatchObject([{ untreated: null, own: null }]);
+    const untreated = makeRecord({
+      ...share('usual-care', 'diabetes-remission', 100),
+      people: { indication: 'none', bmi: { low: 35, high: 60 }, diabetes: 'mixed' },
+    });
+    expect(
+      check('diabetes-better', { changes: diabetes, option: 'no-operation', records: [untreated] }).findings,
+    ).toMatchObject([{ untreated: null, own: { record: untreated.id } }]);
   });
 });
 
@@ -429,7 +479,7 @@ describe('what matters to the person', () => {
     };
     expect(check('fits-what-matters', { changes, option: 'semaglutide' })).toMatchObject({
       verdict: 'supported',
-      findings: [{ met: ['no-operation-if-possible'], unmet: [], open: [] }],
+      findings: [{ find: 'wishes', met: ['no-operation-if-possible'], unmet: [], open: [] }],
     });
   });
 

@@ -67,7 +67,7 @@ describe('an option that is said to be safer with an illness', () => {
 
   it('is judged by illnesses, not by medicines, and by what was read', () => {
     const changes = {
-      health: { conditions: ['sleep-apnoea'], medicines: ['aspirin'] },
+      health: { conditions: ['sleep-apnoea'], medicines: ['aspirin'], smoking: 'current' },
       decision: { options: ['sleeve', 'bypass'] },
     };
     const judge = (more: object): string =>
@@ -76,6 +76,7 @@ describe('an option that is said to be safer with an illness', () => {
         evidence: { cautions: [warnOf('one', ['bypass'], more)] },
       }).verdict;
     expect(judge({})).toBe('supported');
+    expect(judge({ when: { condition: 'sleep-apnoea', smoking: 'current' } })).toBe('supported');
     expect(judge({ when: { medicine: 'aspirin' } })).toBe('cannot-tell');
     expect(judge({ basis: 'practice' })).toBe('cannot-tell');
     expect(judge({ seen: 'memory' })).toBe('cannot-tell');
@@ -153,6 +154,11 @@ describe('an option that no caution speaks of', () => {
     expect(judge(one, spared('aspirin', 'not known'))).toBe('cannot-tell');
     expect(judge(spared('anti-inflammatory', 'not known'), two)).toBe('cannot-tell');
     expect(judge(one, spared('aspirin', 'no cut edge', ['band']))).toBe('cannot-tell');
+  });
+
+  it('is not spared where the person has nothing of what the reason is about', () => {
+    const found = check('fewer-vitamins', { evidence: { cautionCoverage: [spared('b12-deficiency', 'x')] } });
+    expect(found.findings[1]).toEqual({ find: 'cautions', said: 'silent', means: 'nothing', cautions: [] });
   });
 
   it('is spared by what the person has, not by every illness that the reason could speak of', () => {

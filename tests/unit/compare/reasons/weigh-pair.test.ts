@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
 
 import { weighPair } from '../../../../src/compare/reasons/weigh-pair.ts';
+import type { Claim } from '../../../../src/compare/reasons/weigh-pair.ts';
 import { firstMonth, laterWindows, weightWindows } from '../../../../src/compare/weigh-time.ts';
 import type { EvidenceRecord } from '../../../../src/model/evidence-record.ts';
 import type { PairFinding } from '../../../../src/model/reason-check.ts';
 import { makeEvidence, makeRecord, makeWeightRecord } from '../../../helpers/compare-inputs.ts';
 import { makeDesks } from '../../../helpers/make-desks.ts';
 
-const early = { outcomes: ['leak'], windows: [firstMonth], has: 'fewer' } as const;
-const weight = { outcomes: ['weight-loss'], windows: weightWindows, has: 'more' } as const;
+const early = { outcomes: ['leak'], windows: [firstMonth], has: 'fewer' } as const satisfies Claim;
+const weight = { outcomes: ['weight-loss'], windows: weightWindows, has: 'more' } as const satisfies Claim;
 
 interface Asked {
-  readonly claim?: Parameters<typeof weighPair>[1];
+  readonly claim?: Claim;
   readonly pair?: readonly [string, string];
   /** Options of the case, if not only the two. */
   readonly shown?: readonly string[];
@@ -86,6 +87,12 @@ describe('two figures of one study', () => {
     );
   });
 
+  it('leave it open where that is so of one of them', () => {
+    const [sure, unsure] = [{ events: 10, n: 5000 }, { percent: 9 }];
+    expect(weigh([leak('sleeve', 'a', sure), leak('bypass', 'a', unsure)])?.result).toBe('unclear');
+    expect(weigh([leak('sleeve', 'a', unsure), leak('bypass', 'a', sure)])?.result).toBe('unclear');
+  });
+
   it('are no different where both say the same, however surely', () => {
     const exactly = { percent: 5, low: 5, high: 5, interval: 'ci95', n: 1000 };
     const same = [leak('sleeve', 'a', exactly), leak('bypass', 'a', exactly)];
@@ -97,6 +104,19 @@ describe('two figures of one study', () => {
     const none = leak('sleeve', 'a', { events: 0, n: 100 });
     expect(weigh([none, leak('bypass', 'a', { events: 2, n: 100 })])?.result).toBe('unclear');
     expect(weigh([none, leak('bypass', 'a', { events: 15, n: 100 })])?.result).toBe('yes');
+  });
+
+  it('are those of the pages, where those come from one study, however large another is', () => {
+    const shown = ['sleeve', 'bypass', 'band'];
+    const records = [
+      ...shown.map((option) => leak(option, 'pages', { events: 20, n: 2000 })),
+      ...shown.slice(0, 2).map((option) => leak(option, 'larger', { events: 90, n: 9000 })),
+    ];
+    expect(weigh(records, { shown })).toMatchObject({
+      basis: 'one-study',
+      records: ['sleeve.leak.30d.pages', 'bypass.leak.30d.pages'],
+    });
+    expect(weigh(records)).toMatchObject({ records: ['sleeve.leak.30d.larger', 'bypass.leak.30d.larger'] });
   });
 
   it('are looked for beside those of the pages, where those come from two studies', () => {
@@ -150,12 +170,24 @@ describe('figures of two studies', () => {
 
   it('leave it open when another study of one does', () => {
     expect(weigh([sleeve, bypass, leak('bypass', 'c', { events: 9, n: 4000 })])?.result).toBe('unclear');
+    expect(weigh([sleeve, bypass, leak('sleeve', 'c', { events: 90, n: 4000 })])?.result).toBe('unclear');
+    expect(weigh([sleeve, bypass, leak('sleeve', 'c', { events: 9, n: 4000 })])?.result).toBe('yes');
+  });
+
+  it('leave it open where nobody knows how sure one is, whatever other studies found', () => {
+    const unsure = [leak('bypass', 'b', { percent: 9 }), leak('bypass', 'c', { percent: 12 })];
+    expect(weigh([sleeve, ...unsure])?.result).toBe('unclear');
   });
 });
 
 describe('a published contrast', () => {
   it.each([
     { what: 'that is clear', value: { estimate: 0.5, low: 0.4, high: 0.7 }, result: 'yes' },
+    {
+      what: 'that is clear by a credible interval',
+      value: { estimate: 0.5, low: 0.4, high: 0.7, interval: 'cri95' },
+      result: 'yes',
+    },
     { what: 'that may be chance', value: { estimate: 0.8, low: 0.6, high: 1.1 }, result: 'unclear' },
     { what: 'that is clear the other way', value: { estimate: 2, low: 1.5, high: 2.7 }, result: 'no' },
     {
@@ -168,7 +200,7 @@ describe('a published contrast', () => {
       result,
       basis: 'contrast',
       records: ['sleeve.leak.30d.study-c.vs-bypass'],
-      contrast: { of: 'sleeve', ...value },
+      contrast: { of: 'sleeve', estimate: value.estimate, low: value.low, high: value.high },
     });
   });
 
@@ -187,6 +219,9 @@ describe('a published contrast', () => {
       { estimate: 0.5, low: 0.4, high: 0.7, interval: 'range' },
       {},
     ],
+    ['without a lower limit', { estimate: 0.5, high: 0.7 }, {}],
+    ['without an upper limit', { estimate: 0.5, low: 0.4 }, {}],
+    ['with limits alone', { low: 0.4, high: 0.7 }, {}],
     ['of too few people', { estimate: 0.5, low: 0.4, high: 0.7, n: 20 }, {}],
     ['that nobody read at its source', { estimate: 0.5, low: 0.4, high: 0.7 }, { seen: 'memory' }],
     [
@@ -366,12 +401,14 @@ describe('a claim', () => {
   });
 });
 
+type Value = Readonly<Record<string, string | number>>;
+
 describe('weight lost', () => {
-  const lost = (option: string, estimate: number, value: object): EvidenceRecord =>
+  const lost = (option: string, estimate: number, { study = 'a', ...value }: Value): EvidenceRecord =>
     makeWeightRecord({
-      id: `${option}.weight-loss.60m.a`,
+      id: `${option}.weight-loss.60m.${study}`,
       option,
-      study: 'a',
+      study,
       value: { metric: 'TWL', unit: '%', reference: 'before-this-operation', estimate, ...value },
     });
   const asked = { claim: weight, pair: ['bypass', 'sleeve'] as const };
@@ -381,12 +418,59 @@ describe('weight lost', () => {
     { what: 'perhaps more by a spread of few', spread: { sd: 8, n: 30 }, result: 'unclear' },
     { what: 'perhaps more by a spread of an unknown number', spread: { sd: 8 }, result: 'unclear' },
     { what: 'perhaps more without any', spread: {}, result: 'unclear' },
+    {
+      what: 'perhaps more by where half of the people end up',
+      spread: { low: 20, high: 27, interval: 'iqr', n: 400 },
+      result: 'unclear',
+    },
   ])('is $what', ({ spread, result }) => {
     expect(weigh([lost('bypass', 25, spread), lost('sleeve', 22, spread)], asked)?.result).toBe(result);
   });
 
+  const sure = (estimate: number): Value => ({
+    low: estimate - 1,
+    high: estimate + 1,
+    interval: 'ci95',
+    n: 1000,
+  });
+
+  it('is as sure as its source says, before what a spread of people makes of it', () => {
+    const published = (estimate: number): Value => ({
+      low: estimate - 9,
+      high: estimate + 9,
+      interval: 'ci95',
+    });
+    const spread = { sd: 8, n: 400 };
+    const records = [
+      lost('bypass', 25, { ...spread, ...published(25) }),
+      lost('sleeve', 22, { ...spread, ...published(22) }),
+    ];
+    expect(weigh(records, asked)?.result).toBe('unclear');
+  });
+
+  it.each([
+    { what: 'clear where the averages lie apart', sleeve: 23, result: 'yes' },
+    { what: 'unclear where they come near each other', sleeve: 24, result: 'unclear' },
+  ])('in two studies is $what', ({ sleeve, result }) => {
+    // With 400 people and a standard deviation of 8 an average is sure to 0.8 points.
+    const records = [
+      lost('bypass', 25, { sd: 8, n: 400, study: 'a' }),
+      lost('sleeve', sleeve, { sd: 8, n: 400, study: 'b' }),
+    ];
+    expect(weigh(records, asked)).toMatchObject({ result, basis: 'two-studies' });
+  });
+
+  it('in two studies takes in what other studies found, as weight lost', () => {
+    const known = [
+      lost('bypass', 30, { ...sure(30), study: 'a' }),
+      lost('sleeve', 20, { ...sure(20), study: 'b' }),
+    ];
+    const other = (estimate: number): EvidenceRecord => lost('sleeve', estimate, { n: 40, study: 'c' });
+    expect(weigh([...known, other(22)], asked)?.result).toBe('yes');
+    expect(weigh([...known, other(29.5)], asked)?.result).toBe('unclear');
+  });
+
   it('is compared in kilograms of this person, and more of it is more', () => {
-    const sure = (estimate: number): object => ({ low: estimate - 1, high: estimate + 1, interval: 'ci95' });
     const records = [lost('bypass', 25, sure(25)), lost('sleeve', 20, sure(20))];
     expect(weigh(records, asked)).toMatchObject({
       result: 'yes',
