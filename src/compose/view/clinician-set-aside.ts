@@ -32,7 +32,7 @@ export function clinicianSetAside(scene: Scene): TableView {
       mostCharacters,
     );
     const band = groupRow(scene.words.plain(`clinician-sheet.set_aside.kinds.${kind}`));
-    return runs.length === 0 ? [] : [band, ...packed(runs).map(rowOf)];
+    return runs.length === 0 ? [] : [band, ...rowsOf(scene, packed(runs))];
   });
   return denseTable(labels(scene, 'set_aside', columns), rows);
 }
@@ -86,7 +86,7 @@ function recordsOnSheet({ comparison }: Scene, cells: readonly Cell[]): Readonly
   return new Set([...used, ...courses]);
 }
 
-/** Runs of one reason in a row; a reason that goes on in the next is said there again. */
+/** Runs of one reason in a row, or in several. */
 function packed(runs: readonly ReasonRun[]): readonly (readonly ReasonRun[])[] {
   const rows: ReasonRun[][] = [];
   let room = 0;
@@ -104,10 +104,18 @@ function packed(runs: readonly ReasonRun[]): readonly (readonly ReasonRun[])[] {
   return rows;
 }
 
-/** "Adolescents only | Sleeve: A leak 30d.a, 30d.b; Death 30d.c." */
-function rowOf(runs: readonly ReasonRun[]): DenseRow {
-  const [first] = runs;
-  return { group: '', cells: [first?.phrase ?? asMarkup(''), joined(...runs.map(({ words }) => words))] };
+/** "Adolescents only | Sleeve: A leak 30d.a, 30d.b; Death 30d.c."; a reason that goes on says so in each further row. */
+function rowsOf(scene: Scene, rows: readonly (readonly ReasonRun[])[]): readonly DenseRow[] {
+  return rows.map((runs, index) => {
+    const phrase = phraseOf(runs);
+    const goesOn = index > 0 && phraseOf(rows[index - 1] ?? []).markup === phrase.markup;
+    const reason = goesOn ? joined(phrase, scene.words.say('common.furniture.continued')) : phrase;
+    return { group: '', cells: [reason, joined(...runs.map(({ words }) => words))] };
+  });
+}
+
+function phraseOf([first]: readonly ReasonRun[]): Markup {
+  return first?.phrase ?? asMarkup('');
 }
 
 function lengthIn({ markup }: Markup): number {

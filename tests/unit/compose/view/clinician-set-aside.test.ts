@@ -194,7 +194,7 @@ describe('records set aside', () => {
     ]);
   });
 
-  it('take several rows where one would be very long, the reason said again', async () => {
+  it('take several rows where one would be very long, the reason said again as one that goes on', async () => {
     const many = (outcome: string): readonly Aside[] =>
       Array.from({ length: 25 }, (_, index) =>
         aside(`sleeve.${outcome}.30d.a-study-with-quite-a-long-name-${outcome}-${String(index)}`),
@@ -204,7 +204,9 @@ describe('records set aside', () => {
     const items = await said(cells);
     expect(items.map((item) => item.split(' 30d')[0])).toEqual([
       'Other people',
-      ...outcomes.map((outcome) => `first and second operations mixed | Sleeve: ${outcome}`),
+      'first and second operations mixed | Sleeve: leak',
+      'first and second operations mixed (continued) | Sleeve: ulcer',
+      'first and second operations mixed (continued) | Sleeve: clot',
     ]);
     expect(items.join(' ').match(/30d\.a-study/g)).toHaveLength(75);
   });
