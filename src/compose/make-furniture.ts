@@ -1,3 +1,4 @@
+import type { ClinicProfile } from '../model/clinic.ts';
 import type { Furniture } from '../model/document.ts';
 import type { DocumentTemplate } from './load-templates.ts';
 import type { Scene } from './view/scene.ts';
@@ -25,10 +26,21 @@ export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoin
       page: words.plain('common.furniture.page'),
     },
     phones: [day, night, emergency],
+    otherPhones: otherPhones(clinic),
     ...(scene.state === 'final'
       ? {}
       : { tab: words.plain(`common.furniture.tab_${scene.state}`, { count: openPoints }) }),
     ...(scene.state === 'draft' ? { draftEdge: words.plain('common.furniture.draft_edge') } : {}),
     continued: words.plain('common.furniture.continued'),
   };
+}
+
+function otherPhones(clinic: ClinicProfile): readonly string[] {
+  const all = [
+    ...Object.values(clinic.protocol.call).flatMap((calls) => calls.map(({ phone }) => phone)),
+    ...clinic.second_opinion.map(({ phone }) => phone),
+    ...Object.values(clinic.under_study).map(({ contact }) => contact),
+    ...(clinic.language_notice === null ? [] : [clinic.language_notice.phone]),
+  ];
+  return [...new Set(all)];
 }

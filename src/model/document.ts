@@ -203,6 +203,8 @@ export interface Furniture {
   };
   /** Phone numbers that must be readable on every page. */
   readonly phones: readonly string[];
+  /** More numbers that the clinic gives: wherever one stands in a page, it can be dialled. */
+  readonly otherPhones?: readonly string[];
   readonly tab?: string;
   /** Set for a draft: the word for the edges. */
   readonly draftEdge?: string;

@@ -3,20 +3,38 @@ import type { Inline, Paragraph } from '../model/document.ts';
 import type { Place, PlacedHeading } from './place.ts';
 
 /** Runs of a sentence: bold ones marked as such, and those in another language with its tag. */
-export function Runs({ inlines }: { readonly inlines: readonly Inline[] }): ReactElement {
+export function Runs({
+  inlines,
+  place,
+}: {
+  readonly inlines: readonly Inline[];
+  readonly place: Place;
+}): ReactElement {
+  const phones = phonesOf(place).filter((phone) => phone.replace(/\D/g, '').length >= digitsOfAPhone);
   return (
     <>
       {inlines.map((inline, index) => {
+        const words =
+          inline.type === 'text' ? <WithPhones text={inline.value} phones={phones} /> : inline.value;
         const language = inline.type === 'text' ? inline.language : undefined;
-        const said = language === undefined ? inline.value : <span lang={language}>{inline.value}</span>;
+        const said = language === undefined ? words : <span lang={language}>{words}</span>;
         return inline.bold === true ? <strong key={index}>{said}</strong> : <Bare key={index}>{said}</Bare>;
       })}
     </>
   );
 }
 
+/** Fewer could be any number in a sentence; where a paragraph is there to be called, they count too. */
+const digitsOfAPhone = 5;
+
 function Bare({ children }: { readonly children: ReactNode }): ReactElement {
   return <>{children}</>;
+}
+
+/** Every number that the document may give to call. */
+export function phonesOf({ tree }: Place): readonly string[] {
+  const { phones, otherPhones = [] } = tree.furniture;
+  return [...phones, ...otherPhones];
 }
 
 /** Digits and a plus at the start: what a phone dials. */
@@ -32,7 +50,7 @@ export function PhoneLink({ number }: { readonly number: string }): ReactElement
   );
 }
 
-/** A text in which the phone numbers of the document can be called by a touch. */
+/** A text in which these phone numbers can be called by a touch, where they stand whole. */
 export function WithPhones({
   text,
   phones,
@@ -40,11 +58,10 @@ export function WithPhones({
   readonly text: string;
   readonly phones: readonly string[];
 }): ReactElement {
-  const known = phones.filter((phone) => phone !== '').sort((a, b) => b.length - a.length);
-  const found = known
-    .map((phone) => ({ phone, at: text.indexOf(phone) }))
+  const found = phones
+    .map((phone) => ({ phone, at: placeOf(phone, text) }))
     .filter(({ at }) => at >= 0)
-    .sort((a, b) => a.at - b.at)[0];
+    .sort((a, b) => a.at - b.at || b.phone.length - a.phone.length)[0];
   if (found === undefined) return <>{text}</>;
   const { phone, at } = found;
   return (
@@ -56,9 +73,21 @@ export function WithPhones({
   );
 }
 
-/** The numbers of the foot, and a number that a paragraph is made of. */
-function phonesIn(text: string, { tree }: Place): readonly string[] {
-  return /^\+?[\d\s().-]+$/.test(text) ? [text] : tree.furniture.phones;
+/** Where a number stands that is no part of a longer one, or of an id; -1 if nowhere. */
+function placeOf(phone: string, text: string): number {
+  if (phone === '') return -1;
+  let at = text.indexOf(phone);
+  while (
+    at >= 0 &&
+    (/[\p{L}\d+-]$/u.test(text.slice(0, at)) || /^[\p{L}\d]/u.test(text.slice(at + phone.length)))
+  )
+    at = text.indexOf(phone, at + 1);
+  return at;
+}
+
+/** The numbers of the clinic, and a number that a paragraph is made of. */
+function phonesIn(text: string, place: Place): readonly string[] {
+  return /^\+?[\d\s().-]+$/.test(text) ? [text] : phonesOf(place);
 }
 
 /** A paragraph of the role it has; the number of a strip is as large as on paper. */
@@ -77,7 +106,7 @@ export function Prose({
       {duty === 'phone' && plain ? (
         <WithPhones text={single.value} phones={phonesIn(single.value, place)} />
       ) : (
-        <Runs inlines={inlines} />
+        <Runs inlines={inlines} place={place} />
       )}
     </p>
   );

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Browser } from 'playwright-core';
 import {
   findOverflow,
+  findOverlaps,
   findViolations,
   hasChromium,
   openBrowser,
@@ -15,8 +16,9 @@ const examples = exampleCases.flatMap((reference) =>
   exampleLanguages.map((language) => ({ reference, language })),
 );
 
-/** A small and a smaller phone, and a desk; on the last with text of twice the size. */
+/** Widths of a phone, a tablet on end and a desk. */
 const phone = 390;
+const tablet = 768;
 const desk = 1280;
 
 describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe-core)', () => {
@@ -50,12 +52,27 @@ describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe
       const sizes = [
         { width: 360 },
         { width: 320 },
+        { width: tablet },
+        { width: 1000 },
         { width: desk, textSize: 32 },
         { width: phone, textSize: 32 },
       ];
       for (const size of sizes) {
         const { page } = await openPage(browser, html, size);
         expect({ ...size, beyond: await findOverflow(page) }).toEqual({ ...size, beyond: [] });
+        await page.context().close();
+      }
+    },
+    180_000,
+  );
+
+  it.each(examples)(
+    '$reference in $language sets no words on others, nor on what is to be filled in',
+    async ({ reference, language }) => {
+      const { html } = await examplePage(reference, language);
+      for (const width of [320, phone, tablet, desk]) {
+        const { page } = await openPage(browser, html, { width });
+        expect({ width, on: await findOverlaps(page) }).toEqual({ width, on: [] });
         await page.context().close();
       }
     },

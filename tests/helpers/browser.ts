@@ -82,6 +82,38 @@ export async function findOverflow(page: Page): Promise<readonly string[]> {
   return found as readonly string[];
 }
 
+/** Words and things to write on that stand on one another: two lines of words, or a line or a box and words. */
+export async function findOverlaps(page: Page): Promise<readonly string[]> {
+  const found: unknown = await page.evaluate(`(() => {
+    const seen = [];
+    const add = (node, box, name) => {
+      if (box.width > 1 && box.height > 4) seen.push({ node, left: box.left, right: box.right, top: box.top + 2, bottom: box.bottom - 2, name });
+    };
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const range = document.createRange();
+    while (walker.nextNode() !== null) {
+      const text = walker.currentNode;
+      const around = text.parentElement;
+      if (text.textContent.trim() === '' || around.closest('.unseen, .skip, svg, thead') !== null || !around.checkVisibility()) continue;
+      range.selectNodeContents(text);
+      for (const box of range.getClientRects()) add(text, box, text.textContent.trim().slice(0, 30));
+    }
+    for (const one of document.querySelectorAll('svg.box, .line, .blank')) add(one, one.getBoundingClientRect(), 'a ' + one.classList);
+    seen.sort((a, b) => a.top - b.top);
+    return seen.flatMap((one, at) => {
+      const others = [];
+      for (let next = at + 1; next < seen.length && seen[next].top < one.bottom; next += 1) {
+        const other = seen[next];
+        const within = one.node.contains(other.node) || other.node.contains(one.node);
+        const wide = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+        if (!within && wide > 1) others.push(one.name + ' | ' + other.name);
+      }
+      return others;
+    });
+  })()`);
+  return found as readonly string[];
+}
+
 export interface Sizes {
   /** Of the text and of the smallest text outside pictures, in pixels. */
   readonly body: number;

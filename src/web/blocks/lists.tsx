@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import { drawKeyMark } from '../../pictures/marks.ts';
 import { MarkPicture } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
-import { HeadingOf, Paragraphs, PhoneLink, Prose, hasWords } from '../words.tsx';
+import { HeadingOf, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
 
 export function listBlock({ ordered, items }: OfType<'list'>, place: Place): ReactElement | null {
@@ -44,7 +44,7 @@ export function writeInBlock({ prompt, box, lines }: OfType<'write-in'>, place: 
 
 export function factsBlock({ items }: OfType<'facts'>, place: Place): ReactElement | null {
   if (items.length === 0) return null;
-  const { phones } = place.tree.furniture;
+  const phones = phonesOf(place);
   return (
     <dl className="facts">
       {items.map(({ label, value }, index) => (

@@ -20,7 +20,7 @@ export function panelBlock({ lead, body, columns, closing }: OfType<'panel'>, pl
   return (
     <div className="panel">
       <HeadingOf heading={heading} className="lean">
-        <Runs inlines={lead} />
+        <Runs inlines={lead} place={place} />
       </HeadingOf>
       <Paragraphs paragraphs={body} place={place} />
       <div className="columns">

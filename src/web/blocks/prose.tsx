@@ -25,7 +25,7 @@ export function coverBlock(block: OfType<'cover'>, place: Place): ReactElement {
       <HeadingOf heading={question} className="decision" />
       {inlineText(block.lead).trim() === '' ? null : (
         <p className="lead">
-          <Runs inlines={block.lead} />
+          <Runs inlines={block.lead} place={place} />
         </p>
       )}
       {block.addressee === '' ? null : <p className="label">{block.addressee}</p>}

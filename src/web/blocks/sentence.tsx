@@ -5,12 +5,18 @@ import { HeadingOf, Runs } from '../words.tsx';
 import { TickBox } from './box.tsx';
 
 /** Words with blanks to fill in by hand; what belongs there is said to those who hear the page. */
-export function SentenceOf({ sentence }: { readonly sentence: Sentence }): ReactElement {
+export function SentenceOf({
+  sentence,
+  place,
+}: {
+  readonly sentence: Sentence;
+  readonly place: Place;
+}): ReactElement {
   return (
     <p className="sentence">
       {sentence.parts.map((part, index) =>
         part.type === 'words' ? (
-          <Runs key={index} inlines={part.inlines} />
+          <Runs key={index} inlines={part.inlines} place={place} />
         ) : (
           <span key={index} className="blank" role="img" aria-label={part.alt} />
         ),
@@ -24,7 +30,7 @@ export function sayBlock({ heading, sentences }: OfType<'say'>, place: Place): R
     <div className="say">
       <HeadingOf heading={place.heading(3, heading)} className="small-heading" />
       {sentences.map((sentence, index) => (
-        <SentenceOf key={index} sentence={sentence} />
+        <SentenceOf key={index} sentence={sentence} place={place} />
       ))}
     </div>
   );
@@ -38,7 +44,7 @@ export function answersBlock({ heading, sentences }: OfType<'answers'>, place: P
         {sentences.map((sentence, index) => (
           <li key={index}>
             <TickBox place={place} />
-            <SentenceOf sentence={sentence} />
+            <SentenceOf sentence={sentence} place={place} />
           </li>
         ))}
       </ul>

@@ -4,6 +4,9 @@ import type { OfType, Place } from '../place.ts';
 import { Paragraphs, hasWords } from '../words.tsx';
 import { Cell, ColumnHeads, RowHead, TableOf } from './table-parts.tsx';
 
+/** A table of more columns keeps them only on a wide page. */
+const mostBesideEachOther = 6;
+
 interface RowProps {
   readonly row: TableRow;
   readonly table: Table;
@@ -39,12 +42,17 @@ interface Group {
   readonly rows: readonly TableRow[];
 }
 
-/** Rows under the band that names them. */
+function hasCells({ cells, tag }: TableRow): boolean {
+  return tag !== undefined || cells.some((words) => words.some(hasWords));
+}
+
+/** Rows under the band that names them, which may be a row of its own. */
 function groupsOf(rows: readonly TableRow[]): readonly Group[] {
   const groups: { name?: string; rows: TableRow[] }[] = [];
   for (const row of rows) {
     const last = groups.at(-1);
-    if (row.group !== undefined) groups.push({ name: row.group, rows: [row] });
+    const own = hasCells(row) ? [row] : [];
+    if (row.group !== undefined) groups.push({ name: row.group, rows: own });
     else if (last === undefined) groups.push({ rows: [row] });
     else last.rows.push(row);
   }
@@ -68,7 +76,10 @@ export function tableBlock(table: OfType<'table'>, place: Place): ReactElement |
   if (rows.length === 0) return null;
   const aligned = columns.map(({ align }) => align ?? 'start');
   return (
-    <TableOf caption={place.title} className={`stacked ${layout}`}>
+    <TableOf
+      caption={place.title}
+      className={`${columns.length > mostBesideEachOther ? 'wide' : 'stacked'} ${layout}`}
+    >
       <Widths table={table} />
       <ColumnHeads labels={columns.map(({ label }) => label)} aligned={aligned} />
       {groupsOf(rows).map((group, index) => (

@@ -36,7 +36,7 @@ export const careStyle = `
 .writing .line { border-block-end: .0625rem solid ${palette.ink}; block-size: 2rem; }
 .on-paper { display: none; }
 .unasked .line { block-size: 1.5rem; }
-.blank[role] { display: inline-block; inline-size: 8rem; max-inline-size: 100%; border-block-end: .0625rem solid ${palette.ink}; block-size: 1.1em; margin-inline: .125rem; }
+.sentence .blank { display: inline-block; inline-size: 8rem; max-inline-size: 100%; border-block-end: .0625rem solid ${palette.ink}; block-size: 1.1em; margin-inline: .125rem; }
 .sentence { line-height: 1.9; }
 .boxed .sentence { line-height: 1.5; }
 .checklist ul { list-style: none; }

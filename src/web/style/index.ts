@@ -1,6 +1,6 @@
 import { baseStyle } from './base.ts';
 import { careStyle } from './care.ts';
-import { narrowStyle, printStyle } from './media.ts';
+import { boardStyle, narrowStyle, printStyle } from './media.ts';
 import { pictureStyle } from './pictures.ts';
 import { tableStyle } from './tables.ts';
 
@@ -18,5 +18,5 @@ function shorten(style: string): string {
  * are start and end, so that it turns with its language.
  */
 export const styleSheet = shorten(
-  [baseStyle, pictureStyle, tableStyle, careStyle, narrowStyle, printStyle].join('\n'),
+  [baseStyle, pictureStyle, tableStyle, careStyle, narrowStyle, boardStyle, printStyle].join('\n'),
 );

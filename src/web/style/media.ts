@@ -48,7 +48,7 @@ export const narrowStyle = `
   .stacked.talk td:last-child > * { grid-column: 2; }
   .stacked.talk td:last-child::before { grid-column: 1; }
   .stacked .group { padding-block: 0; }
-  .stacked td:not([data-label]):empty { display: none; }
+  .stacked td:empty { display: none; }
   .stacked tbody .group th { padding: .375rem .5rem; }
 
   .fields { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
@@ -80,17 +80,53 @@ export const narrowStyle = `
 }
 `;
 
-/** On paper: no ways around the page, black on white, nothing that belongs together parted. */
+/**
+ * A table of many columns where the page is not wide enough for them: each row is a board of its own, every value under
+ * the head of its column.
+ */
+export const boardStyle = `
+@media screen and (max-width: 65.99em) {
+  .wide, .wide tbody, .wide tbody th, .wide tbody td { display: block; }
+  .wide colgroup { display: none; }
+  .wide thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  .wide tbody tr { display: grid; grid-template-columns: repeat(auto-fill, minmax(7rem, 1fr)); gap: .25rem 1rem; padding-block: .625rem; }
+  .wide tbody tr + tr, .wide tbody + tbody tr:first-child { border-block-start: .0625rem solid ${palette.line}; }
+  .wide tbody th, .wide tbody td { padding: 0; border: 0; text-align: start; }
+  .wide tbody th { grid-column: 1 / -1; }
+  .wide tbody th p { font-weight: 700; }
+  .wide tbody tr.group { display: block; padding: 0; }
+  .wide tbody tr.group + tr { border: 0; }
+  .wide tbody .group th { padding: .375rem .5rem; }
+  .wide td::before { content: attr(data-label); display: block; font-weight: 600; }
+  .wide td:empty { display: none; }
+}
+`;
+
+/**
+ * On paper: no ways around the page, black on white, nothing that belongs together parted. Small print is for clinicians
+ * alone, as in the printed edition.
+ */
 export const printStyle = `
 @media print {
-  @page { margin: 18mm; }
+  @page { margin: 16mm; }
   body { font-size: 12pt; }
+  header, main, footer { max-inline-size: none; padding-inline: 0; }
+  .cover { margin-inline: 0; }
   .skip, header nav, article > nav, .up { display: none; }
   article + article { break-before: page; border: 0; }
-  h1, h2, h3 { break-after: avoid; }
-  li, tr, figure, .callout, .panel, .frame-head, .fields { break-inside: avoid; }
+  .topic, .body > * + .topic, .body > * + .question { margin-block-start: 2rem; }
+  .foot { margin-block-start: 1.5rem; }
+  h1, h2, h3, .topic > p:not(:last-child), .group, .axis-row.upper { break-after: avoid; }
+  .axis-row.lower { break-before: avoid; }
+  h1, h2, h3, .topic > p, li, tr, figure, .callout, .panel, .frame, .say, .fields, .foot { break-inside: avoid; }
+  .people, .range, .choices, .boxes, .key { break-inside: avoid; }
   .on-paper { display: block; }
   a { text-decoration: none; }
-  .cover, .field, .tab, .frame-head, .say, .group th, .date { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+  .clinician, .clinician .dense, .clinician .small, .clinician .notes, .clinician .facts dt { font-size: 8.5pt; }
+  .clinician .dense p, .clinician .dense th { font-size: inherit; }
+  .clinician .dense th, .clinician .dense td { padding-block: .1875rem; padding-inline: 0 .375rem; }
+  .clinician .topic { margin-block-start: 1rem; }
+  .clinician p { max-inline-size: none; }
+  .cover, .field, .tab, .frame-head, .say, .group th, .date, .plain > li::before, .hatched { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 }
 `;

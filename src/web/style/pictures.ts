@@ -12,6 +12,7 @@ svg text.strong { font-weight: 700; }
 .strip .name p { line-height: 1.3; text-wrap: balance; }
 .strip .words p + p { margin-block-start: 0; }
 .text .words p + p, .way-back .words p + p { margin-block-start: .25rem; }
+.strip.text li { grid-template-columns: 10.5rem minmax(0, 1fr); }
 .text li, .way-back li { padding-block: .75rem; border-block-start: .0625rem solid ${palette.line}; }
 .text li:first-child, .way-back li:first-child { border-block-start: 0; padding-block-start: 0; }
 .text.strip p { max-inline-size: 34em; }
@@ -48,5 +49,10 @@ svg text.strong { font-weight: 700; }
 
 @media (forced-colors: active) {
   svg, .field { forced-color-adjust: none; background: ${palette.white}; }
+  .field svg { background: none; }
+  .axis-row svg, .axis-again svg, .weight-line svg, .drawing svg { box-shadow: 0 0 0 .75rem ${palette.white}; }
+  .key svg { box-shadow: 0 0 0 .25rem ${palette.white}; }
+  .plain > li::before { forced-color-adjust: none; background: CanvasText; }
+  .tab, .comes-in .date { outline: .125rem solid CanvasText; }
 }
 `;

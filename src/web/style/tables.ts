@@ -17,7 +17,8 @@ td p + p, th p + p { margin-block-start: .125rem; }
 .dense th, .dense td { padding-block: .5rem; padding-inline-end: .75rem; }
 .dense .number { font-size: 1rem; }
 .dense .small { font-size: 1rem; }
-.boxes td, .boxes thead th + th { inline-size: 6.5rem; }
+.boxes tr > * + * { inline-size: 5.5rem; padding-inline-end: .5rem; }
+.boxes thead * + * { font-size: 1rem; }
 .boxes .box { margin-block-start: .125rem; }
 .blank td:first-child { padding-block-start: 1.75rem; }
 .talk td:first-child, .talk thead th:first-child { inline-size: 7rem; }

@@ -4,6 +4,7 @@ import { planAftercare } from '../../../src/aftercare/index.ts';
 import { composeDocument } from '../../../src/compose/index.ts';
 import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
 import { InternalError } from '../../../src/diagnostics/diagnostic.ts';
+import { ProtocolSchema } from '../../../src/model/clinic-protocol.ts';
 import { documentKinds } from '../../../src/model/codes.ts';
 import type { CautionHit, ComparisonTable } from '../../../src/model/comparison.ts';
 import type { DocumentTree } from '../../../src/model/document.ts';
@@ -115,6 +116,19 @@ describe('furniture', () => {
     expect(furniture.footer.id).toBe('T-1-C · next check November 2027');
     expect(furniture.footer.page).toBe('Page {page} of {pages}');
     expect(furniture).not.toHaveProperty('draftEdge');
+  });
+
+  it('names every other number that the clinic gives, once, so that it can be dialled', () => {
+    const clinic = {
+      ...makeClinic(),
+      second_opinion: [{ name: 'Dunmere Valley Hospital', phone: '555 0191' }],
+      language_notice: { languages: ['en'], phone: '555 0128' },
+      protocol: ProtocolSchema.parse({
+        call: { sleeve: [{ who: { en: 'Nurse' }, phone: '555 0128', urgency: ['today'] }] },
+      }),
+    };
+    const { furniture } = compose(makeComparison(fiveOptions), { clinic });
+    expect(furniture.otherPhones).toEqual(['555 0128', '555 0191']);
   });
 
   it('keeps the name off the clinician sheet and says that it is not for the patient', () => {

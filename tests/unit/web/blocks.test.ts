@@ -69,6 +69,41 @@ describe('blocks as HTML', () => {
     ]);
   });
 
+  it('let a number of the clinic be dialled wherever it stands whole, and no part of another', () => {
+    const dialled = (words: string): readonly string[] =>
+      all(made({ ...para(words), type: 'paragraph' }), 'a').map(textOf);
+    expect(dialled('Call 555-0142, or 555-0199: at once.')).toEqual(['555-0142', '555-0199']);
+    expect(dialled('Number 1555-0142, id QB-555-0142, sum 555-01423.')).toEqual([]);
+    // Too short to be known for a phone outside a paragraph that is there to be called.
+    expect(dialled('Of 911 people, 3 had a leak.')).toEqual([]);
+    const called: Block = { ...para('Emergency: 911.'), type: 'paragraph', duty: 'phone' };
+    expect(all(made(called), 'a').map(textOf)).toEqual(['911']);
+  });
+
+  it('set a band over rows as one row, and a table of many columns so that its rows may become boards', () => {
+    const columns = ['Record', 'Outcome', 'Time', 'Figure', 'CI', 'n', 'Why'].map((label) => ({ label }));
+    const row = { origin, cells: columns.map(({ label }) => [para(`a ${label}`)]) };
+    const table = (few: number): Element =>
+      made({
+        type: 'table',
+        layout: 'dense',
+        columns: columns.slice(0, few),
+        rows: [
+          { group: 'Sleeve', cells: [], origin },
+          { origin, cells: row.cells.slice(0, few) },
+          { group: 'Bypass', cells: row.cells.slice(0, few), origin },
+        ],
+        origin,
+      });
+    const rows = all(table(7), 'tr').map(textOf);
+    expect(rows.slice(1)).toEqual(['Sleeve', rows[2], 'Bypass', rows[2]]);
+    expect(rows[2]).toContain('a Record');
+    expect([7, 2].map((few) => attributeOf(all(table(few), 'table')[0] as Element, 'class'))).toEqual([
+      'wide dense',
+      'stacked dense',
+    ]);
+  });
+
   it('set a strip as a list: each picture the same as on paper, with its words as its caption', () => {
     const rows = [
       ...rangeRows.slice(0, 2),
