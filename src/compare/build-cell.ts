@@ -66,14 +66,14 @@ export function finishCell(assessed: Assessed, common?: string): Cell {
   const refused = refusals.map(({ record, reason }) => ({ record: record.id, reason }));
   const context = { preferred: desk.preferred, common };
   const ranking = rankCandidates(candidates, context);
-  const [lead] = ranking;
+  const [lead, ...rest] = ranking;
   if (lead === undefined) {
     const reason = desk.subject.person.pregnantNow
       ? ({ code: 'pregnancy' } as const)
       : explainMissing(refusals);
     return { ...more, setAside: inOrder(refused), state: 'not-known', reason };
   }
-  const { others, setAside } = collectOthers(ranking);
+  const { others, setAside } = collectOthers(lead, rest);
   const cell: KnownCell = {
     ...more,
     setAside: inOrder([...refused, ...setAside]),

@@ -21,12 +21,12 @@ const enoughBeside: Readonly<Record<CellValue['kind'], number>> = {
 };
 
 /**
- * Other studies beside the lead (first of the ranking): of its dose, as good a match, and of other people than the
- * lead and than each other. Their lowest and highest figure, in the unit of the lead.
+ * Other studies beside the lead: of its dose, as good a match, and of other people than the lead and than each other.
+ * Their lowest and highest figure, in the unit of the lead.
+ *
+ * @param rest the other candidates, in the order in which they would lead
  */
-export function collectOthers(ranking: readonly Candidate[]): Beside {
-  const [lead, ...rest] = ranking;
-  if (lead === undefined) return { setAside: [] };
+export function collectOthers(lead: Candidate, rest: readonly Candidate[]): Beside {
   const taken: Candidate[] = [lead];
   const setAside: SetAside[] = [];
   for (const candidate of rest) {

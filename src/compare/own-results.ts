@@ -14,12 +14,13 @@ const daysPerMonth = 365.25 / 12;
 export function findOwnResult(desk: OptionDesk, outcome: string, window: TimeWindow): OwnResult | undefined {
   if (desk.subject.operatedBefore || window.unit === 'any') return undefined;
   const surgeon = desk.clinic.surgeons.find(({ id }) => id === desk.surgeon);
-  const [nearest] = (surgeon?.results ?? [])
+  if (surgeon === undefined) return undefined;
+  const [nearest] = surgeon.results
     .filter(
       (result) => result.option === desk.code && result.outcome === outcome && isInside(result.days, window),
     )
     .sort((a, b) => distance(a, window) - distance(b, window) || compareText(b.to, a.to) || b.n - a.n);
-  if (nearest === undefined || surgeon === undefined) return undefined;
+  if (nearest === undefined) return undefined;
   const { events, n, days, from, to } = nearest;
   return {
     events,

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { access, mkdir, readFile, readdir, rename, rm, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { access, mkdir, readFile, readdir, realpath, rename, rm, writeFile } from 'node:fs/promises';
+import { dirname, isAbsolute, join } from 'node:path';
 
 import type { Workspace } from './workspace.ts';
 
@@ -31,9 +31,15 @@ async function listFolder(folder: string): Promise<readonly string[]> {
     .sort((a, b) => (a < b ? -1 : 1));
 }
 
+/** Fails where the current folder is gone: Node would try for ever to make a relative one in it. */
+async function folderOf(path: string): Promise<string> {
+  const folder = dirname(path);
+  return isAbsolute(folder) ? folder : join(await realpath('.'), folder);
+}
+
 /** A reader sees the old file or the new one, never half of one: rename is atomic within a folder. */
 async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  await mkdir(dirname(path), { recursive: true, mode: privateFolder });
+  await mkdir(await folderOf(path), { recursive: true, mode: privateFolder });
   const unfinished = `${path}.${randomUUID()}.tmp`;
   try {
     await writeFile(unfinished, content, { mode: privateFile, flag: 'wx' });

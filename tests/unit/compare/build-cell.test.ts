@@ -370,7 +370,7 @@ describe('the count of this surgeon', () => {
 
   it('of two as near is that of the later years, then that of more people', () => {
     const results = [
-      { ...result, from: '2015-01', to: '2020-12', events: 5 },
+      { ...result, from: '2015-01', to: '2020-12', n: 900, events: 5 },
       { ...result, n: 100, events: 7 },
       result,
     ];
@@ -378,6 +378,13 @@ describe('the count of this surgeon', () => {
       expect(cellOf(compareWell([leak('a')], {}, makeClinic({ results: list })))).toMatchObject({
         own: { events: 1, n: 212, to: '2025-12' },
       });
+  });
+
+  it('stays away where another operates, of whom the clinic gives no count', () => {
+    const other = { plan: { surgeon: 'surgeon-2' } };
+    expect(cellOf(compareWell([leak('a')], other, makeClinic({ results: [result] })))).not.toHaveProperty(
+      'own',
+    );
   });
 
   it('of five years, in days as a clinic counts them, stands beside the figure of five years', () => {

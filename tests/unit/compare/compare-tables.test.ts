@@ -75,8 +75,8 @@ describe('two comparisons', () => {
     const holding = (...courses: readonly object[]): ComparisonTable =>
       ({ ...table(), weight: { ...table().weight, courses } }) as ComparisonTable;
     const kept = [courseOf('a', 'sleeve', [12, 60]), courseOf('a', 'bypass', [12, 60])];
-    const before = holding(...kept, courseOf('b', 'sleeve', [12, 24]));
-    const after = holding(...kept, courseOf('b', 'sleeve', [12, 36]));
+    const before = holding(courseOf('b', 'sleeve', [12, 24]), ...kept);
+    const after = holding(courseOf('b', 'sleeve', [12, 36]), ...kept);
     expect(compareTables(before, after)).toMatchObject({
       courses: [
         { before: { study: 'b', points: [{}, { months: 24 }] }, after: { points: [{}, { months: 36 }] } },

@@ -1,6 +1,9 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readdirSync } from 'node:fs';
 import { mkdtemp, readdir, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 
 import { createNodeWorkspace } from '../../../src/io/node-workspace.ts';
@@ -85,6 +88,28 @@ describe('a file on the real disk', () => {
     await expect(workspace.write(join(folder, 'taken'), 'y')).rejects.toThrow();
     expect(await readdir(folder)).toEqual(['taken']);
   });
+
+  it.skipIf(process.platform === 'win32')(
+    'is refused, not tried for ever, where the current folder is gone',
+    () => {
+      const workspace = pathToFileURL(resolve('src/io/node-workspace.ts')).href;
+      const script = `
+      const { createNodeWorkspace } = await import('${workspace}');
+      const { rmdirSync } = await import('node:fs');
+      process.chdir('${join(folder, 'gone')}');
+      rmdirSync('${join(folder, 'gone')}');
+      await createNodeWorkspace().write('out/a/b.txt', 'x').catch(({ code }) => console.log(code));`;
+      mkdirSync(join(folder, 'gone'));
+      const options = { encoding: 'utf8', timeout: 30_000 } as const;
+      const ran = spawnSync(
+        process.execPath,
+        ['--import', 'tsx', '--input-type=module', '-e', script],
+        options,
+      );
+      expect(ran.stdout).toBe('ENOENT\n');
+      expect(readdirSync(folder)).toEqual([]);
+    },
+  );
 
   it('is whole for a reader at any moment: many writers leave the text of one of them', async () => {
     const workspace = createNodeWorkspace();
