@@ -2,7 +2,8 @@ import type { AftercareSubject, AftercareTopic } from '../model/aftercare-codes.
 import type { AftercareFact } from '../model/aftercare.ts';
 import { adviceSubjects } from '../model/protocol-codes.ts';
 import { protocolOf } from '../model/protocol-of.ts';
-import type { AfterTopic } from '../model/protocol-of.ts';
+import type { AfterTopic, Practice } from '../model/protocol-of.ts';
+import { isForOther } from './plan-rules.ts';
 import type { Setting } from './setting.ts';
 
 /** Topics of the evidence that a list of the clinic decides as a whole, whatever else guidelines name. */
@@ -30,21 +31,34 @@ function spokenBy(setting: Setting): (fact: AftercareFact) => boolean {
   const { clinic, option } = setting;
   const medicines = protocolOf(clinic.protocol, 'medicines_after', option)?.practice ?? [];
   const advice = protocolOf(clinic.protocol, 'advice', option)?.practice ?? [];
-  const about = new Set<string>(medicines.map((entry) => entry.about));
   const advised = new Set<AftercareSubject>(advice.flatMap((entry) => adviceSubjects[entry.about]));
   const signs = spokenSigns(setting);
-  return ({ topic, subject }) => {
+  return (fact) => {
+    const { topic, subject } = fact;
     const whole = wholeTopics[topic];
     const isListed = whole !== undefined && protocolOf(clinic.protocol, whole, option) !== undefined;
-    return isListed || about.has(topic) || advised.has(subject) || signs.has(subject);
+    return isListed || speaksOf(medicines, fact) || advised.has(subject) || signs.has(subject);
   };
 }
 
-function spokenSigns({ clinic, option }: Setting): ReadonlySet<string> {
+/**
+ * Whether lines on medicines decide a fact. How to swallow tablets does not decide who takes care of a medicine whose dose
+ * must be exact: only a line for these people does.
+ */
+function speaksOf(lines: Practice<'medicines_after'>, { topic, who }: AftercareFact): boolean {
+  return lines.some(
+    (line) => line.about === topic && (who !== 'narrow-dose-range' || line.for === 'narrow-dose-range'),
+  );
+}
+
+function spokenSigns(setting: Setting): ReadonlySet<string> {
+  const { clinic, option } = setting;
   const warnings = protocolOf(clinic.protocol, 'warnings', option)?.practice;
   if (warnings === undefined) return new Set();
   const { now, today, at_visit: atVisit, fever, pulse } = warnings;
-  const codes = [...now, ...today, ...atVisit].flatMap((sign) => ('code' in sign ? [sign.code] : []));
+  const codes = [...now, ...today, ...atVisit].flatMap((sign) =>
+    'code' in sign && !isForOther(setting, sign.for) ? [sign.code] : [],
+  );
   return new Set<string>([
     ...codes,
     ...(fever === undefined ? [] : ['fever-number']),

@@ -1,16 +1,17 @@
+import { isForAll } from '../model/aftercare-plan.ts';
 import type { AftercarePlan, Contact, Threshold, WarningSign } from '../model/aftercare-plan.ts';
 import { urgencies } from '../model/aftercare-codes.ts';
 import type { Urgency } from '../model/aftercare-codes.ts';
 import { protocolOf } from '../model/protocol-of.ts';
 import type { Practice } from '../model/protocol-of.ts';
 import { clinicGrounds, entryAt, guidelineGrounds } from './grounds.ts';
-import { groupFacts } from './plan-rules.ts';
+import { groupFacts, isForOther, peopleLeft } from './plan-rules.ts';
 import type { JudgedFact, Setting } from './setting.ts';
 
 /** Signs by how fast to call: the clinic's first, then those of guidelines that it does not name. */
 export function planWarnings(setting: Setting, rules: readonly JudgedFact[]): AftercarePlan['warnings'] {
   const written = protocolOf(setting.clinic.protocol, 'warnings', setting.option);
-  const own = urgencies.map((urgency) => clinicSigns(setting, written, urgency));
+  const own = withoutRepeats(urgencies.map((urgency) => clinicSigns(setting, written, urgency)));
   const theirs = urgencies.map((urgency) => guidelineSigns(rules, urgency, written?.practice));
   const [now, today, visit] = urgencies.map((_, index) => [...(own[index] ?? []), ...(theirs[index] ?? [])]);
   return { now: now ?? [], today: today ?? [], visit: visit ?? [] };
@@ -26,14 +27,28 @@ function clinicSigns(
 ): readonly WarningSign[] {
   if (written === undefined) return [];
   const { option, practice } = written;
-  return practice[warningKeys[urgency]].map((sign, index) => {
+  return practice[warningKeys[urgency]].flatMap((sign, index): readonly WarningSign[] => {
+    if (isForOther(setting, sign.for)) return [];
     const code = 'code' in sign ? sign.code : null;
-    return {
-      ...clinicGrounds(setting, entryAt('warnings', option, index), ({ subject }) => subject === code),
-      sign: code,
-      threshold: thresholdOf(code, practice),
-      days: null,
-    };
+    return [
+      {
+        ...clinicGrounds(setting, entryAt('warnings', option, index), ({ subject }) => subject === code),
+        sign: code,
+        who: peopleLeft(setting, sign.for),
+        threshold: thresholdOf(code, practice),
+        days: null,
+      },
+    ];
+  });
+}
+
+/** A coded sign that is more urgent for this person than for others stands only where it is most urgent. */
+function withoutRepeats(lists: readonly (readonly WarningSign[])[]): readonly (readonly WarningSign[])[] {
+  return lists.map((signs, rank) => {
+    const sooner = lists.slice(0, rank).flat();
+    const isRepeat = (code: WarningSign['sign']): boolean =>
+      code !== null && sooner.some(({ sign, who }) => sign === code && isForAll(who));
+    return signs.filter(({ sign }) => !isRepeat(sign));
   });
 }
 
@@ -42,11 +57,12 @@ function guidelineSigns(
   urgency: Urgency,
   warnings: Warnings | undefined,
 ): readonly WarningSign[] {
-  return groupFacts(rules.filter(({ fact }) => fact.urgency === urgency)).map(({ facts }) => {
+  return groupFacts(rules.filter(({ fact }) => fact.urgency === urgency)).map(({ facts, who }) => {
     const [{ subject, timing }] = facts;
     return {
       ...guidelineGrounds(facts),
       sign: subject,
+      who,
       threshold: thresholdOf(subject, warnings),
       days: timing === undefined ? null : daysOfTiming(timing),
     };

@@ -153,6 +153,8 @@ export interface TestPlan extends Grounds {
 export interface WarningSign extends Grounds {
   /** Null: the clinic's own words. */
   readonly sign: SignCode | AftercareSubject | null;
+  /** Whom it is for, so far as the case does not tell; `adults` is everybody. */
+  readonly who: WhoCode;
   /** The clinic's number for a fever or a fast pulse. */
   readonly threshold: Threshold | null;
   /** Days that the source speaks of, from day 0; never a day on which a sign stops to count. */

@@ -11,8 +11,17 @@ export interface WarningFrame extends NodeBase {
   readonly urgency: Urgency;
   readonly heading: string;
   readonly note?: string;
-  readonly phones: readonly { readonly label?: string; readonly number: string }[];
+  readonly phones: readonly FramePhone[];
   readonly items: readonly Paragraph[];
+}
+
+/** A number to call. */
+export interface FramePhone {
+  /** Whose it is. */
+  readonly label?: string;
+  /** When somebody answers. */
+  readonly hours?: string;
+  readonly number: string;
 }
 
 /** A sentence with blanks to fill in by hand. */

@@ -53,8 +53,9 @@ export const textsByCareType: { readonly [T in CareType]: (block: OfType<T>) => 
 };
 
 function textsOfFrame(frame: WarningFrame): Texts {
-  const phones = frame.phones.flatMap(({ label, number }): Texts => [
+  const phones = frame.phones.flatMap(({ label, hours, number }): Texts => [
     ...optional('label', label, frame),
+    ...optional('label', hours, frame),
     { ...piece('label', number, frame), duty: 'phone' },
   ]);
   return [

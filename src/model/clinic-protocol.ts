@@ -106,8 +106,8 @@ const AdviceSchema = z.strictObject({
 });
 
 const sign = z.union([
-  z.strictObject({ code: z.enum(signCodes).describe('A coded sign, translated by plainleaf') }),
-  z.strictObject({ text: LocalTextSchema.describe('A sign in free words, per language') }),
+  z.strictObject({ code: z.enum(signCodes).describe('A coded sign, translated by plainleaf'), for: only }),
+  z.strictObject({ text: LocalTextSchema.describe('A sign in free words, per language'), for: only }),
 ]);
 
 const WarningsSchema = z.strictObject({

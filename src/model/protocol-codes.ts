@@ -53,6 +53,10 @@ export const adviceSubjects = {
   'pregnancy-tests': ['pregnancy-tests'],
   'glucose-drink-test': ['glucose-drink-test'],
   'surgery-details': ['surgery-details'],
+  // On these nothing was read: only a clinic says anything.
+  bowels: [],
+  travel: [],
+  sex: [],
 } as const satisfies Record<string, readonly AftercareSubject[]>;
 export type AdviceCode = keyof typeof adviceSubjects;
 export const adviceCodes = Object.keys(adviceSubjects) as readonly AdviceCode[];

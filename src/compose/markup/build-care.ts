@@ -40,7 +40,11 @@ export function buildWarningFrames(element: MarkupElement): WarningFrames {
 
 function buildFrame(element: MarkupElement): WarningFrame {
   const phones = childrenNamed(element, 'phone').map((phone) =>
-    present({ label: textOf(phone, 'label'), number: requiredText(phone, 'number') }),
+    present({
+      label: textOf(phone, 'label'),
+      hours: textOf(phone, 'hours'),
+      number: requiredText(phone, 'number'),
+    }),
   );
   return present({
     urgency: choiceOf(element, 'urgency', urgencies),

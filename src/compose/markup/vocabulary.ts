@@ -65,7 +65,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   fact: rule('label value', '', ''),
   'warning-frames': rule('', '', 'frame'),
   frame: rule('urgency heading', 'note', 'phone p'),
-  phone: rule('number', 'label', ''),
+  phone: rule('number', 'label hours', ''),
   say: rule('heading', '', 'sentence'),
   answers: rule('heading', '', 'sentence'),
   asides: rule('', '', 'aside'),

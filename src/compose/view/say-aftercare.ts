@@ -86,6 +86,10 @@ export function upperFirst(said: string): string {
   return said.charAt(0).toUpperCase() + said.slice(1);
 }
 
+export function lowerFirst(said: string): string {
+  return said.charAt(0).toLowerCase() + said.slice(1);
+}
+
 /** How long until the next time, and its day. */
 export function sayNext(
   scene: Scene,

@@ -46,7 +46,10 @@ export function viewBloodTests(scene: Scene, tests: readonly TestPlan[]): BloodT
 function columnOf(scene: Scene, tests: readonly TestPlan[], day: string): string {
   const after = tests.flatMap(({ due }) => due).find(({ date }) => date === day)?.after ?? null;
   const date = scene.format.shortDate(day);
-  return after === null ? date : scene.words.plain('vitamins.column', { span: saySpan(scene, after), date });
+  if (after === null) return date;
+  // The head of a narrow column: a number never stands apart from its unit.
+  const span = saySpan(scene, after).replace(' ', '\u00a0');
+  return scene.words.plain('vitamins.column', { span, date });
 }
 
 /** How blood tests go on after two years, if it is the same for all of them; it is then said once. */

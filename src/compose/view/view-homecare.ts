@@ -1,7 +1,8 @@
 import { openMatters } from '../../model/aftercare-plan.ts';
 import type { AftercarePlan, DietStage, LaterVisit, Visit } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
-import { planOf, sayDay, sayPeriod, saySpan, writtenAt, upperFirst } from './say-aftercare.ts';
+import type { AdviceCode } from '../../model/protocol-codes.ts';
+import { lowerFirst, planOf, sayDay, sayPeriod, saySpan, writtenAt, upperFirst } from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
@@ -37,6 +38,7 @@ export const homecareShape = group({
   /** Topics on which neither the clinic nor a guideline says anything; empty if there is none. */
   ask: text,
   contacts: rows,
+  /** Sources of lines that only a guideline says. */
   origins: list(markup),
 });
 export type HomecareView = Viewed<typeof homecareShape>;
@@ -140,12 +142,22 @@ function laterVisit(scene: Scene, visit: LaterVisit): CheckRow {
 }
 
 /** Topics of which nobody says anything, or of which only a prescriber or the clinic can say what holds. */
-function topicsToAsk({ words, format }: Scene, plan: AftercarePlan): string {
+function topicsToAsk(scene: Scene, plan: AftercarePlan): string {
+  const { words, format } = scene;
   const topics = openMatters(plan).map(({ topic }) => topic);
   const names = topics
     .filter((topic) => !elsewhere.includes(topic))
     .map((topic) => words.plain(`aftercare.topics.${topic}`));
-  return format.list([...new Set(names)], 'and');
+  const habits = unsaidHabits(scene, plan).map((about) => words.plain(`aftercare.advice.${about}`));
+  return format.list([...new Set([...names, ...habits])].map(lowerFirst), 'and');
+}
+
+/** What people call about after an operation, and no guideline says: a clinic that does not say it is asked. */
+const habits = ['bowels', 'travel', 'sex'] as const satisfies readonly AdviceCode[];
+
+function unsaidHabits(scene: Scene, { advice }: AftercarePlan): readonly AdviceCode[] {
+  if (chosenOption(scene).column.kind !== 'operation') return [];
+  return habits.filter((habit) => advice.every(({ about }) => about !== habit));
 }
 
 /** Topics that other pages hold, or the day before. */

@@ -28,11 +28,13 @@ export function shortOperation(scene: Scene, alone: Scene, option: NamedOption):
 
 /** What the pages for the time at home come to: a line for each part that they have. */
 export function shortHomecare({ words }: Scene, plan: AftercarePlan): readonly Markup[] {
+  const isTimed = plan.activity.some(({ starts, lastDay }) => starts !== plan.date || lastDay !== null);
+  const forLife = plan.supplements.some(({ lastDay }) => lastDay === null);
   const parts: readonly (readonly [key: string, isThere: boolean])[] = [
     ['diet', plan.diet.length > 0],
-    ['activity', plan.activity.length > 0],
+    ['activity', isTimed],
     ['visits', plan.visits.length + plan.laterVisits.length > 0],
-    ['vitamins', plan.supplements.length > 0],
+    [forLife ? 'vitamins' : 'vitamins_until', plan.supplements.length > 0],
     ['call', true],
   ];
   return parts.filter(([, isThere]) => isThere).map(([key]) => words.say(`homecare.short.${key}`));

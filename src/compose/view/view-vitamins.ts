@@ -16,12 +16,12 @@ import {
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { body, lineOf } from './shared-shapes.ts';
+import { body } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
 import { bloodTestsShape, checkRowsShape, viewBloodTests } from './view-blood-tests.ts';
 import type { CheckRow } from './view-blood-tests.ts';
 import { fromGuideline, originsOf, ruleInWords } from './view-rules.ts';
-import { asMarkup } from './words.ts';
+import { asMarkup, bold, joined } from './words.ts';
 
 export const vitaminsShape = group({
   /** How long: for life, from a day on where that is the same for all. */
@@ -80,21 +80,22 @@ function supplementRow(scene: Scene, plan: SupplementPlan, isDated: boolean): Ch
     due: '',
     lines: [
       ...free(line?.product),
-      ...doseLines(scene, plan),
-      ...free(line?.how),
+      ...doseLines(scene, plan, line?.how),
       ...(period === '' ? [] : [body(asMarkup(`${period}.`))]),
       ...dueLines(scene, plan),
     ],
   };
 }
 
-function doseLines(scene: Scene, plan: SupplementPlan): readonly Line[] {
+/** How much and how often; how to take it goes on in the same line. */
+function doseLines(scene: Scene, plan: SupplementPlan, how: LocalText | undefined): readonly Line[] {
   const { words } = scene;
   if (plan.from === 'guideline') return [body(forWhom(scene, plan.who, guidelineDose(scene, plan)))];
   const often = sayOften(scene, plan);
   const said =
     plan.dose === null ? often : words.plain('aftercare.dose', { dose: sayDose(scene, plan.dose), often });
-  return [lineOf('strong', forWhom(scene, plan.who, asMarkup(`${upperFirst(said)}.`)))];
+  const dose = bold(forWhom(scene, plan.who, asMarkup(`${upperFirst(said)}.`)));
+  return [body(how === undefined ? dose : joined(dose, words.free(how)))];
 }
 
 function guidelineDose(scene: Scene, { supplement, amounts, facts }: SupplementPlan): Markup {

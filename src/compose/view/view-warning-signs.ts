@@ -4,7 +4,7 @@ import type { Urgency } from '../../model/aftercare-codes.ts';
 import type { Threshold, WarningSign } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
-import { planOf } from './say-aftercare.ts';
+import { forWhom, planOf } from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { count, group, list, markup, optional, text } from './shape.ts';
@@ -21,7 +21,7 @@ const framesShape = list(
     urgency: text,
     heading: text,
     note: text,
-    phones: list(group({ number: text, label: text })),
+    phones: list(group({ number: text, label: text, hours: text })),
     items: list(lineShape),
   }),
 );
@@ -59,13 +59,22 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
     urgency,
     heading: scene.words.plain(`warning-signs.${urgency}.heading`),
     note: scene.words.plain(`warning-signs.${urgency}.note`),
-    phones: contacts.map(({ name, number }) => ({ number, label: name })),
+    phones: contacts.map(({ name, number, hours }) => ({
+      number,
+      label: name,
+      // Where every minute counts the hour to call is now.
+      hours: urgency === 'now' ? '' : hours,
+    })),
     items: warnings[urgency].map((sign) => body(signInWords(scene, sign, urgency))),
   };
 }
 
+function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
+  return forWhom(scene, sign.who, namedSign(scene, sign, urgency));
+}
+
 /** A number in the words is the clinic's own; without one the words are those of a sign that guidelines name too. */
-export function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
+function namedSign(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
   const { words } = scene;
   if (sign.sign === null) return words.free(ownWords(scene, sign, urgency));
   const key = `aftercare.signs.${sign.sign}`;
@@ -101,7 +110,8 @@ function ownWords(scene: Scene, { entry }: WarningSign, urgency: Urgency): Local
 function sayOf(scene: Scene): WarningSignsView['say'] {
   const { words, format } = scene;
   const option = chosenOption(scene);
-  const who = words.say('warning-signs.say.who', {
+  const isTaken = option.column.kind === 'medicine';
+  const who = words.say(isTaken ? 'warning-signs.say.who_medicine' : 'warning-signs.say.who', {
     name: scene.case.patient.name,
     option: option.inText,
     date: format.date(planOf(scene).date),

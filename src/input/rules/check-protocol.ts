@@ -154,11 +154,13 @@ function checkTests(read: FieldReader, entry: Path): readonly Finding[] {
   ];
 }
 
+/** A sign may be more urgent for some people than for the others. */
 function checkSigns(read: FieldReader, path: Path): readonly Finding[] {
   const signs = ['now', 'today', 'at_visit'].flatMap((key) =>
     read.items([...path, key]).flatMap((entry) => {
       const value = read.text([...entry, 'code']);
-      return value === undefined ? [] : [{ value, path: [...entry, 'code'] }];
+      const people = JSON.stringify([value, read.value([...entry, 'for'])]);
+      return value === undefined ? [] : [{ value: people, path: [...entry, 'code'] }];
     }),
   );
   return findRepeats(signs, 'this sign stands twice');

@@ -1,17 +1,22 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import type { WarningFrame } from '../../model/care-blocks.ts';
+import type { FramePhone, WarningFrame } from '../../model/care-blocks.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { widestWord, widthInLines, widthOnLine } from './fit-words.ts';
 import { Words } from './primitives.tsx';
 
-type Phone = WarningFrame['phones'][number];
-
 const LABEL_GAP = 12;
 /** A label wider than this takes a second line. */
 const WIDEST_LABEL = 96;
+/** Hours stand on one line as long as they leave the heading its room. */
+const WIDEST_HOURS = 210;
+
+/** Whose a number is, and when somebody answers. */
+function named({ label, hours }: FramePhone): readonly string[] {
+  return [label, hours].filter((words) => words !== undefined);
+}
 
 /** A number is read in one go: its parts are never parted by the end of a line. */
 function tied(number: string): string {
@@ -25,12 +30,16 @@ function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
   return urgency === 'now' && widest <= theme.width / 2 ? emergency : phone;
 }
 
-function labelWidth(phones: readonly Phone[], { type, flow }: Theme): number {
-  const widths = phones.map(({ label }) => {
-    if (label === undefined) return 0;
-    const whole = widthOnLine(label, type.small);
-    return flow === 'stacked' || whole <= WIDEST_LABEL ? whole + 1 : widthInLines(label, 2, type.small);
-  });
+function labelWidth(phones: readonly FramePhone[], { type, flow }: Theme): number {
+  const widthOf = (words: string | undefined, most: number): number => {
+    if (words === undefined) return 0;
+    const whole = widthOnLine(words, type.small);
+    return flow === 'stacked' || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
+  };
+  const widths = phones.flatMap(({ label, hours }) => [
+    widthOf(label, WIDEST_LABEL),
+    widthOf(hours, WIDEST_HOURS),
+  ]);
   return Math.ceil(Math.max(0, ...widths));
 }
 
@@ -51,9 +60,12 @@ export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): 
   const role = numberRole(frame, theme);
   const { small } = theme.type;
   const room = labelRoom(frame, width, theme);
-  const heights = frame.phones.map(({ label = '' }) => {
-    const set = { runs: [{ text: label, weight: small.weight }], size: small.size, width: room };
-    const lines = label === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
+  const linesOf = (text: string): number => {
+    const set = { runs: [{ text, weight: small.weight }], size: small.size, width: room };
+    return text === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
+  };
+  const heights = frame.phones.map(({ label = '', hours = '' }) => {
+    const lines = linesOf(label) + linesOf(hours);
     return Math.max(role.lineHeight, firstBaseline(role) - firstBaseline(small) + lines * small.lineHeight);
   });
   return heights.reduce((sum, height) => sum + height, 0);
@@ -85,16 +97,25 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
     <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
       {frame.phones.map((phone, index) => (
         <View key={index} sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
-          {phone.label === undefined ? null : (
+          {named(phone).length === 0 ? null : (
             <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: drop }}>
-              <Words {...text} text={phone.label} role={type.small} width={label} setting="balanced" />
+              {named(phone).map((words) => (
+                <Words
+                  key={words}
+                  {...text}
+                  text={words}
+                  role={type.small}
+                  width={label}
+                  setting="balanced"
+                />
+              ))}
             </View>
           )}
           <View
             sem={{ tag: 'LBody' }}
             style={{
               width: numbers,
-              ...gapStart(direction, phone.label === undefined ? width - numbers : LABEL_GAP),
+              ...gapStart(direction, named(phone).length === 0 ? width - numbers : LABEL_GAP),
             }}
           >
             <Words {...text} text={tied(phone.number)} role={role} width={numbers} sem={{ tag: 'P' }} />

@@ -20,9 +20,15 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
         </div>
         {frame.phones.length === 0 ? null : (
           <ul role="list">
-            {frame.phones.map(({ label, number }, index) => (
+            {frame.phones.map(({ label, hours, number }, index) => (
               <li key={index}>
-                {label === undefined ? null : <span className="small">{label} </span>}
+                {[label, hours].map((words, at) =>
+                  words === undefined ? null : (
+                    <span key={at} className="small">
+                      {words}{' '}
+                    </span>
+                  ),
+                )}
                 <PhoneLink number={number} />
               </li>
             ))}

@@ -333,11 +333,29 @@ describe('what a guideline says', () => {
   });
 
   it('on one medicine stays where the clinic writes only of another', () => {
-    const facts = [fact('medicine-form', 'narrow-dose-range'), fact('diabetes-medicine', 'glucose-lowering')];
+    const facts = [fact('medicine-form', 'release-type'), fact('diabetes-medicine', 'glucose-lowering')];
     const protocol = { medicines_after: { sleeve: [{ about: 'medicine-form', what }] } };
     expect(plan({ facts, protocol }).medicines.map(({ from, topic }) => [from, topic])).toEqual([
       ['clinic', 'medicine-form'],
       ['guideline', 'diabetes-medicine'],
+    ]);
+  });
+
+  it('on a medicine whose dose must be exact stays, unless the clinic writes a line for the people who take one', () => {
+    const exact = { id: 'medicine-form.exact', who: 'narrow-dose-range' };
+    const facts = [fact('medicine-form', 'release-type'), fact('medicine-form', 'narrow-dose-range', exact)];
+    const medicines = (lines: readonly object[]) =>
+      plan({ facts, protocol: { medicines_after: { sleeve: lines } } }).medicines.map(
+        ({ from, about, who }) => `${from} ${about ?? '-'} ${who}`,
+      );
+    const general = { about: 'medicine-form', what };
+    expect(medicines([general])).toEqual([
+      'clinic - adults',
+      'guideline narrow-dose-range narrow-dose-range',
+    ]);
+    expect(medicines([general, { ...general, for: 'narrow-dose-range' }])).toEqual([
+      'clinic - adults',
+      'clinic - narrow-dose-range',
     ]);
   });
 

@@ -87,6 +87,44 @@ describe('warning signs', () => {
     expect(made.warnings.now[1]?.entry).toEqual({ topic: 'warnings', option: 'sleeve', index: 1 });
   });
 
+  it('that are more urgent for some people stand there for them, and once', () => {
+    const protocol = {
+      warnings: {
+        sleeve: {
+          today: [
+            { code: 'low-sugar', for: 'diabetes' },
+            { text: { en: 'Words' }, for: 'diabetes' },
+          ],
+          at_visit: [{ code: 'low-sugar' }, { code: 'hair-loss', for: 'could-become-pregnant' }],
+        },
+      },
+    };
+    const asked = { health: { conditions: ['type-2-diabetes'] } };
+    expect(signs(plan({ protocol, asked }))).toMatchObject({
+      today: ['clinic low-sugar', 'clinic null', 'guideline wound'],
+      visit: ['clinic hair-loss', 'guideline late-problems'],
+    });
+    const others = plan({ protocol });
+    expect(signs(others)).toMatchObject({
+      today: ['guideline wound'],
+      visit: ['clinic low-sugar', 'clinic hair-loss', 'guideline late-problems'],
+    });
+    // The case cannot tell: the page says for whom the sign is.
+    expect(others.warnings.visit.map(({ who }) => who)).toEqual([
+      'adults',
+      'could-become-pregnant',
+      'adults',
+    ]);
+  });
+
+  it('of a source stand where the clinic names them for other people only', () => {
+    const protocol = { warnings: { sleeve: { today: [{ code: 'belly-pain', for: 'diabetes' }] } } };
+    expect(signs(plan({ protocol }))).toMatchObject({
+      now: ['guideline belly-pain', 'guideline fever'],
+      today: ['guideline wound'],
+    });
+  });
+
   it('that the clinic lets wait for longer than a source does are told to the clinician', () => {
     const protocol = { warnings: { sleeve: { today: [{ code: 'belly-pain' }], now: [{ code: 'wound' }] } } };
     const made = plan({ protocol });

@@ -44,7 +44,10 @@ describe('partials of the documents for going home and for consent', () => {
         urgency: 'now',
         heading: 'Call "now"',
         note: '',
-        phones: [{ number: '911', label: '' }],
+        phones: [
+          { number: '911', label: '', hours: '' },
+          { number: '555-0129', label: 'Line', hours: 'By day' },
+        ],
         items: [line('<b>Pain</b> in your chest')],
       },
       { urgency: 'today', heading: 'Call us', note: 'Day or night.', phones: [], items: [] },
@@ -58,7 +61,7 @@ describe('partials of the documents for going home and for consent', () => {
           {
             urgency: 'now',
             heading: 'Call "now"',
-            phones: [{ number: '911' }],
+            phones: [{ number: '911' }, { number: '555-0129', label: 'Line', hours: 'By day' }],
             items: [{ inlines: [{ value: 'Pain', bold: true }, { value: ' in your chest' }] }],
             origin: 'partials/warning-frame.hbs:2',
           },

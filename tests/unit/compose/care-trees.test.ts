@@ -193,7 +193,9 @@ describe('the plan for the time at home', () => {
   });
 
   it('begins with the day and the treatment', () => {
-    expect(textOf(make('homecare').tree)).toContain('You have a sleeve on Thursday, January\u00A014, 2027.');
+    expect(textOf(make('homecare').tree)).toContain(
+      'Your operation is on Thursday, January\u00A014, 2027: a sleeve.',
+    );
     expect(textOf(make('homecare', { option: 'semaglutide' }).tree)).toContain(
       'You start semaglutide on Thursday',
     );
@@ -202,8 +204,35 @@ describe('the plan for the time at home', () => {
   it('asks what nobody says', () => {
     const { texts } = make('homecare', { clinic: silent });
     const [asked = ''] = texts.filter((text) => text.includes('Ask before you go home'));
-    for (const topic of ['Driving', 'Work', 'Pain']) expect(asked).toContain(topic);
+    for (const topic of ['driving', 'work', 'pain', 'going to the toilet', 'travel', 'sex'])
+      expect(asked).toContain(topic);
     expect(make('homecare').texts.some((text) => text.includes('Ask before you go home'))).toBe(false);
+    expect(textOf(make('homecare', { option: 'band-removal' }).tree)).toContain(
+      'Ask before you go home: going to the toilet, travel, and sex.',
+    );
+    // A medicine needs no advice on travel.
+    expect(textOf(make('homecare', { option: 'semaglutide' }).tree)).not.toContain('travel');
+  });
+
+  it('says what a guideline is only where a line of one stands', () => {
+    const said = 'A guideline is the advice of experts.';
+    expect(textOf(make('homecare').tree)).toContain(said);
+    expect(textOf(make('homecare', { option: 'band-removal' }).tree)).not.toContain(said);
+    expect(textOf(make('vitamins').tree)).not.toContain(said);
+  });
+
+  it('sends home with the guideline on a medicine whose dose must be exact, also where the clinic says how to swallow', () => {
+    expect(make('homecare').texts.join('\n')).toContain(
+      'If you take a medicine whose dose must be exact: A guideline says to plan the dose with a specialist',
+    );
+  });
+
+  it('says in short only what holds: no days to wait for, and no vitamins for life, where there are none', () => {
+    const short = (option: string) => textOf(make('homecare', { option }).tree);
+    expect(short('sleeve')).toContain('Take your vitamins for life.');
+    expect(short('band-removal')).toContain('Take your vitamins until the day on your list.');
+    expect(short('band-removal')).toContain('Go back to lifting');
+    expect(short('semaglutide')).not.toContain('Go back to lifting');
   });
 
   it('says to whom a line is, where the case does not tell', () => {
@@ -296,6 +325,36 @@ describe('the page for the fridge', () => {
     expect(phones).toEqual([['911', '555-0134'], ['555-0129', '555-0134'], ['555-0129']]);
   });
 
+  it('says of each number when somebody answers, but not where every minute counts', () => {
+    const hours = frames().map(({ phones: numbers }) => numbers.map((phone) => phone.hours));
+    expect(hours).toEqual([
+      [undefined, undefined],
+      ['Monday to Friday, 8 to 5', 'Nights, weekends and holidays'],
+      ['Monday to Friday, 8 to 5'],
+    ]);
+  });
+
+  it('lets nobody with diabetes wait with signs of low sugar', () => {
+    const sugar = (health: CaseChanges['health']) =>
+      frames({ health })
+        .filter(({ items }) => JSON.stringify(items).includes('You sweat, shake or feel weak'))
+        .map(({ urgency }) => urgency);
+    expect(sugar({})).toEqual(['visit']);
+    expect(sugar({ conditions: ['type-2-diabetes'] })).toEqual(['today']);
+  });
+
+  it('says who calls, of an operation and of a medicine', () => {
+    const said = (option: string, tag: string) => textOf(make('warning-signs', { option, tag }).tree);
+    expect(said('band-removal', 'en')).toContain(
+      'My operation was on January\u00A014, 2027: taking the band out.',
+    );
+    expect(said('semaglutide', 'en')).toContain('I started semaglutide on January\u00A014, 2027');
+    expect(said('band-removal', 'es')).toContain(
+      'Me operaron el 14\u00A0de enero de 2027: retirar la banda.',
+    );
+    expect(said('semaglutide', 'es')).toContain('Empecé la semaglutida el 14\u00A0de enero de 2027.');
+  });
+
   it('names the sources of signs only where they are not the clinic', () => {
     const origins = 'Where signs come from that your clinic does not list';
     expect(textOf(make('warning-signs').tree)).not.toContain(origins);
@@ -339,7 +398,7 @@ describe('the list of vitamins', () => {
     expect(texts.filter((text) => text.includes('January\u00A021'))).toEqual([
       expect.stringMatching(/^Start on January\u00A021\. Take these for life\. Tick what you have at home\./),
     ]);
-    expect(texts).toContain('500\u00A0mg, 3 times a day.');
+    expect(texts).toContain('500\u00A0mg, 3 times a day. Calcium citrate');
   });
 
   it('ticks each test on its day, and says what goes on', () => {

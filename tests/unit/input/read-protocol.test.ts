@@ -107,6 +107,14 @@ describe('a protocol for the time after a treatment', () => {
     ]);
   });
 
+  it('lets a sign be more urgent for some people, and never name it twice for the same', () => {
+    const rest = 'at_visit: [{code: low-sugar}]';
+    expect(said(`  warnings: {sleeve: {today: [{code: low-sugar, for: diabetes}], ${rest}}}\n`)).toEqual([]);
+    expect(said(`  warnings: {sleeve: {today: [{code: low-sugar}], ${rest}}}\n`)).toEqual([
+      'CASE_CONFLICT protocol.warnings.sleeve.at_visit[0].code: this sign stands twice',
+    ]);
+  });
+
   it('checks options wherever they stand: as a key, and as the one that another is the same as', () => {
     expect(said('  diet: {sleve: []}\n')[0]).toContain('CASE_UNKNOWN_OPTION protocol.diet.sleve');
     expect(said('  same_as: {bypass: sleve}\n')[0]).toContain('CASE_UNKNOWN_OPTION protocol.same_as.bypass');
