@@ -4,7 +4,7 @@ import type { PacketTree } from '../model/packet.ts';
 import type { WebPageWords } from '../model/web-page.ts';
 import { makeDocument } from './document.tsx';
 import { PeopleGroups } from './people-groups.tsx';
-import { styleSheet } from './style/index.ts';
+import { markOnPaper, styleSheet } from './style/index.ts';
 
 /**
  * Nothing is fetched and nothing runs: not from this file, and not from words that somebody put into a case. The style
@@ -23,7 +23,9 @@ function Head({ packet }: { readonly packet: PacketTree }): ReactElement {
       <meta name="referrer" content="no-referrer" />
       <meta name="format-detection" content="telephone=no" />
       <title>{`${packet.title} · ${packet.author}`}</title>
-      <style dangerouslySetInnerHTML={{ __html: styleSheet }} />
+      <style
+        dangerouslySetInnerHTML={{ __html: styleSheet + markOnPaper(packet.documents[0]?.furniture.tab) }}
+      />
     </head>
   );
 }

@@ -20,3 +20,13 @@ function shorten(style: string): string {
 export const styleSheet = shorten(
   [baseStyle, pictureStyle, tableStyle, careStyle, narrowStyle, boardStyle, printStyle].join('\n'),
 );
+
+/**
+ * What is not final says so on every sheet that it is printed on, as far as the browser sets anything in the margins of
+ * paper. The words come from outside the style sheet: all but plain letters and digits are escaped.
+ */
+export function markOnPaper(tab: string | undefined): string {
+  if (tab === undefined) return '';
+  const quoted = tab.replace(/[^A-Za-z0-9 ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `);
+  return `@media print{@page{@top-center{content:"${quoted}";font:700 12pt sans-serif}}}`;
+}

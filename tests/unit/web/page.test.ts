@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { DocumentTree } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
+import { markOnPaper } from '../../../src/web/style/index.ts';
 import { careTrees, turnedCareTrees } from '../../helpers/sample-care-documents.ts';
 import { shippedLocale } from '../../helpers/locale-words.ts';
 import { para, sampleTrees, topic } from '../../helpers/sample-documents.ts';
@@ -34,6 +36,17 @@ describe('an HTML page', () => {
     ]);
     const title = elements.find(({ tagName }) => tagName === 'title');
     expect(title && textOf(title)).toBe('My choices · Port Sennet Clinic');
+  });
+
+  it('says on every sheet of paper that it is no final, in words that cannot end the style sheet', () => {
+    const tree = smallTree([para('Hello.')]);
+    const styleOf = (furniture: Partial<DocumentTree['furniture']>): string => {
+      const html = htmlOf([{ ...tree, furniture: { ...tree.furniture, ...furniture } }], locale);
+      return /<style>(.*?)<\/style>/s.exec(html)?.[1] ?? '';
+    };
+    expect(styleOf({ tab: 'Draft. 2 points' })).toContain('@top-center{content:"Draft\\2e  2 points"');
+    expect(styleOf({ tab: '</style>"}*{' })).toContain('content:"\\3c \\2f style\\3e \\22 \\7d \\2a \\7b "');
+    expect(markOnPaper(undefined)).toBe('');
   });
 
   it('has one main landmark, a link past the ways around the page, and a foot with what it is', () => {
