@@ -33,7 +33,7 @@ export function spreadInWords(scene: Scene, spread: Spread | undefined): string 
   const parts = [
     ...(middle === undefined
       ? []
-      : [scene.words.plain('sources.average', { value: scene.format.number(middle) })]),
+      : [scene.words.plain('sources.average', { value: toTenth(scene, middle) })]),
     ...limitsOf(scene, spread),
   ];
   return parts.length === 0 ? null : parts.join(', ');
@@ -41,9 +41,14 @@ export function spreadInWords(scene: Scene, spread: Spread | undefined): string 
 
 function limitsOf(scene: Scene, spread: Spread | undefined): readonly string[] {
   const { words, format } = scene;
-  const low = spread?.low === undefined ? null : format.number(spread.low);
-  const high = spread?.high === undefined ? null : format.number(spread.high);
+  const low = spread?.low === undefined ? null : toTenth(scene, spread.low);
+  const high = spread?.high === undefined ? null : toTenth(scene, spread.high);
   if (low !== null && high !== null) return [format.range(low, high)];
   if (low !== null) return [words.plain('common.or_more', { low })];
   return high === null ? [] : [words.plain('common.or_less', { high })];
+}
+
+/** BMIs and ages to one decimal place at most: a second one tells a reader nothing. */
+function toTenth({ format }: Scene, value: number): string {
+  return format.number(value, Number.isInteger(Number(value.toFixed(1))) ? 0 : 1);
 }

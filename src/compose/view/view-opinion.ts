@@ -64,13 +64,19 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
     .map((hit) => triggersInWords(scene, hit));
   const found = unique([
     ...written,
-    ...health.map((trigger) => joined(trigger, words.say('comparison.opinion.see_health'))),
+    ...withWarnings(scene, unique(health)),
     ...(possible === 'no' || possible === 'partly'
       ? [words.say(`comparison.opinion.undone_${possible}`)]
       : []),
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
   ]);
   return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
+}
+
+/** What of the person's health speaks against it; the last says where the warnings are, once for all. */
+function withWarnings(scene: Scene, health: readonly Markup[]): readonly Markup[] {
+  const see = scene.words.say('comparison.opinion.see_health', { count: health.length });
+  return health.map((trigger, index) => (index === health.length - 1 ? joined(trigger, see) : trigger));
 }
 
 /** A caution that touches every operation of the case alike is no reason against one of them. */

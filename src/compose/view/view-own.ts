@@ -3,7 +3,7 @@ import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
-import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
+import { isShare, limitsInWords, shareInSentence, sourceOf } from './say-share.ts';
 import { isFirstMonth, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { list } from './shape.ts';
@@ -79,6 +79,6 @@ function scoreInWords(scene: Scene, own: OwnResult, { source, denominator }: Sai
 
 function published(scene: Scene, cell: Cell, denominator: Denominator): readonly Markup[] {
   if (cell.state !== 'known' || !isShare(cell)) return [scene.words.say('comparison.own.no_published')];
-  const number = shareInWords(scene, roundShare(cell.value, denominator), denominator);
+  const number = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
   return [scene.words.say('comparison.own.published', { number: figure(number, sourceOf(cell)) })];
 }

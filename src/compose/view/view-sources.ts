@@ -142,7 +142,8 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     ...countedInWords(scene, cell, record),
     ...uncertainty(scene, shown),
   );
-  const near = sayNear(scene, cell);
+  // What these people's BMI was, the row says anyway.
+  const near = isOfBmi(cell) ? null : sayNear(scene, cell);
   const dose = doseInWords(scene, cell);
   const details = joined(
     ...(near === null ? [] : [near]),
@@ -152,6 +153,11 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     studyLine(scene, cell, numbers),
   );
   return [plainRow({ name: rowName(scene, shown), tag: '' }, [lineOf('small', joined(value, details))])];
+}
+
+/** Whether these people differ from this person by their BMI, or by nothing known of it. */
+function isOfBmi({ lead }: KnownCell): boolean {
+  return lead.match === 'near' && lead.reasons[0]?.code.startsWith('bmi') === true;
 }
 
 /** How and how surely it was measured, and when, where the name of the row does not say it. */

@@ -130,9 +130,13 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
     scene,
     columns.flatMap(({ cells }) => cells),
   );
-  const lead = joined(counted, ...apart);
-  if (!setting.first) return lead;
-  const several =
-    setting.outcomes > 1 ? [words.say('common.table.several'), words.say('common.table.no_note')] : [];
-  return joined(lead, words.say('common.table.rest'), ...several);
+  if (!setting.first) return joined(counted, ...apart);
+  const more = setting.outcomes > 1;
+  return joined(
+    counted,
+    words.say('common.table.rest'),
+    ...(more ? [words.say('common.table.several')] : []),
+    ...apart,
+    ...(more ? [words.say('common.table.no_note')] : []),
+  );
 }

@@ -64,11 +64,28 @@ function rowOf(scene: Scene, option: NamedOption, id: (code: string) => string):
   return scene.evidence.reversibility.has(figuresFrom) ? [id(figuresFrom)] : [];
 }
 
-/** What an operation can be turned into; whoever has no operation can choose any, as its own words say. */
+/**
+ * What an operation can be turned into; whoever has no operation can choose any, as its own words say. By name only
+ * what is among this person's choices: the pages explain no other names.
+ */
 function changes(scene: Scene, option: NamedOption): readonly Markup[] {
+  const { possible, changeTo } = option.column.reversibility;
   // Redoing the same operation is not a change into something else.
-  const others = option.column.reversibility.changeTo.filter((code) => code !== option.code);
+  const others = changeTo.filter((code) => code !== option.code);
   if (others.length === 0 || !isProcedure(option)) return [];
-  const names = others.map((code) => scene.words.plain(`options.${code}.in_text`));
+  const isChoice = (code: string): boolean => scene.comparison.options.some((choice) => choice.code === code);
+  const named = others.filter(isChoice).map((code) => scene.words.plain(`options.${code}.in_text`));
+  // What cannot be undone says itself that only another operation would change it.
+  if (named.length === 0 && possible === 'no') return [];
+  const unnamed = others.filter((code) => !isChoice(code));
+  const names = [...named, ...summedUp(scene, unnamed)];
   return [scene.words.say('comparison.undo.change_to', { options: scene.format.list(names, 'or') })];
+}
+
+/** "another operation", where each of these is one; else "another treatment". */
+function summedUp({ evidence, words }: Scene, codes: readonly string[]): readonly string[] {
+  if (codes.length === 0) return [];
+  const kinds = codes.map((code) => evidence.options.find((option) => option.code === code)?.kind);
+  const treatment = kinds.every((kind) => kind === 'operation') ? 'operation' : 'treatment';
+  return [words.plain(`comparison.undo.another_${treatment}`)];
 }

@@ -27,9 +27,16 @@ function continuation({ axis: scale }: Strip, place: Place): Pick<Unit, 'continu
   return { continuation: <ContinuedHead place={place}>{axis}</ContinuedHead> };
 }
 
-/** Rows in small type alone are looked up one by one, as in a list of sources: such a strip may be divided. */
-function isLookedUp({ layout, rows }: Strip): boolean {
-  return layout === 'text' && rows.every(({ words }) => words.every(({ role }) => role === 'small'));
+/** A strip of more rows of words may be divided; a shorter one stays whole. */
+const MOST_WHOLE = 3;
+
+/**
+ * Rows of words each stand for themselves: a long strip of them may be divided for fuller pages. Rows in small type
+ * alone are looked up one by one, as in a list of sources: such a strip may be divided however short it is.
+ */
+function mayBeDivided({ layout, rows }: Strip): boolean {
+  if (layout !== 'text') return false;
+  return rows.length > MOST_WHOLE || rows.every(({ words }) => words.every(({ role }) => role === 'small'));
 }
 
 /** One unit for the axis, one a row, one for the second axis. Rows adjoin: the pale column runs on between them. */
@@ -42,7 +49,7 @@ export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[
   const Row = pictured ? PictureRow : TextRow;
   // Rows with a picture column adjoin; the others may close up a little to save a page.
   const between = pictured ? {} : { gapBefore: strip.textGap, gapShrink: strip.textShrink };
-  const divisible = isLookedUp(block) ? { divisible: true } : {};
+  const divisible = mayBeDivided(block) ? { divisible: true } : {};
   const base = { origin: block.origin, gapBefore: 0, keepWithNext: false, ...divisible };
   const rowUnits = rows.map((row, index): Unit => {
     const rowPlace: RowPlace = { theme, strip: block, first: index === 0, last: index === rows.length - 1 };

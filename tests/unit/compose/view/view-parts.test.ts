@@ -14,7 +14,7 @@ import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { freeText } from '../../../../src/compose/view/words.ts';
 import type { CautionHit, IndicationNote } from '../../../../src/model/comparison.ts';
-import { makeCase, makeClinic } from '../../../helpers/compare-inputs.ts';
+import { makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import {
   evidenceFor,
   fiveOptions,
@@ -99,6 +99,24 @@ describe('undoing', () => {
     expect(said[1]).toMatch(/changed into a duodenal switch\.$/);
     expect(said[3]).not.toContain('It can be changed into');
     expect(rows[0]?.wayBack).toEqual({ possible: 'partly', alt: 'Sleeve: can it be undone? Partly.' });
+  });
+
+  it.each([
+    ['a gastric bypass or another operation', 'partly', ['bypass', 'duodenal-switch']],
+    ['another operation', 'partly', ['duodenal-switch', 'band']],
+    ['a gastric bypass or another treatment', 'partly', ['bypass', 'balloon', 'duodenal-switch']],
+    ['a gastric bypass', 'no', ['bypass']],
+    [undefined, 'no', ['duodenal-switch']],
+  ] as const)('names of these only what is a choice: %s (%s, %j)', async (expected, possible, changeTo) => {
+    const options = makeComparison(fiveOptions).options.map((option) => ({
+      ...option,
+      reversibility: { possible, changeTo: [...changeTo], weightAfterKnown: false },
+    }));
+    const scene = await sceneFor('en', { comparison: makeComparison(fiveOptions, { options }) });
+    const evidence = { ...scene.evidence, options: readShippedEvidence().options };
+    const [sleeve] = viewUndo({ ...scene, evidence });
+    const said = (sleeve?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+    expect(/It can be changed into (.*)\.$/.exec(said)?.[1]).toBe(expected);
   });
 });
 
@@ -196,6 +214,18 @@ describe('the opinion', () => {
     const alone = { leaning: { ...leaning, option: 'semaglutide' } };
     expect(await against({ decision: alone, cautions: [{ ...hit, options: ['semaglutide'] }] })).toEqual([
       smoking,
+    ]);
+  });
+
+  it('says once where the warnings are, after all that they are about', async () => {
+    const cautions = ['smoking:current', 'age'].map((trigger) => ({
+      ...practiceHit,
+      triggers: [trigger],
+      options: ['sleeve'],
+    }));
+    expect(await against({ cautions })).toEqual([
+      'You smoke.',
+      'Your age matters here. There are warnings about all of this in “About your own health”.',
     ]);
   });
 

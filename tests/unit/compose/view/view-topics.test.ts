@@ -165,7 +165,7 @@ describe('in short', () => {
     expect(await short(false)).toEqual(['216 lb (98 kg) after 2 years', '2 years: 216 lb.']);
     expect(await short(true)).toEqual([
       'not known',
-      'for people like you. The longest study in such people lasted 3 years.',
+      'for people like you. No such study lasted more than 3 years.',
     ]);
   });
 });

@@ -371,6 +371,17 @@ describe('keep rules', () => {
     ]);
     expect(unitsOf(rangeStrip(5)).some((unit) => unit.divisible)).toBe(false);
   });
+
+  it('divide a strip of words of more than three rows, and keep a shorter one whole', () => {
+    const strip = (count: number): Block => ({
+      type: 'strip',
+      layout: 'text',
+      rows: Array.from({ length: count }, () => ({ name: 'Sleeve', words: [para('One.')], origin })),
+      origin,
+    });
+    const divisible = (count: number): boolean => unitsOf(strip(count)).some((unit) => unit.divisible);
+    expect([divisible(3), divisible(4)]).toEqual([false, true]);
+  });
 });
 
 describe('rows of words', () => {
