@@ -46,6 +46,11 @@ export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
   return scene.words.say(`missing.near.${formOf(reason)}`, patientVariables(scene, reason));
 }
 
+/** Whether the one difference of a `near` match is in the BMI, which the sources state of every figure. */
+export function differsByBmi({ lead }: KnownCell): boolean {
+  return lead.match === 'near' && lead.reasons[0]?.code.startsWith('bmi') === true;
+}
+
 /** The same with BMIs as patients read them: in whole numbers, where that keeps who is above whom. */
 function patientVariables(scene: Scene, reason: MissingReason): Variables {
   const variables = reasonVariables(scene, reason);

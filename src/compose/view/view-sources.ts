@@ -10,7 +10,7 @@ import { amountInWords } from './say-amount.ts';
 import { doseInWords } from './say-dose.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import { peopleInWords } from './say-people.ts';
-import { sayNear } from './say-reason.ts';
+import { differsByBmi, sayNear } from './say-reason.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
 import { isFirstMonth, lengthOf, otherTime, sayLength } from './say-time.ts';
 import { isWeight, spreadInWords, weightInWords } from './say-weight.ts';
@@ -142,8 +142,7 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     ...countedInWords(scene, cell, record),
     ...uncertainty(scene, shown),
   );
-  // What these people's BMI was, the row says anyway.
-  const near = isOfBmi(cell) ? null : sayNear(scene, cell);
+  const near = differsByBmi(cell) ? null : sayNear(scene, cell);
   const dose = doseInWords(scene, cell);
   const details = joined(
     ...(near === null ? [] : [near]),
@@ -153,11 +152,6 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     studyLine(scene, cell, numbers),
   );
   return [plainRow({ name: rowName(scene, shown), tag: '' }, [lineOf('small', joined(value, details))])];
-}
-
-/** Whether these people differ from this person by their BMI, or by nothing known of it. */
-function isOfBmi({ lead }: KnownCell): boolean {
-  return lead.match === 'near' && lead.reasons[0]?.code.startsWith('bmi') === true;
 }
 
 /** How and how surely it was measured, and when, where the name of the row does not say it. */

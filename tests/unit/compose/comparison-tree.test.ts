@@ -472,7 +472,7 @@ describe('tables', () => {
       'not known',
       '9',
     ]);
-    expect(text).toContain('“Not known” without a note: we found no study in people like you.');
+    expect(text).toContain('“Not known” without a note: we found no study.');
     expect(text.split('\n').slice(-4)).toEqual([
       '1',
       'Not known for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.',

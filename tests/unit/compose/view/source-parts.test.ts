@@ -5,7 +5,7 @@ import { citationOf, numberStudies } from '../../../../src/compose/view/number-s
 import { otherSources } from '../../../../src/compose/view/view-other-sources.ts';
 import { viewSources } from '../../../../src/compose/view/view-sources.ts';
 import type { ClinicProfile } from '../../../../src/model/clinic.ts';
-import type { Cell } from '../../../../src/model/comparison.ts';
+import type { Cell, KnownCell } from '../../../../src/model/comparison.ts';
 import type { Reversibility } from '../../../../src/model/evidence-rules.ts';
 import type { Study } from '../../../../src/model/study.ts';
 import { makeClinic, makeRecord, makeStudy } from '../../../helpers/compare-inputs.ts';
@@ -96,6 +96,30 @@ describe('sources of an option', () => {
     expect(view.certainties.map(({ markup }) => plain(markup))).toEqual([
       explained('certainties', 'codes.certainty', 'moderate'),
     ]);
+  });
+
+  it('say of people with another BMI what it was, to one place, and not once more as a difference', async () => {
+    const { main } = makeComparison(fiveOptions).weight;
+    const rowFor = async (reason: KnownCell['lead']['reasons'][number]): Promise<string> => {
+      const cells = main.cells.map((cell): Cell =>
+        cell.state === 'known' ? { ...cell, lead: { ...cell.lead, match: 'near', reasons: [reason] } } : cell,
+      );
+      const comparison = makeComparison(fiveOptions);
+      const weight = { ...comparison.weight, main: { ...main, cells }, over: [], courses: [] };
+      const base = evidenceFor(comparison);
+      const own = { bmi: { mean: 43.86 }, age: { mean: 40 } };
+      const records = base.records.map((record) => ({ ...record, people: { ...record.people, ...own } }));
+      const scene = await sceneFor('en', {
+        comparison: { ...comparison, weight, topics: [] },
+        evidence: { ...base, records },
+      });
+      const [row] = viewSources(scene).topics[0]?.rows ?? [];
+      return plain(row?.lines[0]?.words.markup ?? '');
+    };
+    const bmi = await rowFor({ code: 'bmi-mean-only', mean: 43.86, yours: 40 });
+    expect(bmi).toContain('BMI: 43.9 on average. Age: 40 on average.');
+    expect(bmi).not.toContain('Yours is');
+    expect(await rowFor({ code: 'age-unknown', yours: 68 })).toContain('You are 68.');
   });
 
   it('explain how sure figures are from the surest on', async () => {
@@ -196,7 +220,7 @@ describe('where points were read', () => {
     const points = otherSources(scene, numbers).points.map(({ markup }) => plain(markup));
     expect(points).toEqual([
       'You have acid that rises into your food pipe (reflux). For a sleeve: example.org/c.',
-      'On undoing a sleeve: Studies 1 and 2. example.org/a.',
+      'On whether a sleeve can be undone: Studies 1 and 2. example.org/a.',
     ]);
     // A study that the evidence does not hold is cited by its id, so that it cannot go unseen.
     expect(numbers.citations().map(({ markup }) => plain(markup))).toEqual([
