@@ -2,29 +2,31 @@ import type { Cell, KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
+import { possibleHarms, riskTimes } from './possible-harms.ts';
+import type { RiskTime } from './possible-harms.ts';
 import { amountInWords } from './say-amount.ts';
 import { isShare, shareInSentence, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
 import { isFirstMonth, otherTime, sayTime } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { countedInTable, hasFewest, remarksOf } from './table-cells.ts';
+import { isProcedure } from './view-people.ts';
 import { figure, joined } from './words.ts';
 
 /** All chances of a record are counted out of the same number of people. */
 const denominator = 1000;
 
-export type RiskTime = 'early' | 'later';
-
 /**
- * Every harm of an option at that time, a line each: "A leak, in the first month: 3 out of 1,000.", and one line that
- * names those of which nobody knows how often.
+ * Every harm of an option at that time that the pages count, a line each: "A leak, in the first month: 3 out of 1,000.",
+ * and one line that names those of which nobody knows how often.
  */
 export function harmLines(scene: Scene, option: NamedOption, when: RiskTime): readonly Markup[] {
-  return linesOf(
-    scene,
-    cellsOf(scene, option).filter(
-      (cell) => isHarm(scene, cell) && isFirstMonth(cell.asked) === (when === 'early'),
-    ),
+  return linesOf(scene, harmCells(scene, option, when));
+}
+
+function harmCells(scene: Scene, option: NamedOption, when: RiskTime): readonly Cell[] {
+  return cellsOf(scene, option).filter(
+    (cell) => isHarm(scene, cell) && isFirstMonth(cell.asked) === (when === 'early'),
   );
 }
 
@@ -36,25 +38,50 @@ export function benefitLines(scene: Scene, option: NamedOption): readonly Markup
   );
 }
 
+/**
+ * What else can go wrong at that time, without a number; null where these pages count it all. The comparison shows a
+ * part of what its studies counted, and of a second operation often nothing: a consent must not pass that over.
+ */
+export function otherHarmLine(scene: Scene, option: NamedOption, when: RiskTime): Markup | null {
+  const outcomes = otherHarms(scene, option, when);
+  if (outcomes.length === 0) return null;
+  return scene.words.say(`consent.talk.else_${when}`, { outcomes: outcomeList(scene, outcomes) });
+}
+
+function otherHarms(scene: Scene, option: NamedOption, when: RiskTime): readonly string[] {
+  const said = harmCells(scene, option, when).map(({ outcome }) => outcome);
+  return possibleHarms(scene, option, when).filter((outcome) => !said.includes(outcome));
+}
+
 /** The outcomes that these lines name, with a figure or without. */
 export function outcomesNamed(scene: Scene, option: NamedOption): readonly string[] {
-  return cellsOf(scene, option)
+  const told = cellsOf(scene, option)
     .filter((cell) => cell.state !== 'not-possible')
     .filter((cell) => isHarm(scene, cell) || groupsOf(scene, cell).includes('benefit'))
     .map(({ outcome }) => outcome);
+  return [...told, ...riskTimes.flatMap((when) => otherHarms(scene, option, when))];
 }
 
-/** The harm that the comparison draws first, in a line; null where it cannot happen. */
+/**
+ * The harm that the comparison draws first, in a line; null where it cannot happen, and where nobody has counted it in
+ * people who have no procedure: of a leak on a medicine there is nothing to say.
+ */
 export function mainHarmLine(scene: Scene, option: NamedOption): Markup | null {
   const picture = scene.comparison.topics.find(({ id }) => id === 'first-month')?.picture ?? null;
-  const cells = picture?.cells.filter((cell) => cell.option === option.code) ?? [];
+  const cells =
+    picture?.cells.filter(
+      (cell) => cell.option === option.code && (cell.state === 'known' || isProcedure(option)),
+    ) ?? [];
   return linesOf(scene, cells)[0] ?? null;
 }
 
+/** Each once: a figure that a picture draws may stand in the table too. */
 function cellsOf({ comparison }: Scene, option: NamedOption): readonly Cell[] {
-  return topicCells(comparison)
+  const cells = topicCells(comparison)
     .map(({ cell }) => cell)
     .filter((cell) => cell.option === option.code);
+  const ids = cells.map(({ id }) => id);
+  return cells.filter(({ id }, index) => ids.indexOf(id) === index);
 }
 
 function groupsOf({ evidence }: Scene, { outcome }: Cell): readonly string[] {
@@ -68,21 +95,53 @@ function isHarm(scene: Scene, cell: Cell): boolean {
 function linesOf(scene: Scene, cells: readonly Cell[]): readonly Markup[] {
   const known = cells.filter((cell): cell is KnownCell => cell.state === 'known');
   const unknown = cells.filter(({ state }) => state === 'not-known');
+  return [...knownLines(scene, known), ...(unknown.length === 0 ? [] : [unknownLine(scene, unknown)])];
+}
+
+/** What is true of all figures, their time or a remark, is said once: above them the time, below them the remarks. */
+function knownLines(scene: Scene, cells: readonly KnownCell[]): readonly Markup[] {
+  const { words } = scene;
+  const told = cells.map((cell) => ({
+    cell,
+    time: timeOf(scene, cell),
+    remarks: remarksOf(scene, cell, { notes: null, denominator, sameDose: false, marked: true }),
+  }));
+  const [first, ...others] = told;
+  if (first === undefined) return [];
+  const sameTime = others.length > 0 && others.every(({ time }) => time === first.time);
+  const shared =
+    others.length === 0
+      ? []
+      : first.remarks.filter((remark) => others.every(({ remarks }) => remarks.some(readsAs(remark))));
   return [
-    ...known.map((cell) => lineOf(scene, cell)),
-    ...(unknown.length === 0 ? [] : [unknownLine(scene, unknown)]),
+    ...(sameTime ? [words.say('common.counted', { time: first.time })] : []),
+    ...told.map(({ cell, time, remarks }) => {
+      const own = remarks.filter((remark) => !shared.some(readsAs(remark)));
+      return joined(riskInWords(scene, cell, sameTime ? null : time), ...own);
+    }),
+    ...(shared.length === 0 ? [] : [words.say('consent.talk.for_all', { words: joined(...shared) })]),
   ];
 }
 
-function lineOf(scene: Scene, cell: KnownCell): Markup {
+/** The same to a reader: of two doses that are equal each names its own record. */
+function readsAs({ markup }: Markup): (other: Markup) => boolean {
+  return (other) => withoutTags(other.markup) === withoutTags(markup);
+}
+
+function withoutTags(markup: string): string {
+  return markup.replace(/<[^>]*>/g, '');
+}
+
+/** "A leak, in the first month: 3 out of 1,000."; without its time where that stands above. */
+function riskInWords(scene: Scene, cell: KnownCell, time: string | null): Markup {
   const { words } = scene;
-  const remarks = remarksOf(scene, cell, { notes: null, denominator, sameDose: false, marked: true });
-  const said = words.say('consent.talk.risk', {
+  const said = {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
-    time: timeOf(scene, cell),
     figure: withMark(scene, cell, countOf(scene, cell)),
-  });
-  return joined(said, ...remarks);
+  };
+  return time === null
+    ? words.say('consent.talk.risk_then', said)
+    : words.say('consent.talk.risk', { ...said, time });
 }
 
 /** The time of the figure itself, where it is not the one asked for. */
@@ -100,9 +159,15 @@ function countOf(scene: Scene, cell: KnownCell): Markup {
   return figure(shareInSentence(scene, roundShare(cell.value, denominator), denominator), sourceOf(cell));
 }
 
-function unknownLine({ words, format }: Scene, cells: readonly Cell[]): Markup {
-  const names = cells.map(({ outcome }) =>
+function unknownLine(scene: Scene, cells: readonly Cell[]): Markup {
+  const outcomes = cells.map(({ outcome }) => outcome);
+  return scene.words.say('consent.talk.risk_unknown', { outcomes: outcomeList(scene, outcomes) });
+}
+
+/** “A leak”, “Bleeding”, and “Death”, each once. */
+function outcomeList({ words, format }: Scene, outcomes: readonly string[]): string {
+  const names = outcomes.map((outcome) =>
     words.plain('common.quote', { words: words.plain(`outcomes.${outcome}.name`) }),
   );
-  return words.say('consent.talk.risk_unknown', { outcomes: format.list([...new Set(names)], 'and') });
+  return format.list([...new Set(names)], 'and');
 }

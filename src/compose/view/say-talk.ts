@@ -1,7 +1,8 @@
 import type { Markup } from '../../model/locale.ts';
+import { riskTimes } from './possible-harms.ts';
 import { ownBmi } from './say-bmi.ts';
 import { gainOf } from './say-gain.ts';
-import { benefitLines, harmLines } from './say-risk.ts';
+import { benefitLines, harmLines, otherHarmLine } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -24,8 +25,7 @@ export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly
     point(scene, 'choices', [otherChoices(scene, option)]),
     point(scene, 'what', [whatIsDone(scene, option)]),
     point(scene, 'gain', [gainOf(scene, option), ...benefitLines(scene, option)]),
-    point(scene, 'early', orNone(scene, harmLines(scene, option, 'early'))),
-    point(scene, 'later', orNone(scene, harmLines(scene, option, 'later'))),
+    ...whatCanGoWrong(scene, option),
     point(scene, 'own_health', [ownHealth(alone)]),
     point(scene, 'undo', undoing(alone)),
     [...point(scene, 'life', stayAndVisits(alone)), ...forLife(alone)],
@@ -88,11 +88,25 @@ function whatIsDone(scene: Scene, option: NamedOption): Markup {
   return joined(
     words.say(`options.${option.code}.choice`),
     ...steps.map((step) => words.say(`operation.step.${step}`)),
+    ...(isProcedure(option) ? [words.say('consent.talk.sleep')] : []),
   );
 }
 
-function orNone(scene: Scene, lines: readonly Markup[]): readonly Markup[] {
-  return lines.length === 0 ? [scene.words.say('consent.talk.none_listed')] : lines;
+/** With figures where there are any; then by name alone what these pages do not count. */
+function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly Line[])[] {
+  const { words } = scene;
+  const told = riskTimes.map((when) => ({
+    when,
+    counted: harmLines(scene, option, when),
+    other: otherHarmLine(scene, option, when),
+  }));
+  const counted = told.map(({ when, counted: lines, other }) => {
+    const none = words.say(`consent.talk.${other === null ? 'none_listed' : 'none_counted'}`);
+    return point(scene, when, lines.length === 0 ? [none] : lines);
+  });
+  const others = told.flatMap(({ other }) => (other === null ? [] : [other]));
+  if (others.length === 0) return counted;
+  return [...counted, point(scene, 'else', [words.say('consent.talk.else_ask'), ...others])];
 }
 
 /** The box on one's own health has it all; here that it was talked about. */

@@ -11,6 +11,7 @@ import { healthShape, viewHealth } from './view-health.ts';
 import { surgeonName } from './view-opinion.ts';
 import { isProcedure } from './view-people.ts';
 import { studyShape, viewStudies } from './view-study.ts';
+import { adultAge } from './view-undo.ts';
 import { bold, joined } from './words.ts';
 
 export const consentShape = group({
@@ -53,9 +54,15 @@ export function viewConsent(scene: Scene): ConsentView {
     declined: scene.options
       .filter(({ code }) => code !== option.code)
       .map((other) => declinedLine(scene, other)),
-    signers: ['patient', 'surgeon', 'talker', 'witness'].map((key) => words.plain(`consent.sign.${key}`)),
+    signers: signersFor(scene).map((key) => words.plain(`consent.sign.${key}`)),
     plate: scene.state === 'final' ? '' : words.plain('consent.sign.draft'),
   };
+}
+
+/** A person under age signs too, beside who decides. */
+function signersFor({ comparison }: Scene): readonly string[] {
+  const parent = comparison.person.age < adultAge ? ['parent'] : [];
+  return ['patient', ...parent, 'surgeon', 'talker', 'witness'];
 }
 
 /** Whom a person lets take part is asked where something is done to the body. */
@@ -100,7 +107,14 @@ function standingOf({ words }: Scene, { column }: NamedOption): readonly (readon
 function languageOfTalk({ words, format, case: { interpreter }, locale }: Scene): string {
   const { language } = interpreter;
   if (!interpreter.needed || language === undefined) return locale.name;
-  return words.plain('consent.interpreted', { language: format.languageName(language) });
+  return words.plain('consent.interpreted', {
+    language: asFirstWord(format.languageName(language), locale.tag),
+  });
+}
+
+/** Some languages write the names of languages small, but not at the start of a line. */
+function asFirstWord(name: string, tag: string): string {
+  return `${name.slice(0, 1).toLocaleUpperCase(tag)}${name.slice(1)}`;
 }
 
 function interpreterOf({ words, format, case: { interpreter } }: Scene): string | null {

@@ -7,8 +7,9 @@ import type { Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { group, list, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { lineShape, withDuty } from './shared-shapes.ts';
+import { body, lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
+import { isProcedure } from './view-people.ts';
 import { asMarkup, bold, joined, standingOn } from './words.ts';
 
 /** One call-out, or none; it may go on over pages, from point to point. */
@@ -18,7 +19,7 @@ export type HealthView = Viewed<typeof healthShape>;
 /** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
 export function viewHealth(scene: Scene): HealthView {
   const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
-  const lines = [...notes, ...cautionLines(scene)];
+  const lines = [...notes, ...aboutOnlyOption(scene), ...cautionLines(scene)];
   return lines.length === 0 ? [] : [{ heading: scene.words.plain('comparison.health.heading'), lines }];
 }
 
@@ -31,11 +32,24 @@ function cautionLines(scene: Scene): readonly Line[] {
   }
   return [...causes].flatMap(([cause, hits]) =>
     hits.map((hit, index) => {
-      const text = joined(aboutOptions(scene, hit), cautionText(scene, hit));
+      const said = cautionText(scene, hit);
+      const text = saysOptionOnce(scene) ? said : joined(aboutOptions(scene, hit), said);
       const lead = standingOn([theCase], bold({ markup: cause }));
       return withDuty('caution', index === 0 ? joined(lead, text) : text);
     }),
   );
+}
+
+/** Pages about one procedure say once what their warnings are about. A medicine is the subject of its own sentences. */
+function saysOptionOnce(scene: Scene): boolean {
+  const [only, ...others] = scene.options;
+  return only !== undefined && others.length === 0 && isProcedure(only) && patientCautions(scene).length > 1;
+}
+
+function aboutOnlyOption(scene: Scene): readonly Line[] {
+  const [only] = scene.options;
+  if (only === undefined || !saysOptionOnce(scene)) return [];
+  return [body(scene.words.say('comparison.health.about_one', { option: only.inText }))];
 }
 
 /** "For a sleeve and a gastric bypass:" */

@@ -42,7 +42,8 @@ function forThisPerson(scene: Scene, words: Markup): Markup {
   return { markup: sentences.join(' ') };
 }
 
-const adultAge = 18;
+/** Years from which a person is adult: figures of adults hold, and nobody else signs. */
+export const adultAge = 18;
 
 /** What undoing takes. */
 function undoing(scene: Scene, option: NamedOption): Markup {

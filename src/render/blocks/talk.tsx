@@ -10,7 +10,7 @@ import type { TickColumn } from './tick-table.tsx';
 import type { OfType, Place } from './unit-parts.ts';
 
 const BOX = 16;
-const BOX_COLUMN = 72;
+const BOX_COLUMN = 60;
 /** The line for initials and the white before it. */
 const INITIALS = 66;
 const INITIALS_GAP = 12;

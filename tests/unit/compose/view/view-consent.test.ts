@@ -6,7 +6,8 @@ import type { Case } from '../../../../src/model/case.ts';
 import { topicCells } from '../../../../src/compose/view/cells-shown.ts';
 import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
 import type { Cell } from '../../../../src/model/comparison.ts';
-import { makeCase } from '../../../helpers/compare-inputs.ts';
+import type { EvidenceRecord } from '../../../../src/model/evidence-record.ts';
+import { makeCase, makeRecord } from '../../../helpers/compare-inputs.ts';
 import { fiveOptions } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
@@ -44,7 +45,8 @@ describe('the record of the talk', () => {
       'Weight after 5 years, on average: 206 lb (93 kg).',
     );
     const early = pointsOf(view).find((markup) => markup.includes('What can go wrong at first.'));
-    expect(plain(early)).toMatch(/A leak, in the first month: \d+ out of 1,000\./);
+    expect(plain(early)).toMatch(/^What can go wrong at first\. Counted in the first month\.\n/);
+    expect(plain(early)).toMatch(/\nA leak: \d+ out of 1,000\./);
     expect(early).toMatch(/<fig cell="sleeve\/leak\/30d" records="sleeve\.leak\.study-a">/);
     expect(plain(early)).not.toMatch(/out of 100\b/);
     expect(pointOf(view, 'What can go wrong later.')).toContain('Reflux, after 5 years: 310 out of 1,000.');
@@ -148,8 +150,56 @@ describe('the record of the talk', () => {
     expect(pointOf(view, 'What my surgeon thinks.')).toContain('has not written down which choice is best');
   });
 
-  it('has room for whoever led the talk and for a witness', async () => {
+  it('names what else can go wrong, with what the names mean, and nothing that has a figure', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const dumping = makeRecord({ outcome: 'dumping', value: { percent: 9 } });
+    const evidence = { ...scene.evidence, recordsByOption: new Map([['sleeve', [dumping]]]) };
+    const view = viewConsent({ ...scene, evidence });
+    expect(pointOf(view, 'What else can go wrong.').split('\n').slice(1)).toEqual([
+      'In the first month: “Back in hospital” and “An infection”.',
+      'Later: “Dumping”.',
+    ]);
+    expect(view.meanings.some(({ markup }) => plain(markup).startsWith('Dumping: '))).toBe(true);
+    expect(pointOf(await consentOf('no-operation'), 'What else can go wrong.')).toBe('');
+  });
+
+  it('says a figure once that a picture draws and a table shows', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const topics = scene.comparison.topics.map((topic) => {
+      const [row] = topic.rows;
+      return topic.id !== 'first-month' || row === undefined
+        ? topic
+        : { ...topic, picture: { ...row, denominator: 1000 as const } };
+    });
+    const drawn = { ...scene, comparison: { ...scene.comparison, topics } };
+    const lines = pointOf(viewConsent(drawn), 'What can go wrong at first.').split('\n');
+    expect(lines.length).toBeGreaterThan(1);
+    expect(new Set(lines).size).toBe(lines.length);
+  });
+
+  it('has room for whoever led the talk and for a witness, and for a parent of a person under age', async () => {
     expect((await consentOf('sleeve')).signers).toHaveLength(4);
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const signersAt = (age: number): readonly string[] => {
+      const person = { ...scene.comparison.person, age };
+      return viewConsent({ ...scene, comparison: { ...scene.comparison, person } }).signers;
+    };
+    expect(signersAt(18)).toHaveLength(4);
+    expect(signersAt(17)[1]).toMatch(/^Parent or guardian/);
+  });
+
+  it('begins the language of the talk with a capital in Spanish too', async () => {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const interpreter = { needed: true, language: 'en' };
+    const view = viewConsent(await sceneFor('es', { case: { ...input, interpreter } }));
+    expect(factOf(view, 'Idioma de la conversación')).toBe('Inglés, con intérprete');
+    expect(view.interpreter).toContain('y el inglés');
   });
 });
 
@@ -179,6 +229,35 @@ describe('how sure a figure is', () => {
     expect(pointOf(viewConsent(scene), 'What can go wrong later.')).not.toContain(said);
     const flagged = await sceneWith(reflux.lead.record, { new_only: true });
     expect(pointOf(viewConsent(flagged), 'What can go wrong later.')).toContain(`310 out of 1,000. ${said}`);
+  });
+
+  it('says a remark that holds for all figures of a point once below them, and any other beside its figure', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const early = topicCells(scene.comparison).flatMap(({ cell }) =>
+      cell.option === 'sleeve' && cell.state === 'known' && cell.asked.days === 30 ? [cell] : [],
+    );
+    expect(early.length).toBeGreaterThan(2);
+    const flaggedFor = (cells: typeof early): string => {
+      const flag = ({ lead }: (typeof early)[number]): [string, EvidenceRecord] => {
+        const old = scene.records.get(lead.record);
+        if (old === undefined) throw new Error(`no record ${lead.record}`);
+        return [lead.record, { ...old, new_only: true } as EvidenceRecord];
+      };
+      const records = new Map([...scene.records, ...cells.map(flag)]);
+      return pointOf(viewConsent({ ...scene, records }), 'What can go wrong at first.');
+    };
+    const said = 'This counts only people who did not have it before.';
+    expect(
+      flaggedFor(early)
+        .split('\n')
+        .filter((line) => line.includes(said)),
+    ).toEqual([`For each of these numbers: ${said}`]);
+    const [first] = early;
+    const some = flaggedFor(first === undefined ? [] : [first]);
+    expect(some).not.toContain('For each of these numbers');
+    expect(some).toMatch(new RegExp(`out of 1,000\\. ${said}`));
   });
 
   it('is a mark beside a harm, a short weight and a short count, and absent where the figure is sure', async () => {
