@@ -108,7 +108,8 @@ function knownLines(scene: Scene, cells: readonly KnownCell[]): readonly Markup[
   }));
   const [first, ...others] = told;
   if (first === undefined) return [];
-  const sameTime = others.length > 0 && others.every(({ time }) => time === first.time);
+  const sameTime =
+    others.length > 0 && cells.every(isShare) && others.every(({ time }) => time === first.time);
   const shared =
     others.length === 0
       ? []
@@ -132,16 +133,15 @@ function withoutTags(markup: string): string {
   return markup.replace(/<[^>]*>/g, '');
 }
 
-/** "A leak, in the first month: 3 out of 1,000."; without its time where that stands above. */
+/** "A leak, in the first month: 3 out of 1,000."; where its time stands above: "A leak: in 3 out of 1,000 people." */
 function riskInWords(scene: Scene, cell: KnownCell, time: string | null): Markup {
   const { words } = scene;
-  const said = {
-    outcome: words.plain(`outcomes.${cell.outcome}.name`),
-    figure: withMark(scene, cell, countOf(scene, cell)),
-  };
-  return time === null
-    ? words.say('consent.talk.risk_then', said)
-    : words.say('consent.talk.risk', { ...said, time });
+  const outcome = words.plain(`outcomes.${cell.outcome}.name`);
+  const count = countOf(scene, cell);
+  if (time !== null)
+    return words.say('consent.talk.risk', { outcome, time, figure: withMark(scene, cell, count) });
+  const people = words.say('consent.talk.in_people', { figure: count });
+  return words.say('consent.talk.risk_then', { outcome, figure: withMark(scene, cell, people) });
 }
 
 /** The time of the figure itself, where it is not the one asked for. */

@@ -108,13 +108,13 @@ function languageOfTalk({ words, format, case: { interpreter }, locale }: Scene)
   const { language } = interpreter;
   if (!interpreter.needed || language === undefined) return locale.name;
   return words.plain('consent.interpreted', {
-    language: asFirstWord(format.languageName(language), locale.tag),
+    language: asFirstWord(format.languageName(language)),
   });
 }
 
 /** Some languages write the names of languages small, but not at the start of a line. */
-function asFirstWord(name: string, tag: string): string {
-  return `${name.slice(0, 1).toLocaleUpperCase(tag)}${name.slice(1)}`;
+function asFirstWord(name: string): string {
+  return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
 }
 
 function interpreterOf({ words, format, case: { interpreter } }: Scene): string | null {

@@ -46,7 +46,7 @@ describe('the record of the talk', () => {
     );
     const early = pointsOf(view).find((markup) => markup.includes('What can go wrong at first.'));
     expect(plain(early)).toMatch(/^What can go wrong at first\. Counted in the first month\.\n/);
-    expect(plain(early)).toMatch(/\nA leak: \d+ out of 1,000\./);
+    expect(plain(early)).toMatch(/\nA leak: in \d+ out of 1,000 people\./);
     expect(early).toMatch(/<fig cell="sleeve\/leak\/30d" records="sleeve\.leak\.study-a">/);
     expect(plain(early)).not.toMatch(/out of 100\b/);
     expect(pointOf(view, 'What can go wrong later.')).toContain('Reflux, after 5 years: 310 out of 1,000.');
@@ -243,7 +243,7 @@ describe('how sure a figure is', () => {
       const flag = ({ lead }: (typeof early)[number]): [string, EvidenceRecord] => {
         const old = scene.records.get(lead.record);
         if (old === undefined) throw new Error(`no record ${lead.record}`);
-        return [lead.record, { ...old, new_only: true } as EvidenceRecord];
+        return [lead.record, { ...old, new_only: true }];
       };
       const records = new Map([...scene.records, ...cells.map(flag)]);
       return pointOf(viewConsent({ ...scene, records }), 'What can go wrong at first.');
@@ -257,7 +257,7 @@ describe('how sure a figure is', () => {
     const [first] = early;
     const some = flaggedFor(first === undefined ? [] : [first]);
     expect(some).not.toContain('For each of these numbers');
-    expect(some).toMatch(new RegExp(`out of 1,000\\. ${said}`));
+    expect(some).toMatch(new RegExp(`out of 1,000 people\\. ${said}`));
   });
 
   it('is a mark beside a harm, a short weight and a short count, and absent where the figure is sure', async () => {
