@@ -433,14 +433,14 @@ describe('getting better', () => {
 });
 
 describe('the options that a reason is weighed against', () => {
-  const many = ['sleeve', 'bypass', 'semaglutide', 'lifestyle', 'no-operation'];
+  const many = ['sleeve', 'bypass', 'balloon', 'semaglutide', 'lifestyle', 'no-operation'];
   const others = (code: ReasonCode, option: string): unknown => {
     const [finding] = check(code, { option, changes: { decision: { options: many } } }).findings;
     return finding?.find === 'compare' ? finding.pairs.map(({ other }) => other) : undefined;
   };
 
   it('are those of the same sort for harm, and all for weight', () => {
-    expect(others('fewer-late-problems', 'sleeve')).toEqual(['bypass']);
+    expect(others('fewer-late-problems', 'sleeve')).toEqual(['bypass', 'balloon']);
     expect(others('fewer-late-problems', 'semaglutide')).toEqual(['lifestyle']);
     expect(others('more-weight-loss', 'sleeve')).toEqual(many.slice(1));
   });
@@ -453,7 +453,7 @@ describe('the options that a reason is weighed against', () => {
   });
 
   it('are the operations, for a treatment that cannot do the harm', () => {
-    expect(others('fewer-early-problems', 'semaglutide')).toEqual(['sleeve', 'bypass']);
+    expect(others('fewer-early-problems', 'semaglutide')).toEqual(['sleeve', 'bypass', 'balloon']);
     expect(
       check('fewer-early-problems', { option: 'semaglutide', changes: { decision: { options: many } } }),
     ).toMatchObject({ verdict: 'supported', records: [] });
@@ -513,6 +513,16 @@ describe('what a check tells', () => {
 });
 
 describe('the checks of a case', () => {
+  it('judge a reason against an option as one for it', () => {
+    const asked = { stance: 'against', evidence: undoable('no') } as const;
+    expect(check('cannot-be-undone', asked)).toMatchObject({
+      id: 'against/sleeve/cannot-be-undone',
+      stance: 'against',
+      verdict: 'supported',
+    });
+    expect(check('can-be-undone', asked).verdict).toBe('contradicted');
+  });
+
   it('leave out an option that the case does not have', () => {
     const given = makeCase({
       decision: { leaning: { option: 'band', reasons: [{ code: 'can-be-undone' }] } },

@@ -154,6 +154,9 @@ describe('an option that no caution speaks of', () => {
     expect(judge(one, spared('aspirin', 'not known'))).toBe('cannot-tell');
     expect(judge(spared('anti-inflammatory', 'not known'), two)).toBe('cannot-tell');
     expect(judge(one, spared('aspirin', 'no cut edge', ['band']))).toBe('cannot-tell');
+    const [band] = spared('aspirin', 'nothing is cut', ['band']).others;
+    const apart = { ...two, others: [...(band === undefined ? [] : [band]), ...two.others] };
+    expect(judge(one, apart)).toBe('supported');
   });
 
   it('is not spared where the person has nothing of what the reason is about', () => {
