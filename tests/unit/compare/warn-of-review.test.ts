@@ -38,6 +38,9 @@ describe('a figure whose source was to be read again', () => {
     expect(warningsOn('2027-01-16', evidence)).toEqual([
       'warning: study-a was to be read again by 2027-01-10; on it stands sleeve.leak.30d.study-a, sleeve.death.30d.study-a',
     ]);
+    expect(warningsOn('2027-01-16', makeEvidence([alsoShown, shown]))).toEqual([
+      'warning: study-a was to be read again by 2027-01-10; on it stands sleeve.death.30d.study-a, sleeve.leak.30d.study-a',
+    ]);
   });
 
   it('is named with its own study only, where two are to be read again', () => {
