@@ -5,10 +5,11 @@ import { documentsOf } from './model/case.ts';
 import type { DocumentKind } from './model/codes.ts';
 import type { PrintEdition } from './model/edition.ts';
 import type { Locale } from './model/locale.ts';
-import type { OpenCase, PacketState, PdfAttachment } from './model/packet.ts';
+import type { OpenCase, PacketState, PacketTree, PdfAttachment } from './model/packet.ts';
 import type { ProvenanceRecord } from './model/provenance.ts';
 import type { Prepared } from './prepare.ts';
 import type { ProvenanceInput } from './provenance/index.ts';
+import { digestFontsOf } from './render/index.ts';
 
 /** What a packet is, before a word of it is written. */
 export interface PacketIdentity extends Omit<ProvenanceInput, 'packet' | 'html'> {
@@ -56,6 +57,13 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     locale,
     otherLocales: [...prepared.locales.values()].filter((other) => other !== locale),
   };
+}
+
+/** The digests with that of the fonts which the packet itself is set in: a script of its own brings a typeface of its own. */
+export async function withFonts(identity: PacketIdentity, packet: PacketTree): Promise<PacketIdentity> {
+  const text = JSON.stringify(packet.documents);
+  const fonts = await digestFontsOf(text);
+  return { ...identity, digests: { ...identity.digests, fonts } };
 }
 
 /** Large print where the case asks for it or the caller does. */

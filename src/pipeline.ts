@@ -4,7 +4,7 @@ import { composePacket } from './compose-packet.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
 import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
-import { attachRecord, identifyPacket } from './identify-packet.ts';
+import { attachRecord, identifyPacket, withFonts } from './identify-packet.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
 import { makeHtml } from './make-html.ts';
@@ -67,7 +67,7 @@ export async function finishPacket(
   if (page?.ok === false) return page;
   const html = page === null ? {} : { html: page.value };
   const packet = reflowPacket(composed, identity.edition);
-  const provenance = recordProvenance({ ...identity, ...html, packet });
+  const provenance = recordProvenance({ ...(await withFonts(identity, packet)), ...html, packet });
   const attachments = [attachRecord(provenance)];
   const made = { createdOn: open.date, producer: `plainleaf ${program.version}`, attachments };
   const rendered = await renderPdf(packet, { ...made, written: [open.files.case, open.files.clinic] });

@@ -1,7 +1,9 @@
 import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
-import { allFaces } from './fonts.ts';
+import { covers } from './fonts.ts';
 import { printable } from './printable-text.ts';
+import { isInvisible } from './shaping/invisible.ts';
+import { typefaces } from './shaping/typefaces.ts';
 
 /** Keys of the document tree whose text is never printed: said by a screen reader, or of use to the program only. */
 const unprinted: ReadonlySet<string> = new Set(['origin', 'alt', 'title', 'language', 'cell', 'records']);
@@ -21,11 +23,12 @@ export function checkGlyphs(documents: readonly DocumentTree[]): readonly Diagno
   return [...found.values()];
 }
 
-/** Code points of a text, as it is printed, that one of the faces cannot show. */
+/** Code points of a text, as it is printed, that no typeface which is loaded can show in every weight. */
 export function codePointsWithoutGlyph(text: string): readonly number[] {
-  const faces = allFaces();
   const codePoints = new Set(Array.from(printable(text), (character) => character.codePointAt(0) ?? 0));
-  return [...codePoints].filter((codePoint) => !faces.every((face) => face.hasGlyphForCodePoint(codePoint)));
+  return [...codePoints].filter(
+    (codePoint) => !isInvisible(codePoint) && !typefaces.some((typeface) => covers(typeface, codePoint)),
+  );
 }
 
 /** Every printed string below a value, with the origin of the nearest node around it. */

@@ -7,6 +7,7 @@ import { recallLines } from './remember-lines.ts';
 
 interface HostProps {
   readonly lineKey?: string;
+  readonly setLines?: NonNullable<LayoutNode['lines']>;
   readonly style?: unknown;
   readonly children?: ReactNode;
 }
@@ -52,7 +53,7 @@ function expandTyped(type: unknown, props: HostProps, parent: string): readonly 
 }
 
 function hostNode(type: string, { style, children, ...props }: HostProps): LayoutNode {
-  const lines = props.lineKey === undefined ? undefined : recallLines(props.lineKey);
+  const lines = props.setLines ?? (props.lineKey === undefined ? undefined : recallLines(props.lineKey));
   return {
     type,
     box: {},

@@ -2,17 +2,21 @@ import { createHash } from 'node:crypto';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Font } from '@react-pdf/renderer';
 import { InternalError } from '../diagnostics/diagnostic.ts';
+import { baseTypeface, typefacesFor } from './shaping/typefaces.ts';
+import type { Typeface } from './shaping/typefaces.ts';
 import type { Weight } from './theme.ts';
 
 /** Name under which the faces are known to the typesetter. */
-export const fontFamily = 'Fira Sans';
+export const fontFamily = baseTypeface.family;
 
-/** Static TrueType faces; file names as in the package `@expo-google-fonts/fira-sans` (SIL Open Font License 1.1). */
-const faceFiles = [
-  { weight: 400, file: '400Regular/FiraSans_400Regular.ttf' },
-  { weight: 600, file: '600SemiBold/FiraSans_600SemiBold.ttf' },
-  { weight: 700, file: '700Bold/FiraSans_700Bold.ttf' },
-] as const;
+const weights = [400, 600, 700] as const satisfies readonly Weight[];
+const styles = { 400: 'Regular', 600: 'SemiBold', 700: 'Bold' } as const;
+
+/** Path of a file within its package. */
+function fileOf({ stem }: Typeface, weight: Weight): string {
+  const style = `${weight}${styles[weight]}`;
+  return `${style}/${stem}_${style}.ttf`;
+}
 
 export interface GlyphRun {
   readonly positions: readonly { readonly xAdvance: number }[];
@@ -27,6 +31,7 @@ export interface Face {
   /** Code points that the face has a glyph for. */
   readonly characterSet: readonly number[];
   glyphForCodePoint(codePoint: number): object;
+  getGlyph(id: number): { readonly advanceWidth: number };
   hasGlyphForCodePoint(codePoint: number): boolean;
   layout(
     text: string,
@@ -37,40 +42,57 @@ export interface Face {
   ): GlyphRun;
 }
 
-let faces: ReadonlyMap<Weight, Face> | undefined;
-let loadedFrom: string | undefined;
+/** By family and weight. */
+const faces = new Map<string, Face>();
+const keyOf = (family: string, weight: Weight): string => `${family} ${weight}`;
+/** Where the faces of a family came from. */
+const loadedFrom = new Map<string, string>();
 
 /** Folder URL of the font files, ending in a slash. */
-function folderUrl(folder: string | undefined): string {
+function folderUrl(typeface: Typeface, folder: string | undefined): string {
   if (folder !== undefined) return new URL(`${pathToFileURL(folder).href.replace(/\/$/, '')}/`).href;
-  return new URL('../', import.meta.resolve(`@expo-google-fonts/fira-sans/${faceFiles[0].file}`)).href;
+  return new URL('../', import.meta.resolve(`${typeface.package}/${fileOf(typeface, 400)}`)).href;
 }
 
 /**
- * Makes every face ready before anything is measured: a face that is not there when a text is set is silently
- * replaced by one that is not embedded. Parses each file once a process.
+ * Makes the faces that every page needs ready before anything is measured: a face that is not there when a text is set is
+ * silently replaced by one that is not embedded. Parses each file once a process.
  * Rejects with the system's error when a file cannot be read.
  */
 export async function loadFonts(folder?: string): Promise<void> {
-  const from = folderUrl(folder);
-  if (faces !== undefined && loadedFrom === from) return;
-  Reflect.deleteProperty(Font.getRegisteredFonts(), fontFamily);
-  const fonts = faceFiles.map(({ weight, file }) => ({
-    src: fileURLToPath(new URL(file, from)),
-    fontWeight: weight,
-  }));
-  Font.register({ family: fontFamily, fonts });
+  await loadTypeface(baseTypeface, folder);
   Font.registerHyphenationCallback((word) => [word]);
-  await Promise.all(faceFiles.map(({ weight }) => Font.load({ fontFamily, fontWeight: weight })));
-  faces = new Map(faceFiles.map(({ weight }) => [weight, openFace(weight)]));
-  loadedFrom = from;
 }
 
-function openFace(weight: Weight): Face {
-  const face = Font.getFont({ fontFamily, fontWeight: weight }).data as unknown as Face | null;
-  if (face === null) throw new InternalError(`the face of weight ${weight} did not load`);
-  nameGlyphs(face);
-  rememberRuns(face);
+/** Makes the faces of further scripts ready. Rejects as `loadFonts` does. */
+export async function loadTypefaces(typefaces: readonly Typeface[]): Promise<void> {
+  for (const typeface of typefaces) if (typeface !== baseTypeface) await loadTypeface(typeface, undefined);
+}
+
+async function loadTypeface(typeface: Typeface, folder: string | undefined): Promise<void> {
+  const { family } = typeface;
+  const from = folderUrl(typeface, folder);
+  if (loadedFrom.get(family) === from) return;
+  Reflect.deleteProperty(Font.getRegisteredFonts(), family);
+  const fonts = weights.map((weight) => ({
+    src: fileURLToPath(new URL(fileOf(typeface, weight), from)),
+    fontWeight: weight,
+  }));
+  Font.register({ family, fonts });
+  await Promise.all(weights.map((weight) => Font.load({ fontFamily: family, fontWeight: weight })));
+  for (const weight of weights) faces.set(keyOf(family, weight), openFace(typeface, weight));
+  loadedFrom.set(family, from);
+}
+
+function openFace(typeface: Typeface, weight: Weight): Face {
+  const { family } = typeface;
+  const face = Font.getFont({ fontFamily: family, fontWeight: weight }).data as unknown as Face | null;
+  if (face === null) throw new InternalError(`the face of weight ${weight} of ${family} did not load`);
+  // Only the base is shaped by the typesetter itself; see shaping/ for the others.
+  if (typeface === baseTypeface) {
+    nameGlyphs(face);
+    rememberRuns(face);
+  }
   return face;
 }
 
@@ -109,21 +131,34 @@ function rememberRuns(face: Face): void {
   };
 }
 
-/** The parsed face of a weight. Call loadFonts first. */
-export function faceOf(weight: Weight): Face {
-  const face = faces?.get(weight);
-  if (face === undefined) throw new InternalError('text was measured before the fonts were loaded');
+/** The parsed face of a weight. Call loadFonts first, and loadTypefaces for others than the base. */
+export function faceOf(weight: Weight, typeface = baseTypeface): Face {
+  const face = faces.get(keyOf(typeface.family, weight));
+  if (face === undefined)
+    throw new InternalError(`text was measured before the fonts of ${typeface.family} were loaded`);
   return face;
 }
 
-/** All faces that text may be set in. */
-export function allFaces(): readonly Face[] {
-  return faceFiles.map(({ weight }) => faceOf(weight));
+/** Whether every weight of a typeface that is loaded has a glyph for a character. */
+export function covers(typeface: Typeface, codePoint: number): boolean {
+  return weights.every(
+    (weight) => faces.get(keyOf(typeface.family, weight))?.hasGlyphForCodePoint(codePoint) === true,
+  );
 }
 
-/** sha256 over the bytes of the font files, in the order of their weight. Call loadFonts first. */
-export function digestFonts(): string {
+/**
+ * sha256 over the bytes of the font files that a text is set in, in the order of their weight; without a text, of those of
+ * every page. Call loadFonts first, and loadTypefaces.
+ */
+export function digestFonts(text = ''): string {
   const hash = createHash('sha256');
-  for (const face of allFaces()) hash.update(face.stream.buffer);
+  for (const typeface of typefacesFor(text))
+    for (const weight of weights) hash.update(faceOf(weight, typeface).stream.buffer);
   return hash.digest('hex');
+}
+
+/** The same, after loading what the text needs. Rejects with the system's error when a file cannot be read. */
+export async function digestFontsOf(text: string): Promise<string> {
+  await loadTypefaces(typefacesFor(text));
+  return digestFonts(text);
 }

@@ -5,7 +5,7 @@ import { pageFurniture } from './furniture.tsx';
 import { renderPacket } from './render-packet.ts';
 import type { RenderOptions } from './render-packet.ts';
 
-export { digestFonts, loadFonts } from './fonts.ts';
+export { digestFonts, digestFontsOf, loadFonts } from './fonts.ts';
 export type { RenderOptions } from './render-packet.ts';
 
 /**

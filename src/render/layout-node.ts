@@ -23,6 +23,8 @@ export interface NodeMarks extends Readonly<Record<string, unknown>> {
   /** Set by Lines when a word is wider than its column. */
   readonly overrun?: boolean;
   readonly lineKey?: string;
+  /** Lines that are set already. */
+  readonly setLines?: readonly SetTextLine[];
   /** Set by Lines on a line that ends within a word. */
   readonly divided?: boolean;
 }

@@ -2,6 +2,8 @@ import { softHyphen } from './divide-word.ts';
 import { faceOf } from './fonts.ts';
 import type { Face } from './fonts.ts';
 import { printable } from './printable-text.ts';
+import { shapedWidth } from './shaping/shape-line.ts';
+import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
 
 export interface TextStyle {
@@ -20,6 +22,7 @@ const widths = new WeakMap<Face, Map<string, number>>();
  */
 export function textWidth(text: string, style: TextStyle): number {
   const face = faceOf(style.weight);
+  if (!isPlain(text)) return shapedWidth(text, style.weight, style.size);
   const shown = text.endsWith(softHyphen) ? `${printable(text)}-` : printable(text);
   return (advance(face, shown) * style.size) / face.unitsPerEm;
 }

@@ -5,13 +5,14 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
 import type { PacketTree, PdfAttachment, RenderedPacket } from '../model/packet.ts';
 import { checkGlyphs } from './check-glyphs.ts';
-import { loadFonts } from './fonts.ts';
+import { loadFonts, loadTypefaces } from './fonts.ts';
 import { checkFit, draftDocument, galleyOf, makePage, planDocument } from './make-up.ts';
 import type { DocumentDraft, PlannedDocument, SetDocument } from './make-up.ts';
 import { paintPacket } from './paint-packet.ts';
 import type { MadeDocument } from './paint-packet.ts';
 import type { WrittenFile } from './place-of-words.ts';
 import { setGalleys } from './set-galley.ts';
+import { typefacesFor } from './shaping/typefaces.ts';
 import type { SetBlock } from './set-galley.ts';
 import type { Unit } from './unit.ts';
 
@@ -44,7 +45,7 @@ export async function renderPacket(
   options: RenderOptions,
   appearance: Appearance,
 ): Promise<Result<RenderedPacket>> {
-  const fonts = await openFonts(options.fontFolder);
+  const fonts = await openFonts(options.fontFolder, packet.documents);
   if (!fonts.ok) return fonts;
   const glyphs = checkGlyphs(packet.documents);
   if (glyphs.length > 0) return failure(glyphs);
@@ -73,16 +74,20 @@ export async function setDocuments(
   return drafts.map((draft, index) => ({ draft, blocks: set[index] ?? [] }));
 }
 
-async function openFonts(folder: string | undefined): Promise<Result<void>> {
+async function openFonts(
+  folder: string | undefined,
+  documents: readonly DocumentTree[],
+): Promise<Result<void>> {
   try {
     await loadFonts(folder);
+    await loadTypefaces(typefacesFor(JSON.stringify(documents)));
     return success(undefined);
   } catch (error) {
     if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) throw error;
     const diagnostic: Diagnostic = {
       code: 'FILE_NOT_FOUND',
       severity: 'error',
-      message: 'a file of the typeface Fira Sans (weights 400, 600, 700) cannot be read',
+      message: 'a file of a typeface (weights 400, 600, 700) cannot be read',
       hint:
         folder === undefined
           ? 'Install the packages of plainleaf again.'

@@ -4,15 +4,9 @@ import type { Setting, Word } from './break-lines.ts';
 import { divideWord } from './divide-word.ts';
 import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
+import type { Run } from './run.ts';
+import { splitChinese } from './shaping/split-chinese.ts';
 import type { Weight } from './theme.ts';
-
-/** Text of one weight and one language. */
-export interface Run {
-  readonly text: string;
-  readonly weight: Weight;
-  /** Only where it differs from the document's. */
-  readonly language?: string;
-}
 
 export interface SetLine {
   readonly runs: readonly Run[];
@@ -79,7 +73,13 @@ function wordsOf(runs: readonly Run[], size: number): readonly RunWord[] {
           close();
           spaceRun = run;
         }
-        if (text !== '') pieces.push({ ...run, text, width: textWidth(text, { weight: run.weight, size }) });
+        splitChinese(text).forEach((piece, part) => {
+          if (part > 0) {
+            close();
+            spaceRun = undefined;
+          }
+          pieces.push({ ...run, text: piece, width: textWidth(piece, { weight: run.weight, size }) });
+        });
       });
   }
   close();
@@ -94,7 +94,7 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
     width: pieces.reduce((sum, { width }) => sum + width, 0),
     space: spaceRun === undefined ? 0 : textWidth(' ', { weight: before.weight, size }),
     spaceRun: before,
-    pause: /[,;:،]$/.test(text),
+    pause: /[,;:،؛，；：、]$/.test(text),
   };
 }
 

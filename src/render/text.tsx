@@ -4,8 +4,12 @@ import type { Setting } from './break-lines.ts';
 import { softHyphen } from './divide-word.ts';
 import { fontFamily } from './fonts.ts';
 import { runsWidth, setRuns } from './set-runs.ts';
-import type { Run, SetLine } from './set-runs.ts';
+import type { Run } from './run.ts';
+import type { SetLine } from './set-runs.ts';
+import { ShapedLine } from './shaping/shaped-line.tsx';
+import { isPlain } from './shaping/split-text.ts';
 import { palette } from './theme.ts';
+import type { Direction } from './theme.ts';
 import type { Semantics } from './unit.ts';
 
 export interface LinesProps {
@@ -20,6 +24,8 @@ export interface LinesProps {
   readonly measure?: number;
   readonly setting: Setting;
   readonly align?: 'left' | 'center' | 'right';
+  /** In which direction the text around it is read; left to right where not said. */
+  readonly direction?: Direction;
   readonly color?: string;
   readonly sem?: Semantics;
   readonly artifact?: boolean;
@@ -65,6 +71,8 @@ export function measureLines(props: Pick<LinesProps, 'runs' | 'size' | 'width' |
 }
 
 function Line({ line, of }: { readonly line: SetLine; readonly of: LinesProps }): ReactElement {
+  if (of.direction === 'rtl' || !line.runs.every(({ text }) => isPlain(text)))
+    return <ShapedLine line={line} {...of} />;
   const align = of.align ?? 'left';
   // The space at the end is for those who hear or copy the text; it must not push aligned lines off their edge.
   const runs = line.spaceAfter && align === 'left' ? withSpace(line.runs) : line.runs;

@@ -2,6 +2,7 @@ import type { DocumentTree } from '../model/document.ts';
 import type { Direction } from '../pictures/palette.ts';
 import { pictureColumn } from '../pictures/palette.ts';
 import { clinicianEdition } from './edition-clinician.ts';
+import { leadType } from './lead-type.ts';
 import { largeEdition } from './edition-large.ts';
 import { standardEdition } from './edition-standard.ts';
 import type { Edition, TypeRole } from './edition.ts';
@@ -75,7 +76,7 @@ export function themeOf(tree: DocumentTree): Theme {
   const { type } = edition;
   return {
     ...edition,
-    type: fridge ? { ...type, pageTitle: type.fridgeTitle } : type,
+    type: leadType(fridge ? { ...type, pageTitle: type.fridgeTitle } : type, tree.language),
     direction: tree.direction,
     language: tree.language,
   };

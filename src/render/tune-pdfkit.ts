@@ -31,11 +31,42 @@ function rememberFaces(pdf: Tuned): void {
     if (known === undefined) {
       openFace(source, size);
       opened.set(source, pdf._font);
+      tellApart((pdf._font as Partial<Embedded>).subset);
     } else {
       pdf._font = known;
       pdf._fontSize = size;
     }
     return pdf;
+  };
+}
+
+/** A glyph with what it is read as, which is not always the same; see shaping/shape-line.ts. */
+interface ReadGlyph {
+  readonly id: number;
+  readonly text: string;
+}
+
+interface Embedded {
+  readonly subset: {
+    readonly glyphs: number[];
+    includeGlyph(glyph: number | ReadGlyph): number;
+  };
+}
+
+/**
+ * A shaped glyph stands for other letters in another word (a part of a ligature, a vowel sign set before its consonant). A
+ * glyph that is read in two ways goes into the file as two, each with its own entry in the table that text is copied by.
+ */
+function tellApart(subset: Embedded['subset'] | undefined): void {
+  if (subset === undefined) return;
+  const include = subset.includeGlyph.bind(subset);
+  const known = new Map<string, number>();
+  subset.includeGlyph = (glyph) => {
+    if (typeof glyph === 'number') return include(glyph);
+    const key = `${glyph.id} ${glyph.text}`;
+    const code = known.get(key) ?? subset.glyphs.push(glyph.id) - 1;
+    known.set(key, code);
+    return code;
   };
 }
 

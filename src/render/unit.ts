@@ -76,6 +76,8 @@ declare module '@react-pdf/renderer' {
     readonly artifact?: boolean;
     /** Set by Lines: tells one setting of a line from every other. */
     readonly lineKey?: string;
+    /** Lines that plainleaf has set itself; see shaping/shaped-line.tsx. */
+    readonly setLines?: readonly object[];
     /** Set by Lines on a line that ends within a word. */
     readonly divided?: boolean;
   }

@@ -14,12 +14,15 @@ export interface Expected {
   readonly repeated: readonly string[];
 }
 
-/** What a renderer must print in the body of a document, in order, and what it may print again. */
-export function expectedTexts(tree: DocumentTree): Expected {
-  const texts = expectedText(tree).map((piece) => ({ ...piece, compact: compactText(piece.text) }));
-  const repeated = repeatedTexts(tree).map((piece) => compactText(piece.text));
+/**
+ * What a renderer must print in the body of a document, in order, and what it may print again.
+ * `compact`: how texts are compared.
+ */
+export function expectedTexts(tree: DocumentTree, compact = compactText): Expected {
+  const texts = expectedText(tree).map((piece) => ({ ...piece, compact: compact(piece.text) }));
+  const repeated = repeatedTexts(tree).map((piece) => compact(piece.text));
   return {
-    texts: texts.filter(({ compact }) => compact !== ''),
+    texts: texts.filter((text) => text.compact !== ''),
     repeated: repeated.filter((text) => text !== ''),
   };
 }

@@ -1,3 +1,5 @@
+import type { DocumentTree } from '../model/document.ts';
+
 /** Latin ligatures that a reader may hand back as one character. */
 const ligatures: Readonly<Record<string, string>> = {
   ﬀ: 'ff',
@@ -28,6 +30,23 @@ export function foldText(text: string): string {
  */
 export function compactText(text: string): string {
   return foldText(text).replaceAll(' ', '');
+}
+
+const letter = '\\p{L}\\p{M}\\p{Nd}';
+/** Everything but letters and digits, unless it joins two digits. */
+const betweenLetters = new RegExp(`(?<=\\p{Nd})([.,:/–-])(?=\\p{Nd})|[^${letter}]`, 'gu');
+
+/**
+ * Compact text without marks and brackets, for lines from right to left: a reader of the file hands those that stand
+ * beside a number back in an order of its own. Every letter and digit is compared, in its order.
+ */
+export function lettersOf(text: string): string {
+  return compactText(text).replace(betweenLetters, (_, joint: string | undefined) => joint ?? '');
+}
+
+/** How the texts of a document are compared with what is read back of its pages. */
+export function comparisonFor({ direction }: Pick<DocumentTree, 'direction'>): (text: string) => string {
+  return direction === 'rtl' ? lettersOf : compactText;
 }
 
 /** A pattern that finds a figure or a phone number whatever spaces stand in it, but not inside a longer number. */

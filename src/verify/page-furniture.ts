@@ -1,6 +1,6 @@
 import type { DocumentTree } from '../model/document.ts';
 import { furnitureTexts, pageNumberText } from '../model/tree-text.ts';
-import { compactText } from './normalize-text.ts';
+import { comparisonFor } from './normalize-text.ts';
 
 export type FurniturePart = 'tab' | 'header' | 'footer' | 'page-number';
 
@@ -26,7 +26,7 @@ export interface PagePlace {
  * the renderer's own affair. A piece that is not at the end is taken from where it stands last.
  */
 export function takeFurniture(text: string, tree: DocumentTree, place: PagePlace): PageReading {
-  const edge = compactText(tree.furniture.draftEdge ?? '');
+  const edge = comparisonFor(tree)(tree.furniture.draftEdge ?? '');
   const waiting = piecesOf(tree, place);
   let left = withoutEnding(text, edge);
   for (;;) {
@@ -54,6 +54,7 @@ function withoutEnding(text: string, ending: string): string {
 /** Longest first, so that a piece that ends like a longer one is not taken for it. */
 function piecesOf(tree: DocumentTree, { page, pages }: PagePlace): Piece[] {
   const { furniture } = tree;
+  const compactText = comparisonFor(tree);
   const number = pageNumberText(furniture, page, pages);
   const partOf = (text: string): FurniturePart => {
     if (text === number) return 'page-number';

@@ -3,7 +3,7 @@ import { alignText } from './align-text.ts';
 import type { Alignment } from './align-text.ts';
 import { expectedTexts } from './expected-texts.ts';
 import type { Expected, ExpectedText } from './expected-texts.ts';
-import { compactText, numberPattern } from './normalize-text.ts';
+import { comparisonFor, numberPattern } from './normalize-text.ts';
 import { takeFurniture } from './page-furniture.ts';
 import type { FurniturePart, PagePlace } from './page-furniture.ts';
 
@@ -39,12 +39,13 @@ export interface DocumentReading {
 
 /** Compares the pages of one document with its tree. */
 export function readDocument(tree: DocumentTree, pages: readonly DocumentPage[]): DocumentReading {
-  const readings = pages.map((page) => takeFurniture(compactText(page.text), tree, page));
+  const compact = comparisonFor(tree);
+  const readings = pages.map((page) => takeFurniture(compact(page.text), tree, page));
   const bodies = readings.map(({ body }) => body);
   const absentFurniture = readings.flatMap(({ absent }, page) =>
     absent.map((part) => ({ page: pages[page]?.number ?? 0, part })),
   );
-  return { ...compareBodies(expectedTexts(tree), pages, bodies), tree, absentFurniture };
+  return { ...compareBodies(expectedTexts(tree, compact), pages, bodies), tree, absentFurniture };
 }
 
 /** What the bodies of some pages, without furniture and compact, hold of the texts that are expected on them. */

@@ -10,7 +10,7 @@ import { isText } from '../../src/render/layout-node.ts';
 import { textWidth } from '../../src/render/measure-text.ts';
 import { setGalleys } from '../../src/render/set-galley.ts';
 import { setRuns } from '../../src/render/set-runs.ts';
-import type { Run } from '../../src/render/set-runs.ts';
+import type { Run } from '../../src/render/run.ts';
 import { Lines } from '../../src/render/text.tsx';
 
 const word: fc.Arbitrary<Word> = fc.record({

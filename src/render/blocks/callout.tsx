@@ -63,7 +63,7 @@ function CalloutContinued({ place, heading, point }: ContinuedProps): ReactEleme
   const { theme, continued } = place;
   const { width, direction, type } = theme;
   const inner = width - 2 * SIDE;
-  const text = { width: inner, align: alignStart(direction) } as const;
+  const text = { width: inner, align: alignStart(direction), direction } as const;
   const runs = [
     { text: `${heading} `, weight: type.smallHeading.weight },
     { text: continued, weight: 400 as const },

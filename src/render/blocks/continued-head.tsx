@@ -38,6 +38,7 @@ export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactEle
             width={theme.width}
             setting="balanced"
             align={alignStart(theme.direction)}
+            direction={theme.direction}
           />
         </View>
       )}

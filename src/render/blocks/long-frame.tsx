@@ -40,6 +40,7 @@ function FrameContinued({ place, frame, corner, line }: LongFrameProps): ReactEl
         width={width - 2 * SIDE}
         setting="balanced"
         align={alignStart(direction)}
+        direction={direction}
       />
     </View>
   );

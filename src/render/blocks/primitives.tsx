@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import type { Inline, Paragraph } from '../../model/document.ts';
 import type { Setting } from '../break-lines.ts';
 import type { Mark, Stroke } from '../../pictures/marks.ts';
-import type { Run } from '../set-runs.ts';
+import type { Run } from '../run.ts';
 import { runsOf } from '../set-runs.ts';
 import { Lines, measureLines } from '../text.tsx';
 import { alignEnd, alignStart, fromStart, palette } from '../theme.ts';
@@ -43,6 +43,7 @@ export function Words(props: TextProps): ReactElement {
       width={props.width}
       setting={props.setting ?? 'filled'}
       align={alignment(theme.direction, props.align)}
+      direction={theme.direction}
       {...(measure === undefined ? {} : { measure: Math.min(measure, props.width) })}
       {...(color === undefined ? {} : { color })}
       {...(sem === undefined ? {} : { sem })}

@@ -44,6 +44,7 @@ function Part({ theme, part, role, height }: PartProps): ReactElement {
           width={part.width + 1}
           setting="filled"
           align={alignStart(direction)}
+          direction={direction}
         />
       </View>
     );

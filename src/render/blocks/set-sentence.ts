@@ -1,7 +1,7 @@
 import type { Blank, Sentence } from '../../model/care-blocks.ts';
 import { printable } from '../printable-text.ts';
 import { runsOf, runsWidth } from '../set-runs.ts';
-import type { Run } from '../set-runs.ts';
+import type { Run } from '../run.ts';
 import type { TypeRole } from '../theme.ts';
 
 /** Least room to write in by hand, and the white between words and a blank, for type of 13 points. */

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFonts } from '../../../src/render/fonts.ts';
 import { runsOf, setRuns } from '../../../src/render/set-runs.ts';
-import type { Run } from '../../../src/render/set-runs.ts';
+import type { Run } from '../../../src/render/run.ts';
 
 function linesOf(text: string, measure: number) {
   return setRuns([{ text, weight: 400 }], { size: 13, measure, setting: 'filled' }).map((line) =>

@@ -59,6 +59,7 @@ function Continued({ place, frame }: { readonly place: Place; readonly frame: Wa
             width={width - 2 * SIDE}
             setting="balanced"
             align={alignStart(direction)}
+            direction={direction}
           />
         </View>
       </Piece>

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+
+import { splitChinese } from '../../../../src/render/shaping/split-chinese.ts';
+
+describe('a Chinese sentence', () => {
+  it('may end a line after nearly every character, but never before a comma, a stop or a closing bracket', () => {
+    const pieces = splitChinese('外科医生切除大部分胃（约80%）。每天，都要喝水');
+    expect(pieces.join('')).toBe('外科医生切除大部分胃（约80%）。每天，都要喝水');
+    expect(pieces.length).toBeGreaterThan(12);
+    expect(pieces.filter((piece) => /^[，。：；、？！）》”%]/.test(piece))).toEqual([]);
+  });
+
+  it('never ends one after an opening bracket, or within a number or a Latin word', () => {
+    const pieces = splitChinese('体重（约118.4公斤）BMI为44，电话555-0142');
+    expect(pieces.filter((piece) => /[（《“]$/.test(piece))).toEqual([]);
+    for (const whole of ['118.4', 'BMI', '44']) {
+      expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+    }
+  });
+
+  it('is the only text that is split: Korean and all others break at spaces', () => {
+    expect(splitChinese('위소매절제술')).toEqual(['위소매절제술']);
+    expect(splitChinese('желудка')).toEqual(['желудка']);
+    expect(splitChinese('')).toEqual([]);
+  });
+});
