@@ -68,6 +68,21 @@ export function shapeLine(runs: readonly Run[], size: number, direction: Directi
   return parts.map((part) => ({ ...part, left: lefts.get(part) ?? 0 }));
 }
 
+/** The part with a space after its last letter that takes no room. */
+export function endInSpace(part: PlacedPart): PlacedPart {
+  const [glyph] = glyphsOf(' ', part.face, false).map(({ id }) => placedGlyph(part.face, id, ' '));
+  const position = { xAdvance: 0, xOffset: 0, yOffset: 0 };
+  const ends = <T>(items: readonly T[], item: T): readonly T[] =>
+    part.level % 2 === 1 ? [item, ...items] : [...items, item];
+  if (glyph === undefined) return part;
+  return {
+    ...part,
+    text: `${part.text} `,
+    glyphs: ends(part.glyphs, glyph),
+    positions: ends(part.positions, position),
+  };
+}
+
 /** Width of a word of one line, in points. */
 export function shapedWidth(text: string, weight: Weight, size: number): number {
   const direction = 'ltr';

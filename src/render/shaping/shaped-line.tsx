@@ -4,7 +4,7 @@ import type { SetNode } from '../layout-node.ts';
 import type { SetLine } from '../set-runs.ts';
 import { alignStart, firstBaseline, palette } from '../theme.ts';
 import type { Direction } from '../theme.ts';
-import { shapeLine } from './shape-line.ts';
+import { endInSpace, shapeLine } from './shape-line.ts';
 import type { PlacedPart } from './shape-line.ts';
 
 interface ShapedLineProps {
@@ -26,8 +26,8 @@ export function ShapedLine(props: ShapedLineProps): ReactElement {
   const { line, width, lineHeight, size, direction = 'ltr' } = props;
   const start = alignStart(direction);
   const align = props.align ?? 'left';
-  const runs = line.spaceAfter && align === start ? withSpace(line.runs) : line.runs;
-  const parts = shapeLine(runs, size, direction);
+  const set = shapeLine(line.runs, size, direction);
+  const parts = line.spaceAfter && align === start ? withSpace(set) : set;
   const rest = width - parts.reduce((sum, part) => sum + part.width, 0);
   const left = { left: 0, center: rest / 2, right: rest }[align];
   return (
@@ -39,9 +39,10 @@ export function ShapedLine(props: ShapedLineProps): ReactElement {
   );
 }
 
-function withSpace(runs: SetLine['runs']): SetLine['runs'] {
-  const last = runs.at(-1);
-  return last === undefined ? runs : [...runs.slice(0, -1), { ...last, text: `${last.text} ` }];
+/** The space at the end is for those who hear or copy the text: it takes no room, on whichever side it would stand. */
+function withSpace(parts: readonly PlacedPart[]): readonly PlacedPart[] {
+  const last = parts.at(-1);
+  return last === undefined ? parts : [...parts.slice(0, -1), endInSpace(last)];
 }
 
 function Part({ part, of }: { readonly part: PlacedPart; readonly of: ShapedLineProps }): ReactElement {
