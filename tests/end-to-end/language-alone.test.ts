@@ -59,8 +59,9 @@ const dateWords = Array.from({ length: 366 }, (_, day) => {
     date.toLocaleDateString('en-US', { month: style, weekday: style, timeZone: 'UTC' }),
   );
 }).flat();
-/** What a packet may say in English although its language is another: what the clinic and the case wrote, and dates. */
-const written = new Set([source, clinicText, ...dateWords].flatMap(wordsIn));
+/** What a packet may say in English although its language is another: what the clinic and the case wrote, dates, titles. */
+const titles = readFileSync('src/evidence/data/aftercare-sources.yaml', 'utf8');
+const written = new Set([source, clinicText, titles, ...dateWords].flatMap(wordsIn));
 
 describe.each(['accented', 'mirrored'] as const)('an invented language, %s, added as a folder', (kind) => {
   let made: Awaited<ReturnType<typeof makeIn>>;
