@@ -111,7 +111,9 @@ describe('a figure on undoing an option', () => {
     expect(counted).toMatchObject({ seen: 'page', time: { months: 12 } });
     const { title, pmid } = citation(counted?.study ?? '');
     expect([title, pmid].every((part) => (part ?? '') !== '')).toBe(true);
-    const cited = citedFor('On whether a gastric bypass can be undone:').filter((text) => text.includes(title ?? '-'));
+    const cited = citedFor('On whether a gastric bypass can be undone:').filter((text) =>
+      text.includes(title ?? '-'),
+    );
     expect(cited).toEqual([expect.stringContaining(`PubMed ${pmid ?? '-'}`)]);
   });
 
