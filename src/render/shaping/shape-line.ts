@@ -85,17 +85,16 @@ export function endInSpace(part: PlacedPart): PlacedPart {
 
 /** Width of a word of one line, in points. */
 export function shapedWidth(text: string, weight: Weight, size: number): number {
-  const direction = 'ltr';
-  return wordsOf([{ text, weight }], direction).reduce((sum, word) => sum + shapeWord(word, size).width, 0);
+  return wordsOf([{ text, weight }], 'ltr').reduce((sum, word) => sum + shapeWord(word, size).width, 0);
 }
 
 /** Words and spaces, split where the typeface or the direction changes. */
 function wordsOf(runs: readonly Run[], direction: Direction): readonly Word[] {
-  const line = runs.map(({ text }) => printable(text)).join('');
-  const levels = levelsOf(line, direction, foreignSpans(runs));
+  const printed = runs.map((run) => ({ ...run, text: printable(run.text) }));
+  const levels = levelsOf(printed.map(({ text }) => text).join(''), direction, foreignSpans(printed));
   let at = 0;
-  return runs.flatMap(({ text, weight, language }) =>
-    splitAtSpaces(printable(text)).flatMap(({ text: part, typeface }) => {
+  return printed.flatMap(({ text, weight, language }) =>
+    splitAtSpaces(text).flatMap(({ text: part, typeface }) => {
       const split = splitByLevel(part, levels.slice(at, at + part.length));
       at += part.length;
       return split.map((word) => ({ ...word, typeface, weight, language }));
@@ -107,7 +106,7 @@ function wordsOf(runs: readonly Run[], direction: Direction): readonly Word[] {
 function foreignSpans(runs: readonly Run[]): readonly Span[] {
   let start = 0;
   return runs.flatMap(({ text, language }) => {
-    const span = { start, end: start + printable(text).length };
+    const span = { start, end: start + text.length };
     start = span.end;
     return language === undefined || span.end === span.start ? [] : [span];
   });
