@@ -4,7 +4,7 @@ import { WordsError } from '../diagnostics/words-error.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Formatter, TextVariable, Translator } from '../model/locale.ts';
 import { tieNumbers } from './tie-numbers.ts';
-import { fileOf, pluralForms } from './words.ts';
+import { fileOf, pluralForms, pluralLocale } from './words.ts';
 import type { Words } from './words.ts';
 
 type Variables = Readonly<Record<string, TextVariable>>;
@@ -16,14 +16,16 @@ type Variables = Readonly<Record<string, TextVariable>>;
 export function makeTranslator(words: Words, formatter: Formatter): Translator {
   const language = createInstance();
   const resources = Object.fromEntries(
-    [...words.entries.values()].map(({ key, text }) => [key, tieNumbers(text, words.settings.range_word)]),
+    [...words.entries.values()].map(({ key, text }) => [key, tieNumbers(text, words.settings)]),
   );
+  // By this i18next chooses among plural forms.
+  const plurals = pluralLocale(words);
   void language.init({
-    lng: words.tag,
+    lng: plurals,
     fallbackLng: false,
     load: 'currentOnly',
     initAsync: false,
-    resources: { [words.tag]: { translation: resources } },
+    resources: { [plurals]: { translation: resources } },
     keySeparator: false,
     nsSeparator: false,
     returnNull: false,

@@ -69,6 +69,11 @@ export function pluralForms(words: Words, base: string): ReadonlyMap<string, Ent
   return new Map(forms);
 }
 
+/** Whose plural forms a language has: its own, or those that its settings name. */
+export function pluralLocale({ tag, settings }: Pick<Words, 'tag' | 'settings'>): string {
+  return settings.plurals ?? tag;
+}
+
 /** The file a key belongs to. */
 export function fileOf(words: Pick<Words, 'folder'>, key: string): string {
   return `${words.folder}/${key.split('.')[0] ?? key}.yaml`;

@@ -2,6 +2,7 @@ import type { DocumentTree } from './document.ts';
 import type { GlossaryTerm } from './glossary.ts';
 import type { TextPiece } from './text-piece.ts';
 import { expectedText } from './tree-text.ts';
+import { wholeWords } from './word-forms.ts';
 
 /** A medical word that a document uses before it says what the word means, or without ever saying it. */
 export interface UnexplainedTerm {
@@ -43,10 +44,8 @@ function lastOf(pieces: readonly TextPiece[], first: number): number {
   return (next === -1 ? pieces.length : next) - 1;
 }
 
-/** Whole words only: "leak" and not "bleak". */
 function formsOf({ words }: GlossaryTerm): RegExp {
-  const forms = words.map((word) => tidy(word).replace(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`));
-  return new RegExp(String.raw`(?<![\p{L}\p{N}])(?:${forms.join('|')})(?![\p{L}\p{N}])`, 'u');
+  return wholeWords(words.map(tidy));
 }
 
 function tidy(text: string): string {

@@ -1,9 +1,19 @@
 import { z } from 'zod';
 
 import { weekdays } from './calendar-day.ts';
+import { OwnNamesSchema } from './own-names.ts';
 import { IsoDateSchema } from './scalars.ts';
 
 const words = z.array(z.string().min(1)).default([]);
+
+const UnitPatternSchema = z.string().regex(/\{\{n\}\}/, 'expected {{n}} where the number stands');
+
+const UnitsSchema = z
+  .strictObject({
+    kilogram: UnitPatternSchema.describe('A weight: {{n}} kg'),
+    pound: UnitPatternSchema.describe('A weight: {{n}} lb'),
+  })
+  .describe('How a number and its unit are written; a space is kept from breaking');
 
 /** What `locale.yaml` of a language says. */
 export const LocaleSettingsSchema = z
@@ -14,6 +24,15 @@ export const LocaleSettingsSchema = z
       .string()
       .refine(isUnicodeLocale, 'expected a Unicode locale, for example en-US or es-419')
       .describe('Whose way of writing numbers, dates and lists; a Unicode locale'),
+    plurals: z
+      .string()
+      .refine(hasPlurals, 'expected a Unicode locale whose plural forms are known, for example en')
+      .optional()
+      .describe('Whose plural forms, where Unicode knows none of this language; a Unicode locale'),
+    units: UnitsSchema,
+    own_names: OwnNamesSchema.nullable()
+      .default(null)
+      .describe('Names of days, months and languages, where Unicode has none in this language'),
     first_weekday: z.enum(weekdays).describe('Day with which a week of a calendar begins'),
     range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
     common_words: z.array(z.string().min(1)).min(5).describe('Frequent words that only this language has'),
@@ -44,6 +63,14 @@ export const LocaleSettingsSchema = z
   .describe('Settings of one language');
 
 export type LocaleSettings = z.infer<typeof LocaleSettingsSchema>;
+
+function hasPlurals(tag: string): boolean {
+  try {
+    return Intl.PluralRules.supportedLocalesOf([tag]).length === 1;
+  } catch {
+    return false;
+  }
+}
 
 function isUnicodeLocale(tag: string): boolean {
   try {

@@ -1,4 +1,5 @@
 import type { PassiveWords } from './locale.ts';
+import { sentencesIn } from './word-forms.ts';
 
 export interface PassiveShare {
   readonly sentences: number;
@@ -6,16 +7,12 @@ export interface PassiveShare {
   readonly passive: readonly string[];
 }
 
-const sentenceEnd = /(?<=[.!?:;…]["”»)]?)\s+/u;
-
 /**
  * Sentences in which a form of the verb is followed by a participle, with nothing between but the words that may stand
  * there. It reads words, not grammar: "is gone" and "is not known" are none, "is closed" is one.
  */
 export function findPassives(texts: readonly string[], words: PassiveWords): PassiveShare {
-  const sentences = texts
-    .flatMap((text) => text.split(sentenceEnd))
-    .filter((sentence) => /\p{L}/u.test(sentence));
+  const sentences = texts.flatMap(sentencesIn).filter((sentence) => /\p{L}/u.test(sentence));
   return { sentences: sentences.length, passive: sentences.filter((sentence) => isPassive(sentence, words)) };
 }
 

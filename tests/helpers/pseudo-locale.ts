@@ -60,6 +60,7 @@ function pseudoSettings(text: string, kind: PseudoKind): string {
     ...english,
     name: pseudoText('Pseudo', kind),
     direction: kind === 'mirrored' ? 'rtl' : 'ltr',
+    plurals: 'en',
     range_word: pseudoText('to', kind),
     common_words: write(english.common_words),
     reader_words: write(english.reader_words),

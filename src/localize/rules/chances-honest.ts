@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { wholeWords } from '../../model/word-forms.ts';
 import type { Entry, Words } from '../words.ts';
 import { allOf, faultAt, patientTexts } from './rule.ts';
 import type { WordsRule } from './rule.ts';
@@ -37,7 +38,6 @@ function find(entry: Entry, phrases: readonly Phrase[]): readonly Diagnostic[] {
 
 /** A phrase as whole words in any case; # stands for a number or a variable. */
 function compile(phrase: string): Phrase {
-  const written = phrase.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll('#', '(?:\\d+|\\{\\{\\w+\\}\\})');
-  const form = new RegExp(`(?<![\\p{L}\\d])${written}(?![\\p{L}\\d])`, 'iu');
-  return { phrase, form };
+  const written = wholeWords([phrase]).source.replaceAll('#', String.raw`(?:\d+|\{\{\w+\}\})`);
+  return { phrase, form: new RegExp(written, 'iu') };
 }

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
-import { countedKeys, pluralForms } from '../words.ts';
+import { countedKeys, pluralForms, pluralLocale } from '../words.ts';
 import type { Entry, Words } from '../words.ts';
-import { allOf, faultAt } from './rule.ts';
+import { allOf, faultAt, faultOfAbsent } from './rule.ts';
 import type { WordsRule } from './rule.ts';
 
 export const pluralFormsComplete: WordsRule = {
@@ -9,12 +9,27 @@ export const pluralFormsComplete: WordsRule = {
   description: 'a counted text has exactly the plural forms of its language',
   check: (languages) => {
     const counted = countedKeys(allOf(languages));
-    return allOf(languages).flatMap((words) => [...counted].flatMap((key) => checkForms(words, key)));
+    return allOf(languages).flatMap((words) => {
+      const unknown = unknownPlurals(words);
+      return unknown.length > 0 ? unknown : [...counted].flatMap((key) => checkForms(words, key));
+    });
   },
 };
 
+/** Without this the forms of the machine's own language would be asked for. */
+function unknownPlurals(words: Words): readonly Diagnostic[] {
+  if (Intl.PluralRules.supportedLocalesOf([pluralLocale(words)]).length > 0) return [];
+  return [
+    faultOfAbsent(words, 'locale', {
+      code: 'LOCALE_INVALID',
+      message: `the plural forms of ${words.tag} are not known`,
+      hint: 'Name in locale.yaml, as plurals, a language whose forms it shares, for example en.',
+    }),
+  ];
+}
+
 function checkForms(words: Words, key: string): readonly Diagnostic[] {
-  const needed = new Intl.PluralRules(words.tag).resolvedOptions().pluralCategories;
+  const needed = new Intl.PluralRules(pluralLocale(words)).resolvedOptions().pluralCategories;
   const forms = pluralForms(words, key);
   const single = words.entries.get(key);
   const place = single ?? [...forms.values()][0];

@@ -1,7 +1,11 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { countWords, sentencesIn } from '../../model/word-forms.ts';
 import type { Entry, Words } from '../words.ts';
 import { allOf, faultAt, patientTexts } from './rule.ts';
 import type { WordsRule } from './rule.ts';
+
+/** Counts as one word. */
+const variable = /\{\{\w+\}\}/g;
 
 export const sentencesShort: WordsRule = {
   name: 'sentences-short',
@@ -11,7 +15,7 @@ export const sentencesShort: WordsRule = {
 };
 
 function long(entry: Entry, { settings }: Words): readonly Diagnostic[] {
-  const longest = Math.max(...entry.text.split(/(?<=[.?!;:])\s+/).map(countWords));
+  const longest = Math.max(...sentencesIn(entry.text.replace(variable, 'x')).map(countWords));
   if (longest <= settings.sentence_words) return [];
   return [
     faultAt(entry, {
@@ -21,8 +25,4 @@ function long(entry: Entry, { settings }: Words): readonly Diagnostic[] {
       hint: `Write sentences of ${String(settings.sentence_words)} words at most.`,
     }),
   ];
-}
-
-function countWords(sentence: string): number {
-  return (sentence.match(/[\p{L}\d][\p{L}\d.,'’-]*|\{\{\w+\}\}/gu) ?? []).length;
 }

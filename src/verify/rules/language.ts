@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Locale } from '../../model/locale.ts';
+import { countWords, wholeWords } from '../../model/word-forms.ts';
 import { foldText } from '../normalize-text.ts';
 import { foreignTexts } from '../expected-texts.ts';
 import type { DocumentReading } from '../read-document.ts';
@@ -26,29 +27,18 @@ function declaredLanguage({ file, packet, locale, documents }: Reading): Diagnos
 
 /** Counts words that only one language has. Passages marked as foreign (titles of studies) have no vote. */
 function vote({ tree, pages }: DocumentReading, { locale, otherLocales }: Reading): Diagnostic[] {
-  const words = countWords(pages.map((page) => page.text).join(' '));
-  for (const [word, count] of countWords(foreignTexts(tree).join(' '))) {
-    words.set(word, (words.get(word) ?? 0) - count);
-  }
-  const total = [...words.values()].reduce((sum, count) => sum + count, 0);
-  if (total < wordsToJudge) return [];
-  const own = votes(words, locale);
-  const ahead = otherLocales.filter((other) => votes(words, other) >= own);
+  const texts = [pages.map((page) => page.text).join(' '), foreignTexts(tree).join(' ')].map(foldText);
+  const [all = '', foreign = ''] = texts;
+  if (countWords(all) - countWords(foreign) < wordsToJudge) return [];
+  const votes = ({ commonWords }: Locale): number => {
+    const common = wholeWords(commonWords, 'gi');
+    const count = (text: string): number => (text.match(common) ?? []).length;
+    return Math.max(0, count(all) - count(foreign));
+  };
+  const own = votes(locale);
+  const ahead = otherLocales.filter((other) => votes(other) >= own);
   if (own > 0 && ahead.length === 0) return [];
-  const counts = [locale, ...ahead].map((each) => `${votes(words, each)} words only in ${each.tag}`);
+  const counts = [locale, ...ahead].map((each) => `${votes(each)} words only in ${each.tag}`);
   const detail = counts.join(', ');
   return [finding('VERIFY_LANGUAGE', { tree, detail })];
-}
-
-function votes(words: ReadonlyMap<string, number>, locale: Locale): number {
-  return locale.commonWords.reduce((sum, word) => sum + Math.max(0, words.get(word.toLowerCase()) ?? 0), 0);
-}
-
-function countWords(text: string): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const word of foldText(text)
-    .toLowerCase()
-    .match(/\p{L}+/gu) ?? [])
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-  return counts;
 }

@@ -10,6 +10,8 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   direction: 'ltr',
   first_weekday: 'sunday',
   format,
+  units: { kilogram: '{{n}} kg', pound: '{{n}} lb' },
+  own_names: null,
   range_word: rangeWord,
   common_words: [],
   misleading: { never: [], only_with_count: [] },
@@ -19,6 +21,21 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   reviewed: null,
 });
 const english = makeFormatter(settings('en-US'));
+
+const numbered = (mark: string, count: number): string[] =>
+  Array.from({ length: count }, (_, at) => `${mark}${String(at + 1)}`);
+const invented = {
+  months: numbered('m', 12),
+  short_months: numbered('s', 12),
+  weekdays: numbered('d', 7),
+  short_weekdays: numbered('k', 7),
+  date: 'le {{day}} {{month}} {{year}}',
+  month_day: '{{day}} {{month}}',
+  month_year: '{{month}}/{{year}}',
+  weekday_date: '{{weekday}}: {{date}}',
+  list: { and: ' ak ', or: ' oswa ' },
+  languages: { en: 'Angle' },
+};
 
 describe('the formatter', () => {
   it('ties a weight to its unit and rounds to whole kilograms and pounds', () => {
@@ -35,6 +52,40 @@ describe('the formatter', () => {
   it('says the unit of a range once and ties the range word to the higher end', () => {
     expect(english.weightRange(81.6, 105.2, 'both')).toBe('180 to\u00A0232\u00A0lb (82 to\u00A0105\u00A0kg)');
     expect(makeFormatter(settings('es-419', 'a')).range('82', '105')).toBe('82 a\u00A0105');
+  });
+
+  it('writes units as the language does, with a space or without', () => {
+    const korean = makeFormatter({
+      ...settings('ko', '~'),
+      units: { kilogram: '{{n}}kg', pound: '{{n}} 파운드' },
+    });
+    expect(korean.weight(93.44, 'both')).toBe('206\u00A0파운드 (93kg)');
+    expect(korean.weightRange(81.6, 105.2, 'metric')).toBe('82 ~\u00A0105kg');
+  });
+
+  it('takes the names of days and months from the language where Unicode has none', () => {
+    const own = makeFormatter({ ...settings('fr-HT', 'a'), own_names: invented });
+    expect(own.date('2026-11-05')).toBe('le\u00A05\u00A0m11 2026');
+    expect([own.date('2026-11'), own.date('2026'), own.monthYear('2026-11-05')]).toEqual([
+      'm11/2026',
+      '2026',
+      'm11/2026',
+    ]);
+    // 2027-01-14 is a Thursday.
+    expect(own.weekdayDate('2027-01-14')).toBe('d4: le\u00A014\u00A0m1 2027');
+    expect([own.monthDay('2027-02-01'), own.shortDay('2027-02-01'), own.shortDate('2027-02-01')]).toEqual([
+      '1\u00A0m2',
+      '1\u00A0s2',
+      'le\u00A01\u00A0s2 2027',
+    ]);
+    expect(weekdays.map(own.weekday)).toEqual(['k1', 'k2', 'k3', 'k4', 'k5', 'k6', 'k7']);
+    expect(own.list(['a', 'b', 'c'], 'and')).toBe('a, b ak c');
+    expect([own.list(['a', 'b'], 'or'), own.list(['a'], 'or'), own.list([], 'or')]).toEqual([
+      'a oswa b',
+      'a',
+      '',
+    ]);
+    expect([own.languageName('en'), own.languageName('es')]).toEqual(['Angle', 'espagnol']);
   });
 
   it('ties the day to its month', () => {

@@ -9,6 +9,7 @@ direction: ltr
 format: en-US
 first_weekday: sunday
 range_word: to
+units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
 common_words: [the, and, of, your, with]
 misleading: {never: [rare], only_with_count: [common]}
 sentence_words: 12

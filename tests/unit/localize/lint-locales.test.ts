@@ -9,6 +9,7 @@ direction: ltr
 format: en-US
 first_weekday: sunday
 range_word: to
+units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
 common_words: [${words}]
 misleading: {never: [rare, '1 in #'], only_with_count: [common]}
 sentence_words: 12
@@ -53,6 +54,18 @@ const lintEnglish = async (text: string): Promise<readonly string[]> =>
 describe('the lint of words', () => {
   it('finds nothing wrong where nothing is', async () => {
     expect(await lint({})).toEqual([]);
+  });
+
+  it('asks whose plural forms a language has that Unicode does not know', async () => {
+    const words = { 'locales/ht/common.yaml': english, 'locales/en/common.yaml': english };
+    const at = 'locales/ht/locale.yaml';
+    const unknown = await lint({ ...words, [at]: settings('ak, nan, yo, pou, gen') });
+    expect(unknown).toEqual(['error LOCALE_INVALID ht/locale.yaml:1:1 the plural forms of ht are not known']);
+    const named = `${settings('ak, nan, yo, pou, gen')}plurals: en\n`;
+    expect(await lint({ ...words, [at]: named })).toEqual([]);
+    expect(await lint({ ...words, [at]: named.replace('plurals: en', 'plurals: xx-nowhere') })).toEqual([
+      expect.stringContaining('LOCALE_INVALID'),
+    ]);
   });
 
   it('finds a key that is not translated', async () => {

@@ -15,6 +15,7 @@ common_words: [the, and, of, your, with]
 misleading: {never: [], only_with_count: []}
 sentence_words: 24
 reviewed: {by: "R. Example", on: 2026-10-01}
+units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
 `;
 const common = `# words
 greeting: Hello {{name}}
@@ -144,6 +145,17 @@ describe('the translator', () => {
       true,
       false,
     ]);
+  });
+});
+
+describe('plural forms', () => {
+  it('are those that the settings name, where they name a language', async () => {
+    const russian = `${settings}plurals: ru\n`;
+    const words =
+      "days_one: '{{count}} a'\ndays_few: '{{count}} b'\ndays_many: '{{count}} c'\ndays_other: '{{count}} d'\n";
+    const { translator } = await open({ 'locales/en/locale.yaml': russian, 'locales/en/common.yaml': words });
+    const said = [1, 2, 5, 1.5].map((count) => translator.text('common.days', { count }));
+    expect(said).toEqual(['1 a', '2 b', '5 c', '1.5 d']);
   });
 });
 

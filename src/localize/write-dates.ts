@@ -1,0 +1,104 @@
+import { InternalError } from '../diagnostics/diagnostic.ts';
+import { addDays, weekdays } from '../model/calendar-day.ts';
+import type { Formatter } from '../model/locale.ts';
+import type { OwnNames } from '../model/own-names.ts';
+import { printable, tie } from './printable.ts';
+
+type DateWriter = Pick<
+  Formatter,
+  'date' | 'weekdayDate' | 'monthDay' | 'shortDay' | 'shortDate' | 'weekday' | 'monthYear'
+>;
+
+/** Dates by the rules of a Unicode locale, in Western digits and the Gregorian calendar. */
+export function writeDates(format: string): DateWriter {
+  const write = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
+    printable(new Intl.DateTimeFormat(format, { ...westernCalendar, ...parts }).format(dayAt(iso)));
+  const day = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
+    tieDay(write(wholeDay(iso), { day: 'numeric', ...parts }));
+  const month = ({ year, month }: DateParts): string =>
+    month === undefined ? year : write(`${year}-${month}-01`, { year: 'numeric', month: 'long' });
+  return {
+    date: (iso) => {
+      const parts = readDate(iso);
+      return parts.day === undefined ? month(parts) : day(iso, { year: 'numeric', month: 'long' });
+    },
+    weekdayDate: (iso) => day(iso, { weekday: 'long', month: 'long', year: 'numeric' }),
+    monthDay: (iso) => day(iso, { month: 'long' }),
+    shortDay: (iso) => day(iso, { month: 'short' }),
+    shortDate: (iso) => day(iso, { month: 'short', year: 'numeric' }),
+    weekday: (name) => write(addDays(someMonday, weekdays.indexOf(name)), { weekday: 'short' }),
+    monthYear: (iso) => month(readDate(iso)),
+  };
+}
+
+/** Dates in the names and the order that `locale.yaml` gives, for a language that Unicode does not know. */
+export function writeOwnDates(own: OwnNames): DateWriter {
+  const write = (iso: string, pattern: string, months: readonly string[]): string => {
+    const at = dayAt(wholeDay(iso));
+    const date = fill(pattern, {
+      day: String(at.getUTCDate()),
+      month: months[at.getUTCMonth()] ?? '',
+      year: String(at.getUTCFullYear()),
+    });
+    return tieDay(date);
+  };
+  const weekdayOf = (iso: string): string => own.weekdays[(dayAt(iso).getUTCDay() + 6) % 7] ?? '';
+  const month = ({ year, month }: DateParts): string =>
+    month === undefined
+      ? year
+      : fill(own.month_year, { year, month: own.months[dayAt(`${year}-${month}-01`).getUTCMonth()] ?? '' });
+  return {
+    date: (iso) => {
+      const parts = readDate(iso);
+      return parts.day === undefined ? month(parts) : write(iso, own.date, own.months);
+    },
+    weekdayDate: (iso) => {
+      const date = write(iso, own.date, own.months);
+      return fill(own.weekday_date, { weekday: weekdayOf(iso), date });
+    },
+    monthDay: (iso) => write(iso, own.month_day, own.months),
+    shortDay: (iso) => write(iso, own.month_day, own.short_months),
+    shortDate: (iso) => write(iso, own.date, own.short_months),
+    weekday: (name) => own.short_weekdays[weekdays.indexOf(name)] ?? name,
+    monthYear: (iso) => month(readDate(iso)),
+  };
+}
+
+function fill(pattern: string, parts: Readonly<Record<string, string>>): string {
+  return pattern.replace(/\{\{(\w+)\}\}/g, (_, name: string) => parts[name] ?? '');
+}
+
+const someMonday = '2024-01-01';
+const westernCalendar = { timeZone: 'UTC', numberingSystem: 'latn', calendar: 'gregory' } as const;
+
+interface DateParts {
+  readonly year: string;
+  readonly month: string | undefined;
+  readonly day: string | undefined;
+}
+
+/** `iso` is year-month-day, year-month or year; what it does not say is not printed. Days are those of UTC. */
+function readDate(iso: string): DateParts {
+  const match = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/.exec(iso);
+  if (match === null) throw new InternalError('a date to be printed is not year-month-day');
+  const [, year = '', month, day] = match;
+  return { year, month, day };
+}
+
+function wholeDay(iso: string): string {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(iso)) throw new InternalError('a day to be printed is not year-month-day');
+  return iso;
+}
+
+function dayAt(iso: string): Date {
+  const when = new Date(`${iso}T00:00:00Z`);
+  // A day past the end of its month would be taken for one of the next.
+  if (Number.isNaN(when.getTime()) || !when.toISOString().startsWith(iso))
+    throw new InternalError('a date to be printed does not exist');
+  return when;
+}
+
+/** The day stays with what stands next to it. */
+function tieDay(text: string): string {
+  return text.replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`);
+}
