@@ -9,7 +9,7 @@ import { describeOption } from './describe-option.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { describeSubject } from './describe-person.ts';
 import { findConflicts } from './find-conflicts.ts';
-import { judgeReversibility } from './judge-reversibility.ts';
+import { findGone, judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
 import { noteThresholds } from './note-thresholds.ts';
@@ -42,7 +42,7 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
   const unknown = described.flatMap((desk, index) => (desk === undefined ? [reportUnknown(index)] : []));
   if (unknown.length > 0) return failure(unknown);
   const desks = described.filter((desk) => desk !== undefined);
-  const options = desks.map((desk) => ({ desk, column: describeColumn(desk, evidence) }));
+  const options = desks.map((desk) => ({ desk, column: describeColumn(desk, input) }));
   const parts = {
     options: options.map(({ column }) => column),
     weight: tabulateWeight(desks),
@@ -71,15 +71,18 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
   return success(checked.value, [...warnOfEmpty(table), ...review]);
 }
 
-function describeColumn(desk: OptionDesk, evidence: EvidenceBase): OptionColumn {
+function describeColumn(desk: OptionDesk, { case: given, evidence }: CompareInput): OptionColumn {
   const { code, figuresFrom, kind, indication } = desk;
+  // A medicine changes nothing of what an operation took out, and stopping it brings back the day before it.
+  const isProcedure = kind === 'operation' || kind === 'endoscopic';
+  const gone = isProcedure ? findGone(given.health.earlier_operations, evidence.reversibility) : [];
   return {
     code,
     figuresFrom,
     kind,
     indication,
     standing: judgeStanding(evidence.standing, figuresFrom, desk.clinic.clinic.jurisdiction),
-    reversibility: judgeReversibility(evidence.reversibility.get(figuresFrom)),
+    reversibility: judgeReversibility(evidence.reversibility.get(figuresFrom), gone),
     stay: buildCell(desk, 'hospital-stay', anyTime),
   };
 }

@@ -183,6 +183,8 @@ export interface ReversibilityOf {
   readonly possible: 'yes' | 'partly' | 'no' | 'not-known';
   readonly changeTo: readonly OptionCode[];
   readonly weightAfterKnown: boolean;
+  /** Earlier operations of this person that took out something which undoing this option does not bring back. */
+  readonly goneBefore: readonly OptionCode[];
 }
 
 export interface OptionColumn {

@@ -110,6 +110,10 @@ export const ReversibilitySchema = z
     option: z.string().describe('code of options.yaml'),
     undo: z.strictObject({
       possible: z.enum(['yes', 'partly', 'no']).describe('can it be undone'),
+      takes_out: z
+        .enum(['stomach'])
+        .optional()
+        .describe('what it takes out of the body in part; that stays gone, whatever comes later'),
       how: z.string().min(1).describe('what undoing takes'),
       what_remains: z.string().min(1).describe('what does not come back'),
       weight_after: z

@@ -150,6 +150,7 @@ export function columnOf(code: string): OptionColumn {
       possible: treated ? 'partly' : 'yes',
       changeTo: treated ? ['bypass', 'duodenal-switch'] : [],
       weightAfterKnown: true,
+      goneBefore: [],
     },
     stay: treated
       ? { ...unknownCell(stay), id: `${code}/stay` }

@@ -54,7 +54,7 @@ function describeOption(option: OptionColumn, printed: Printed): readonly string
   return [
     `  ${code}: ${kind}, people ${indication}`,
     `    standing ${standing.maturity}: ${standing.entries.join('; ') || 'nothing recorded'}`,
-    `    undone ${way.possible}, weight after ${way.weightAfterKnown ? 'known' : 'not known'}, becomes ${way.changeTo.join(', ') || 'nothing'}`,
+    `    undone ${way.possible}, weight after ${way.weightAfterKnown ? 'known' : 'not known'}, becomes ${way.changeTo.join(', ') || 'nothing'}${way.goneBefore.length === 0 ? '' : `, never back: ${way.goneBefore.join(', ')}`}`,
     `    stay ${describeCell(stay, printed)}`,
   ];
 }

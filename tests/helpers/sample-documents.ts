@@ -607,7 +607,7 @@ export const questionsTree: DocumentTree = {
   furniture: furniture({
     headerOnFirstPage: true,
     header: { start: 'Teodora Lindqvist-Abara', end: 'My questions · 10 December 2026' },
-    tab: 'Draft. Not for signature. 2 points are open, see the last page.',
+    tab: 'Draft. Not for signature. 2 points are open, see the list at the end.',
     draftEdge: 'Draft',
   }),
   blocks: [

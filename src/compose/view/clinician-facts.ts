@@ -86,8 +86,10 @@ function operationInWords(scene: Scene, operation: EarlierOperation): string {
   const { words, format } = scene;
   const { date, weight_before: before, lowest_weight: lowest, trouble } = operation;
   const name = `options.${operation.operation}.name`;
+  const tookOut = scene.evidence.reversibility.get(operation.operation)?.undo.takes_out;
   const parts = [
     words.has(name) ? words.plain(name) : operation.operation,
+    ...(tookOut === undefined ? [] : [words.plain(`clinician-sheet.took_out.${tookOut}`)]),
     ...(date === undefined ? [] : [format.date(date)]),
     words.plain(`clinician-sheet.status.${operation.status}`),
     ...(before === undefined

@@ -20,7 +20,8 @@ export function followedInWords(
   const time = sayLength(scene, { months: point.months });
   const name = bold(words.say('comparison.lines.of_option', { option: option.name }));
   const counted = figure(words.plain(`comparison.lines.${said.key}`, said.counts), source);
-  return joined(name, words.say('comparison.lines.counted', { time, counted }));
+  const sentence = said.key === 'began' ? 'counted_began' : 'counted';
+  return joined(name, words.say(`comparison.lines.${sentence}`, { time, counted }));
 }
 
 interface Counted {

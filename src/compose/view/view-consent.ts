@@ -104,17 +104,11 @@ function standingOf({ words }: Scene, { column }: NamedOption): readonly (readon
   return maturity === 'not-recorded' ? [] : [['standing', words.plain(`consent.standing.${maturity}`)]];
 }
 
+/** As within a sentence, since its label goes before it: some languages write the names of languages small. */
 function languageOfTalk({ words, format, case: { interpreter }, locale }: Scene): string {
   const { language } = interpreter;
-  if (!interpreter.needed || language === undefined) return locale.name;
-  return words.plain('consent.interpreted', {
-    language: asFirstWord(format.languageName(language)),
-  });
-}
-
-/** Some languages write the names of languages small, but not at the start of a line. */
-function asFirstWord(name: string): string {
-  return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
+  if (!interpreter.needed || language === undefined) return format.languageName(locale.tag);
+  return words.plain('consent.interpreted', { language: format.languageName(language) });
 }
 
 function interpreterOf({ words, format, case: { interpreter } }: Scene): string | null {

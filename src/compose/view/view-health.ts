@@ -23,11 +23,16 @@ export function viewHealth(scene: Scene): HealthView {
   return lines.length === 0 ? [] : [{ heading: scene.words.plain('comparison.health.heading'), lines }];
 }
 
-/** Cautions with the same cause stand together, its sentence once and in bold: "You have reflux. For a sleeve: …" */
+/**
+ * Cautions with the same cause stand together, its sentence once and in bold: "You have reflux. For a sleeve: …"; those
+ * with a part of the cause of another stand with that one, so that nothing the person has is said twice.
+ */
 function cautionLines(scene: Scene): readonly Line[] {
+  const hits = patientCautions(scene);
   const causes = new Map<string, CautionHit[]>();
-  for (const hit of patientCautions(scene)) {
-    const cause = triggersInWords(scene, hit).markup;
+  for (const hit of hits) {
+    const own = triggersInWords(scene, hit).markup;
+    const cause = own === '' ? own : triggersInWords(scene, widestCause(hit, hits)).markup;
     causes.set(cause, [...(causes.get(cause) ?? []), hit]);
   }
   return [...causes].flatMap(([cause, hits]) =>
@@ -38,6 +43,13 @@ function cautionLines(scene: Scene): readonly Line[] {
       return withDuty('caution', index === 0 ? joined(lead, text) : text);
     }),
   );
+}
+
+/** Of the cautions whose cause holds all that called up this one, the first with the most; often itself. */
+function widestCause(hit: CautionHit, all: readonly CautionHit[]): CautionHit {
+  return all
+    .filter(({ triggers }) => hit.triggers.every((trigger) => triggers.includes(trigger)))
+    .reduce((widest, one) => (one.triggers.length > widest.triggers.length ? one : widest));
 }
 
 /** Pages about one procedure say once what their warnings are about. A medicine is the subject of its own sentences. */

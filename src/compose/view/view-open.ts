@@ -12,10 +12,10 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
   return findOpenPoints(scene).map((point) => sayPoint(scene, point));
 }
 
-function sayPoint({ words, locale }: Scene, point: OpenPoint): Markup {
+function sayPoint({ words, format, locale }: Scene, point: OpenPoint): Markup {
   const key = `common.open.${point.code}`;
   if (point.code === 'study_form')
     return words.say(key, { option: words.plain(`options.${point.option}.name`) });
-  if (point.code === 'words') return words.say(key, { language: locale.name });
+  if (point.code === 'words') return words.say(key, { language: format.languageName(locale.tag) });
   return 'count' in point ? words.say(key, { count: point.count }) : words.say(key);
 }

@@ -33,11 +33,9 @@ export function viewOpinion(scene: Scene): OpinionView {
             reasons: leaning.reasons.map((reason) => reasonInWords(scene, reason)),
             against: againstIt(scene, option),
           },
-    advised: advised
-      .filter((entry) => entry.option !== leaning?.option)
-      .flatMap((entry) =>
-        optionsNamed(scene, [entry.option]).map((named) => advisedLine(scene, named, entry.reasons)),
-      ),
+    advised: advised.flatMap((entry) =>
+      optionsNamed(scene, [entry.option]).map((named) => advisedLine(scene, named, entry.reasons)),
+    ),
     second: secondOpinions(scene),
   };
 }
@@ -52,18 +50,17 @@ export function reasonInWords(scene: Scene, reason: Reason): Markup {
   return 'code' in reason ? scene.words.say(`codes.reasons.${reason.code}`) : scene.words.free(reason.text);
 }
 
-/** Against the option the surgeon leans to: reasons written down, own health, that it cannot be undone, that it is under study. */
+/**
+ * Against the option the surgeon leans to: own health, that it cannot be undone, that it is under study. A case that
+ * leans to an option and advises against it is refused, so there are no reasons of the surgeon against it.
+ */
 function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
   const { words } = scene;
   const { possible } = option.column.reversibility;
-  const written = scene.case.decision.advised_against
-    .filter((entry) => entry.option === option.code)
-    .flatMap((entry) => entry.reasons.map((reason) => reasonInWords(scene, reason)));
   const health = patientCautions(scene)
     .filter((hit) => hit.effect !== 'needs-check' && speaksAgainst(scene, hit.options, option))
     .map((hit) => triggersInWords(scene, hit));
   const found = unique([
-    ...written,
     ...withWarnings(scene, unique(health)),
     ...(possible === 'no' || possible === 'partly'
       ? [words.say(`comparison.opinion.undone_${possible}`)]

@@ -4,6 +4,8 @@ import type { NamedOption, Scene } from './scene.ts';
 import { viewAsks } from './view-asks.ts';
 import { gainOf } from './say-gain.ts';
 import { isProcedure } from './view-people.ts';
+import { staysGone } from './view-undo.ts';
+import { joined } from './words.ts';
 
 /** Whether it can be undone, in a sentence. */
 const undone = {
@@ -20,7 +22,7 @@ export function shortOperation(scene: Scene, alone: Scene, option: NamedOption):
   return [
     words.say(`options.${option.code}.choice`),
     gainOf(scene, option),
-    words.say(undone[option.column.reversibility.possible]),
+    joined(words.say(undone[option.column.reversibility.possible]), ...staysGone(scene, option)),
     ...forLife.map((what) => words.say('operation.short.life', { what })),
     words.say('operation.short.call'),
   ];

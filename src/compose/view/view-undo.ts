@@ -26,7 +26,11 @@ function undoRow(scene: Scene, option: NamedOption): Row {
   return {
     ...plainRow(
       option,
-      [joined(answer, undoing(scene, option)), weightAfter(scene, option), joined(...changes(scene, option))]
+      [
+        joined(answer, undoing(scene, option), ...staysGone(scene, option)),
+        weightAfter(scene, option),
+        joined(...changes(scene, option)),
+      ]
         .filter(({ markup }) => markup !== '')
         .map(body),
     ),
@@ -49,6 +53,13 @@ export const adultAge = 18;
 function undoing(scene: Scene, option: NamedOption): Markup {
   const words = forThisPerson(scene, scene.words.say(`options.${option.code}.undo`));
   return standingOn(rowOf(scene, option, undoStatement), words);
+}
+
+/** That undoing does not bring back what an earlier operation took out: it stands on the rows of that operation. */
+export function staysGone(scene: Scene, { column }: NamedOption): readonly Markup[] {
+  const { goneBefore } = column.reversibility;
+  if (goneBefore.length === 0) return [];
+  return [standingOn(goneBefore.map(undoStatement), scene.words.say('comparison.undo.stays_gone'))];
 }
 
 /** What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. */

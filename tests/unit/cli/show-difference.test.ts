@@ -198,7 +198,7 @@ describe('what a what-if changes', () => {
       kind: 'operation',
       indication: 'first-operation',
       standing: { maturity: 'newer', entries: [] },
-      reversibility: { possible: 'yes', changeTo: [], weightAfterKnown: false },
+      reversibility: { possible: 'yes', changeTo: [], weightAfterKnown: false, goneBefore: [] },
     } as const;
     const unknown = {
       'bmi-50-or-more': 'no',

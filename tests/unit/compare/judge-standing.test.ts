@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 
-import { judgeReversibility } from '../../../src/compare/judge-reversibility.ts';
+import { compareOptions } from '../../../src/compare/index.ts';
+import { findGone, judgeReversibility } from '../../../src/compare/judge-reversibility.ts';
 import { judgeStanding } from '../../../src/compare/judge-standing.ts';
-import { makeStanding, readShippedEvidence } from '../../helpers/compare-inputs.ts';
+import {
+  makeCase,
+  makeClinic,
+  makeStanding,
+  readShippedEvidence,
+  today,
+} from '../../helpers/compare-inputs.ts';
 
 const endorsed = makeStanding();
 const study = makeStanding({
@@ -106,6 +113,48 @@ describe('judgeReversibility', () => {
       possible: 'not-known',
       changeTo: [],
       weightAfterKnown: false,
+      goneBefore: [],
     });
+  });
+
+  it('finds what earlier operations took out for good, even where they were changed or undone since', () => {
+    const { reversibility } = readShippedEvidence();
+    const gone = (...operations: readonly string[]): readonly string[] =>
+      findGone(
+        operations.map((operation) => ({ operation })),
+        reversibility,
+      );
+    expect(gone('sleeve')).toEqual(['sleeve']);
+    expect(gone('duodenal-switch')).toEqual(['duodenal-switch']);
+    expect(gone('single-anastomosis-switch')).toEqual(['single-anastomosis-switch']);
+    expect(gone('band', 'sleeve', 'sleeve', 'bypass')).toEqual(['sleeve']);
+    expect(gone('bypass', 'one-anastomosis-bypass', 'band', 'plication', 'endoscopic-sleeve')).toEqual([]);
+    expect(gone()).toEqual([]);
+  });
+});
+
+describe('undoing a second operation', () => {
+  const goneOf = (operation: string, options: readonly string[]): readonly (readonly string[])[] => {
+    const health = { earlier_operations: [{ operation, status: 'converted' }] };
+    const decision = { asked: 'second-operation', options };
+    const evidence = readShippedEvidence();
+    const table = compareOptions({
+      case: makeCase({ health, decision }),
+      clinic: makeClinic(),
+      evidence,
+      date: today,
+    });
+    if (!table.ok) throw new Error('the comparison failed');
+    return table.value.options.map(({ reversibility }) => reversibility.goneBefore);
+  };
+
+  it('does not bring back what the first one took out, of whatever procedure comes after it', () => {
+    const options = ['bypass', 'duodenal-switch', 'endoscopic-sleeve', 'semaglutide', 'no-operation'];
+    expect(goneOf('sleeve', options)).toEqual([['sleeve'], ['sleeve'], ['sleeve'], [], []]);
+    expect(goneOf('single-anastomosis-switch', ['bypass'])).toEqual([['single-anastomosis-switch']]);
+  });
+
+  it('has nothing of that after an operation that took nothing out', () => {
+    expect(goneOf('band', ['bypass', 'sleeve'])).toEqual([[], []]);
   });
 });

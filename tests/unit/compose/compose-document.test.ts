@@ -143,7 +143,7 @@ describe('furniture', () => {
     const comparison = makeComparison(fiveOptions, { cautions: [practiceHit] });
     const tree = compose(comparison, { state: 'draft' });
     // Words not reviewed, profile not approved, no approval form for the plication, one practice caution.
-    expect(tree.furniture.tab).toBe('Draft. Not for signature. 4 points are open, see the last page.');
+    expect(tree.furniture.tab).toBe('Draft. Not for signature. 4 points are open, see the list at the end.');
     expect(tree.furniture.draftEdge).toBe('Draft');
     const last = blocksOfType(tree, 'topic').at(-1);
     expect(last?.question).toBe('What is still open?');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { viewClinician } from '../../../../src/compose/view/view-clinician.ts';
-import { makeCase } from '../../../helpers/compare-inputs.ts';
+import { makeCase, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import { fiveOptions, makeComparison } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 import { plain } from '../../../helpers/read-tables.ts';
@@ -66,6 +66,26 @@ describe('the facts of a case', () => {
     expect(text).toContain(
       'Earlier: Sleeve, converted; Stomach band, June 2009, removed, 108.0 kg before it, lowest 70.0 kg, trouble: slippage; Sleeve, in place, trouble: reflux; pancreatitis.',
     );
+  });
+});
+
+describe('an earlier operation that took something out', () => {
+  it('says so to clinicians, and one that did not says nothing', async () => {
+    const operations = [
+      { operation: 'band', status: 'removed' },
+      { operation: 'single-anastomosis-switch', status: 'in-place' },
+    ];
+    const file = makeCase({ decision: { options: fiveOptions }, health: { earlier_operations: operations } });
+    const { reversibility } = readShippedEvidence();
+    const said = async (tag: string): Promise<string> => {
+      const scene = await sceneFor(tag, { case: file });
+      const [line] = viewClinician({ ...scene, evidence: { ...scene.evidence, reversibility } }).background;
+      return plain(line?.markup ?? '');
+    };
+    expect(await said('en')).toContain(
+      'Earlier: Stomach band, removed; One-join switch, part of the stomach resected for good, in place.',
+    );
+    expect(await said('es')).toContain('resección definitiva de parte del estómago, en su lugar.');
   });
 });
 

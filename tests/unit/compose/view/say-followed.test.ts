@@ -35,7 +35,7 @@ describe('who was still measured', () => {
 
   it('never takes those who began for those who were measured', async () => {
     expect(await saidOf({ value: { ...weight, n: 180, n_is: 'start' } })).toBe(
-      'Sleeve: after 5 years it is not stated how many of the 180 people were still measured.',
+      'Sleeve: the study does not state how many of its 180 people were still measured after 5 years.',
     );
     expect(await saidOf({ value: { ...weight, n: 180 } })).toBe(
       'Sleeve: after 5 years 180 people were measured.',

@@ -23,6 +23,7 @@ import {
   realLocale,
   shareCell,
 } from '../../../helpers/compose-inputs.ts';
+import type { Row } from '../../../../src/compose/view/shared-shapes.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 const notes: { readonly [K in IndicationNote]: K } = {
@@ -72,6 +73,34 @@ describe('causes of cautions', () => {
   });
 });
 
+describe('cautions with a part of one cause', () => {
+  it('stand together, so that an illness is named once, and one without words stays by itself', async () => {
+    const hit = (options: readonly string[], ...triggers: readonly string[]): CautionHit => ({
+      ...practiceHit,
+      options,
+      triggers,
+    });
+    const cautions = [
+      hit(['sleeve'], 'condition:oesophagitis'),
+      hit(['bypass'], 'medicine:insulin'),
+      hit(['plication'], 'condition:reflux', 'condition:oesophagitis'),
+      hit(['semaglutide'], 'condition:reflux'),
+      hit(['bypass'], 'unknown:cause'),
+      hit(['sleeve'], 'unknown:cause', 'medicine:insulin'),
+    ];
+    const comparison = makeComparison(fiveOptions, { cautions });
+    const lines = viewHealth(await sceneFor('en', { comparison })).flatMap((callout) => callout.lines);
+    expect(lines.map(({ words }) => plain(words.markup).replace(/: .*/, '').trim())).toEqual([
+      'You have acid that rises into your food pipe (reflux). You have an inflamed food pipe. For a sleeve',
+      'For stomach folding',
+      'For semaglutide',
+      'You take insulin. For a gastric bypass',
+      'For a sleeve',
+      'For a gastric bypass',
+    ]);
+  });
+});
+
 describe('what an option asks', () => {
   it('marks a stay that comes from studies', async () => {
     const comparison = makeComparison(fiveOptions);
@@ -110,7 +139,7 @@ describe('undoing', () => {
   ] as const)('names of these only what is a choice: %s (%s, %j)', async (expected, possible, changeTo) => {
     const options = makeComparison(fiveOptions).options.map((option) => ({
       ...option,
-      reversibility: { possible, changeTo: [...changeTo], weightAfterKnown: false },
+      reversibility: { possible, changeTo: [...changeTo], weightAfterKnown: false, goneBefore: [] },
     }));
     const scene = await sceneFor('en', { comparison: makeComparison(fiveOptions, { options }) });
     const evidence = { ...scene.evidence, options: readShippedEvidence().options };
@@ -120,13 +149,48 @@ describe('undoing', () => {
   });
 });
 
+describe('undoing after an operation that took something out', () => {
+  const undoingAfter = async (goneBefore: readonly string[], tag = 'en'): Promise<readonly Row[]> => {
+    const comparison = makeComparison(fiveOptions);
+    const options = comparison.options.map((option) =>
+      option.code === 'bypass'
+        ? { ...option, reversibility: { ...option.reversibility, goneBefore } }
+        : option,
+    );
+    return viewUndo(await sceneFor(tag, { comparison: { ...comparison, options } }));
+  };
+
+  it('says in the first lines that this stays gone, and stands on the row of that operation', async () => {
+    const rows = await undoingAfter(['sleeve']);
+    const said = rows.map(({ lines }) => lines[0]?.words.markup ?? '');
+    const sentence = 'The part of your stomach that an earlier operation took out stays gone.';
+    expect(said.map((markup) => plain(markup).endsWith(sentence))).toEqual([
+      false,
+      true,
+      false,
+      false,
+      false,
+    ]);
+    expect(said[1]).toContain('undo:sleeve');
+    const [, spanish] = await undoingAfter(['sleeve'], 'es');
+    expect(plain(spanish?.lines[0]?.words.markup ?? '')).toMatch(/operación anterior no vuelve\.$/);
+  });
+
+  it('says nothing of it where nothing was taken out', async () => {
+    const rows = await undoingAfter([]);
+    expect(
+      rows.flatMap(({ lines }) => lines).filter(({ words }) => words.markup.includes('stays gone')),
+    ).toEqual([]);
+  });
+});
+
 describe('undoing for good', () => {
   it('says nothing of weight where nothing can be undone and nothing was measured', async () => {
     const comparison = makeComparison(fiveOptions);
     const undoing = async (possible: 'no' | 'partly', weightAfterKnown: boolean): Promise<string> => {
       const options = comparison.options.map((option) => ({
         ...option,
-        reversibility: { possible, changeTo: [], weightAfterKnown },
+        reversibility: { possible, changeTo: [], weightAfterKnown, goneBefore: [] },
       }));
       const [sleeve] = viewUndo(await sceneFor('en', { comparison: { ...comparison, options } }));
       return (sleeve?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
@@ -192,11 +256,13 @@ describe('the opinion', () => {
     expect(await against({ decision: studied })).toEqual(['It is still under study.']);
   });
 
-  it('counts against an option what was written against it, once', async () => {
-    const reason = { code: 'cannot-be-undone' };
-    const decision = { advised_against: [{ option: 'sleeve', reasons: [reason, reason] }] };
+  it('keeps what is advised against apart from what speaks against the leaning', async () => {
+    const decision = { advised_against: [{ option: 'bypass', reasons: [{ code: 'no-pain-medicine' }] }] };
     expect(await against({ decision, possible: 'no' })).toEqual(['It cannot be undone.']);
-    expect((await opinion({ decision })).advised).toEqual([]);
+    const { advised } = await opinion({ decision });
+    expect(advised.map(({ words }) => plain(words.markup))).toEqual([
+      expect.stringMatching(/^Dr\. A\. Example advises against a gastric bypass\. ./),
+    ]);
   });
 
   it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
@@ -320,7 +386,7 @@ describe('open points', () => {
       case: makeCase({ decision }),
     });
     expect(viewOpen(scene).map(({ markup }) => plain(markup))).toEqual([
-      'Una persona calificada todavía no ha revisado las palabras en este idioma: Español.',
+      'Una persona calificada todavía no ha revisado las palabras en este idioma: español.',
       expect.stringContaining('está en estudio y falta el formulario de aprobación.'),
       '1 texto de la clínica o de la persona no está en este idioma.',
       'En 1 estudio, una parte de la referencia no se ha confirmado.',
