@@ -8,7 +8,7 @@ import { describeProgram, placesIn } from './installation.ts';
 import type { Program } from './installation.ts';
 import { canonicalJson, sha256 } from './io/digest.ts';
 import type { Workspace } from './io/workspace.ts';
-import { listLanguages, openLocale } from './localize/index.ts';
+import { openLocales } from './localize/index.ts';
 import type { EvidenceBase } from './model/evidence.ts';
 import type { KnownCodes } from './model/known-codes.ts';
 import type { Locale } from './model/locale.ts';
@@ -64,15 +64,4 @@ function knownCodes(evidence: EvidenceBase, languages: readonly string[]): Known
     records: evidence.records.map(({ id }) => id),
     cautions: evidence.cautions.map(({ id }) => id),
   };
-}
-
-async function openLocales(
-  workspace: Workspace,
-  folder: string,
-): Promise<Result<ReadonlyMap<string, Locale>>> {
-  const tags = await listLanguages(workspace, folder);
-  const opened = await Promise.all(tags.map((tag) => openLocale(workspace, folder, tag)));
-  const locales = opened.flatMap((locale) => (locale.ok ? [locale.value] : []));
-  if (locales.length < opened.length) return failAll(opened);
-  return success(new Map(locales.map((locale) => [locale.tag, locale])));
 }

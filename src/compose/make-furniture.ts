@@ -1,5 +1,6 @@
 import type { ClinicProfile } from '../model/clinic.ts';
 import type { Furniture } from '../model/document.ts';
+import { plainWords } from '../model/plain-words.ts';
 import type { DocumentTemplate } from './load-templates.ts';
 import type { Scene } from './view/scene.ts';
 
@@ -30,9 +31,19 @@ export function makeFurniture(scene: Scene, template: DocumentTemplate, openPoin
     ...(scene.state === 'final'
       ? {}
       : { tab: words.plain(`common.furniture.tab_${scene.state}`, { count: openPoints }) }),
-    ...(scene.state === 'draft' ? { draftEdge: words.plain('common.furniture.draft_edge') } : {}),
+    ...(scene.state === 'draft' ? { draftEdges: draftEdges(scene) } : {}),
     continued: words.plain('common.furniture.continued'),
   };
+}
+
+/** A draft says so to its reader, and in English to whoever hands it out. */
+function draftEdges({ words, otherLocales = [] }: Scene): readonly [string, string] {
+  const own = words.plain('common.furniture.draft_edge');
+  const english = otherLocales.find(({ tag }) => tag === 'en');
+  return [
+    own,
+    english === undefined ? own : plainWords(english.translator.text('common.furniture.draft_edge')),
+  ];
 }
 
 function otherPhones(clinic: ClinicProfile): readonly string[] {

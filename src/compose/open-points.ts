@@ -5,11 +5,12 @@ import { writtenTexts } from '../model/protocol-of.ts';
 import { isPastReview } from '../model/review.ts';
 import type { LocalText } from '../model/scalars.ts';
 import { knownCells } from './view/cells-shown.ts';
+import { stateOfWords } from '../model/words-review.ts';
 import type { SceneInput } from './view/scene.ts';
 
 /** What stands between a packet and a final one. */
 export type OpenPoint =
-  | { readonly code: 'words' | 'profile' | 'past_review' }
+  | { readonly code: 'words' | 'words_changed' | 'profile' | 'past_review' }
   | { readonly code: 'study_form'; readonly option: string }
   | {
       readonly code: 'free_text' | 'practice' | 'citations' | 'aftercare' | 'past_reading';
@@ -23,7 +24,7 @@ export type OpenInput = Omit<SceneInput, 'state' | 'documentId' | 'readings' | '
 export function findOpenPoints(input: OpenInput): readonly OpenPoint[] {
   const { locale, clinic, evidence, date } = input;
   return [
-    ...(locale.reviewed === null ? [{ code: 'words' } as const] : []),
+    ...unreadWords(input),
     ...(clinic.approved === null ? [{ code: 'profile' } as const] : []),
     ...studyForms(input),
     ...counted('free_text', freeTexts(input).filter((text) => text[locale.tag] === undefined).length),
@@ -39,6 +40,13 @@ type Counted = Extract<OpenPoint, { readonly count: number }>['code'];
 
 function counted(code: Counted, count: number): readonly OpenPoint[] {
   return count === 0 ? [] : [{ code, count }];
+}
+
+/** Words that no qualified person has read as they are now, by the clinic's ledger. */
+function unreadWords({ locale, clinic, case: asked }: OpenInput): readonly OpenPoint[] {
+  const { state } = stateOfWords(locale, clinic.reviewed, documentsOf(asked));
+  if (state === 'reviewed') return [];
+  return [{ code: state === 'changed' ? 'words_changed' : 'words' }];
 }
 
 /** Options under study without the approval form of the clinic. */

@@ -14,20 +14,20 @@ export const shownKeys = keySet(
   'lowest_weight trouble status asked options option code chosen next_visit operation_date stages surgeon',
   'needed language jurisdiction day out_of_hours emergency paper units id pronoun outcome days',
   'events from to approval contact form record phone weekdays closed from_day to_day after with way every',
-  'until about for supplement dose times_a_day tests at before fever pulse today at_visit urgency',
+  'scope digest until about for supplement dose times_a_day tests at before fever pulse today at_visit urgency',
 );
 
 /** Keys that only hold other keys; words directly after them are masked. */
 export const groupKeys = keySet(
   'patient health pregnancy earlier_operations decision matters_most leaning reasons advised_against',
-  'plan interpreter clinic phones surgeons results protocol prefer second_opinion approved',
+  'plan interpreter clinic phones surgeons results protocol prefer second_opinion approved reviewed',
   'stay time_off visits for_life under_study cautions visiting same_as diet follow_up lifting driving work walking',
   'wound medicines_after supplements blood_tests advice warnings call language_notice',
 );
 
 /** Keys whose value says who the person is or is in free words. Shown themselves; their values never. */
 export const maskedKeys = keySet(
-  'name born text address oversight reason by what product how other who hours',
+  'name born text address oversight reason by what product how other who hours role qualification',
 );
 
 /** Keys so short that a broken word could end in them (the n of born): shown only after another key on their line. */

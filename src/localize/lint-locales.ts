@@ -1,11 +1,8 @@
 import { comparePositions } from '../diagnostics/compare-positions.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
-import { listLanguages, readLocale } from './read-locale.ts';
+import { baseTag, listLanguages, readLocale } from './read-locale.ts';
 import { wordsRules } from './rules/index.ts';
-
-/** The language that the others are translated from. */
-const baseTag = 'en';
 
 /** Everything wrong with the words of a folder of languages, in order of file and line. */
 export async function lintLocales(workspace: Workspace, folder: string): Promise<readonly Diagnostic[]> {

@@ -14,6 +14,9 @@ export interface LocaleFiles {
   readonly texts: readonly (readonly [name: string, text: string])[];
 }
 
+/** The language that the others are translated from. */
+export const baseTag = 'en';
+
 const settingsFile = 'locale.yaml';
 const glossaryFile = 'glossary.yaml';
 

@@ -15,6 +15,7 @@ import {
   ReferenceSchema,
   wordsSchema,
 } from './scalars.ts';
+import { WordsReviewSchema } from './words-review.ts';
 
 const ClinicResultSchema = z
   .strictObject({
@@ -107,6 +108,10 @@ export const ClinicProfileSchema = z
       .record(CautionIdSchema, z.enum(['confirmed', 'struck']))
       .default({})
       .describe('Caution id: confirmed or struck by this clinic'),
+    reviewed: z
+      .array(WordsReviewSchema)
+      .default([])
+      .describe('Who read the words of which language; without it every packet in it is a draft'),
     approved: z
       .strictObject({
         by: nameSchema(60).describe('Name'),

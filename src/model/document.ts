@@ -206,8 +206,8 @@ export interface Furniture {
   /** More numbers that the clinic gives: wherever one stands in a page, it can be dialled. */
   readonly otherPhones?: readonly string[];
   readonly tab?: string;
-  /** Set for a draft: the word for the edges. */
-  readonly draftEdge?: string;
+  /** Set for a draft: the words for its two edges, that of the reader and that of the clinic's staff. */
+  readonly draftEdges?: readonly [string, string];
   /** Suffix of a heading repeated on the next page, for example "continued". */
   readonly continued: string;
 }

@@ -2,7 +2,6 @@ import { z } from 'zod';
 
 import { weekdays } from './calendar-day.ts';
 import { OwnNamesSchema } from './own-names.ts';
-import { IsoDateSchema } from './scalars.ts';
 
 const words = z.array(z.string().min(1)).default([]);
 
@@ -55,10 +54,7 @@ export const LocaleSettingsSchema = z
       .describe('How this language says that something is done to somebody; null: not checked'),
     reader_words: words.describe('Words with which a text speaks to its reader: you, your'),
     sentence_words: z.int().min(10).max(60).describe('Longer patient sentences draw a warning'),
-    reviewed: z
-      .strictObject({ by: z.string().min(1), on: IsoDateSchema })
-      .nullable()
-      .describe('Who read every word, and when; null if nobody has'),
+    reviewed: z.null().optional(),
   })
   .describe('Settings of one language');
 

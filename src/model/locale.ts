@@ -1,5 +1,6 @@
 import type { Weekday } from './calendar-day.ts';
 import type { GlossaryTerm } from './glossary.ts';
+import type { ReviewScope } from './review-scope.ts';
 
 /** Words of one language. A missing key or variable is a diagnostic, never a silent gap. */
 export interface Translator {
@@ -78,5 +79,6 @@ export interface Locale {
   readonly commonWords: readonly string[];
   /** sha256 over the locale's files. */
   readonly digest: string;
-  readonly reviewed: { readonly by: string; readonly on: string } | null;
+  /** sha256 over the words that documents print, each with the text that it was translated from. */
+  readonly wordsDigest: (scope: ReviewScope) => string;
 }

@@ -6,7 +6,7 @@ import { short } from '../pictures/draw-path.ts';
 import { palette } from './theme.ts';
 import type { Theme } from './theme.ts';
 
-/** The edges of a draft: slanting lines in runs, the word in the gaps, beside the text and never across it. */
+/** The edges of a draft: slanting lines in runs, a word in the gaps, beside the text and never across it. */
 const edge = { inset: 20, width: 14, top: 25, run: 150, gap: 100, pitch: 9, stroke: 1.1 } as const;
 
 /** Runs of slanting lines down one edge of a page, and the middles of the gaps between them. */
@@ -25,17 +25,18 @@ export function edgeRuns(pageHeight: number): { readonly lines: string; readonly
 
 interface EdgesProps {
   readonly theme: Theme;
-  readonly word: string;
+  /** Of the left edge and of the right. */
+  readonly words: readonly [string, string];
   readonly page: { readonly width: number; readonly height: number };
 }
 
 /** Both edges of a page of a draft. */
-export function DraftEdges({ theme, word, page }: EdgesProps): ReactElement {
-  const places = [edge.inset, page.width - edge.inset - edge.width];
+export function DraftEdges({ theme, words, page }: EdgesProps): ReactElement {
+  const places = [edge.inset, page.width - edge.inset - edge.width] as const;
   return (
     <>
-      {places.map((left) => (
-        <Edge key={left} theme={theme} word={word} height={page.height} left={left} />
+      {places.map((left, side) => (
+        <Edge key={left} theme={theme} word={words[side] ?? words[0]} height={page.height} left={left} />
       ))}
     </>
   );

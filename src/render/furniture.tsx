@@ -155,7 +155,7 @@ function Footer({ tree, theme, geometry, frame, page, pages }: FurnitureProps): 
 export function pageFurniture(tree: DocumentTree, page: number, pages: number): ReactElement {
   const theme = themeOf(tree);
   const geometry = pageGeometry(tree);
-  const { tab, draftEdge, headerOnFirstPage } = tree.furniture;
+  const { tab, draftEdges, headerOnFirstPage } = tree.furniture;
   const frame = measureFurniture(tree);
   const props: FurnitureProps = { tree, theme, geometry, frame, page, pages };
   const { width, height } = geometry;
@@ -164,7 +164,7 @@ export function pageFurniture(tree: DocumentTree, page: number, pages: number): 
       {tab === undefined ? null : <Tab theme={theme} geometry={geometry} text={tab} />}
       {page > 1 || headerOnFirstPage ? <Header {...props} /> : null}
       <Footer {...props} />
-      {draftEdge === undefined ? null : <DraftEdges theme={theme} word={draftEdge} page={geometry} />}
+      {draftEdges === undefined ? null : <DraftEdges theme={theme} words={draftEdges} page={geometry} />}
     </View>
   );
 }

@@ -26,14 +26,14 @@ export interface PagePlace {
  * the renderer's own affair. A piece that is not at the end is taken from where it stands last.
  */
 export function takeFurniture(text: string, tree: DocumentTree, place: PagePlace): PageReading {
-  const edge = comparisonFor(tree)(tree.furniture.draftEdge ?? '');
+  const edges = (tree.furniture.draftEdges ?? []).map(comparisonFor(tree));
   const waiting = piecesOf(tree, place);
-  let left = withoutEnding(text, edge);
+  let left = withoutEndings(text, edges);
   for (;;) {
     const index = waiting.findIndex((piece) => left.endsWith(piece.compact));
     const [piece] = index < 0 ? [] : waiting.splice(index, 1);
     if (piece === undefined) break;
-    left = withoutEnding(left.slice(0, left.length - piece.compact.length), edge);
+    left = withoutEndings(left.slice(0, left.length - piece.compact.length), edges);
   }
   const absent: FurniturePart[] = [];
   for (const { part, compact } of waiting) {
@@ -44,11 +44,10 @@ export function takeFurniture(text: string, tree: DocumentTree, place: PagePlace
   return { body: left, absent };
 }
 
-/** The word on a draft's edges stands there as often as the page is high. */
-function withoutEnding(text: string, ending: string): string {
-  let left = text;
-  while (ending !== '' && left.endsWith(ending)) left = left.slice(0, -ending.length);
-  return left;
+/** The words on a draft's edges stand there as often as the page is high. */
+function withoutEndings(text: string, endings: readonly string[]): string {
+  const ending = endings.find((each) => each !== '' && text.endsWith(each));
+  return ending === undefined ? text : withoutEndings(text.slice(0, -ending.length), endings);
 }
 
 /** Longest first, so that a piece that ends like a longer one is not taken for it. */

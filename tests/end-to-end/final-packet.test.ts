@@ -6,6 +6,7 @@ import type { OpenCase, Prepared } from '../../src/index.ts';
 import { makePacket } from '../../src/index.ts';
 import { readBack } from '../../src/verify/read-back.ts';
 import { consentAbout } from '../helpers/consent-cases.ts';
+import { reviewOf } from '../helpers/words-review.ts';
 import { demand, makeExample, openExample } from '../helpers/example-packets.ts';
 
 // A packet is final when nothing is missing: it carries no mark of a draft, and its fields may be signed.
@@ -24,8 +25,7 @@ async function complete(example = reference, change = (text: string) => text): P
   const { prepared, open } = await openExample(example, (text) =>
     change(text.replace('example: true\n', '')),
   );
-  const reviewed = { by: 'M. Example', on: '2026-10-01' };
-  const locales = new Map([...prepared.locales].map(([tag, locale]) => [tag, { ...locale, reviewed }]));
+  const reviewed = [...prepared.locales.values()].map((locale) => reviewOf(locale));
   const studies = new Map(
     [...prepared.evidence.studies].map(([id, study]) => {
       const { citation_unseen: unseen, ...confirmed } = study;
@@ -34,8 +34,11 @@ async function complete(example = reference, change = (text: string) => text): P
   );
   const cautions = Object.fromEntries(open.comparison.cautions.map(({ id }) => [id, 'confirmed' as const]));
   return {
-    prepared: { ...prepared, locales, evidence: { ...prepared.evidence, studies } },
-    open: { ...open, clinic: { ...open.clinic, cautions, approved: { by: 'M. Example', on: '2026-10-01' } } },
+    prepared: { ...prepared, evidence: { ...prepared.evidence, studies } },
+    open: {
+      ...open,
+      clinic: { ...open.clinic, cautions, reviewed, approved: { by: 'M. Example', on: '2026-10-01' } },
+    },
   };
 }
 
@@ -67,11 +70,13 @@ describe('a packet to which nothing is missing', () => {
   it.each<[string, (given: Setting) => Setting]>([
     [
       'words that nobody has reviewed',
+      ({ prepared, open }) => ({ prepared, open: { ...open, clinic: { ...open.clinic, reviewed: [] } } }),
+    ],
+    [
+      'words that changed after somebody had reviewed them',
       ({ prepared, open }) => {
-        const locales = [...prepared.locales].map(
-          ([tag, locale]) => [tag, { ...locale, reviewed: null }] as const,
-        );
-        return { prepared: { ...prepared, locales: new Map(locales) }, open };
+        const reviewed = open.clinic.reviewed.map((review) => ({ ...review, digest: '0'.repeat(64) }));
+        return { prepared, open: { ...open, clinic: { ...open.clinic, reviewed } } };
       },
     ],
     [

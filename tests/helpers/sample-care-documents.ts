@@ -155,7 +155,10 @@ const tree = (title: string, blocks: readonly Block[], draft = false): DocumentT
     headerOnFirstPage: true,
     header: { start: 'Teodora Lindqvist-Abara', end: `${title} · 14 January 2027` },
     ...(draft
-      ? { tab: 'Draft. Not for signature. 2 points are open, see the list at the end.', draftEdge: 'Draft' }
+      ? {
+          tab: 'Draft. Not for signature. 2 points are open, see the list at the end.',
+          draftEdges: ['Draft', 'Draft'],
+        }
       : {}),
   }),
   blocks,

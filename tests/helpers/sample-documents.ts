@@ -608,7 +608,7 @@ export const questionsTree: DocumentTree = {
     headerOnFirstPage: true,
     header: { start: 'Teodora Lindqvist-Abara', end: 'My questions · 10 December 2026' },
     tab: 'Draft. Not for signature. 2 points are open, see the list at the end.',
-    draftEdge: 'Draft',
+    draftEdges: ['Entwurf', 'Draft'],
   }),
   blocks: [
     { type: 'heading', level: 1, text: 'Questions to take to my visit', origin },

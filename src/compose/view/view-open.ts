@@ -16,6 +16,7 @@ function sayPoint({ words, format, locale }: Scene, point: OpenPoint): Markup {
   const key = `common.open.${point.code}`;
   if (point.code === 'study_form')
     return words.say(key, { option: words.plain(`options.${point.option}.name`) });
-  if (point.code === 'words') return words.say(key, { language: format.languageName(locale.tag) });
+  if (point.code === 'words' || point.code === 'words_changed')
+    return words.say(key, { language: format.languageName(locale.tag) });
   return 'count' in point ? words.say(key, { count: point.count }) : words.say(key);
 }

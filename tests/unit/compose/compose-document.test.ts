@@ -115,7 +115,7 @@ describe('furniture', () => {
     expect(furniture.footer.call).toContain('911');
     expect(furniture.footer.id).toBe('T-1-C · next check November 2027');
     expect(furniture.footer.page).toBe('Page {page} of {pages}');
-    expect(furniture).not.toHaveProperty('draftEdge');
+    expect(furniture).not.toHaveProperty('draftEdges');
   });
 
   it('names every other number that the clinic gives, once, so that it can be dialled', () => {
@@ -144,7 +144,7 @@ describe('furniture', () => {
     const tree = compose(comparison, { state: 'draft' });
     // Words not reviewed, profile not approved, no approval form for the plication, one practice caution.
     expect(tree.furniture.tab).toBe('Draft. Not for signature. 4 points are open, see the list at the end.');
-    expect(tree.furniture.draftEdge).toBe('Draft');
+    expect(tree.furniture.draftEdges).toEqual(['Draft', 'Draft']);
     const last = blocksOfType(tree, 'topic').at(-1);
     expect(last?.question).toBe('What is still open?');
     expect(textOf({ ...tree, blocks: last === undefined ? [] : [last] })).toContain(

@@ -18,7 +18,6 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   passive: null,
   reader_words: [],
   sentence_words: 24,
-  reviewed: null,
 });
 const english = makeFormatter(settings('en-US'));
 

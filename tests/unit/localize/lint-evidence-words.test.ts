@@ -13,7 +13,6 @@ units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
 common_words: [the, and, of, your, with]
 misleading: {never: [rare], only_with_count: [common]}
 sentence_words: 12
-reviewed: null
 `;
 const sleeve =
   'name: a\n  in_text: a\n  trade: a\n  choice: a\n  undo: a\n  weight_after: a\n  unknown: a\n  for_life: a\n';

@@ -13,7 +13,6 @@ units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
 common_words: [${words}]
 misleading: {never: [rare, '1 in #'], only_with_count: [common]}
 sentence_words: 12
-reviewed: null
 `;
 const english = `greeting: Hello {{name}}
 stay:

@@ -57,7 +57,7 @@ describe('what stands around the body of a page', () => {
   it('is painted in the order that the read-back gate expects, the words of a draft last', () => {
     for (const tree of sampleTrees) {
       const texts = furnitureTexts(tree, 2, 9).join('').replace(/\s/g, '');
-      const edges = (tree.furniture.draftEdge ?? '').repeat(6);
+      const edges = (tree.furniture.draftEdges ?? []).map((word) => word.repeat(3)).join('');
       expect(printed(tree, 2, 9)).toBe(texts + edges);
     }
   });

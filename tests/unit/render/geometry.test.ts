@@ -63,7 +63,7 @@ describe('the body of a page, in either edition and on either paper', () => {
     'as they usually are': {},
     'with a long name': { header: { start: name, end: `${header.end}, ${header.end}` } },
     'with many numbers to call': { footer: { ...footer, call: call.trim() } },
-    'of a draft': { draftEdge: 'Draft' },
+    'of a draft': { draftEdges: ['Draft', 'Draft'] },
   };
   const trees = Object.entries(long).flatMap(([what, changes]) =>
     ([{}, { edition: 'large-print' }] as const).flatMap((edition) =>

@@ -113,7 +113,7 @@ function locale(
     },
     commonWords,
     digest: '',
-    reviewed: null,
+    wordsDigest: () => '',
   };
 }
 

@@ -24,6 +24,7 @@ import {
   shareCell,
 } from '../../../helpers/compose-inputs.ts';
 import type { Row } from '../../../../src/compose/view/shared-shapes.ts';
+import { reviewOf } from '../../../helpers/words-review.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 const notes: { readonly [K in IndicationNote]: K } = {
@@ -360,8 +361,14 @@ describe('open points', () => {
         plication: { oversight: { en: 'The Board' }, approval: 'S-1', contact: '555 0163', form: 'form.pdf' },
       },
     };
-    const locale = { ...(await realLocale('en')), reviewed: { by: 'M. Example', on: '2026-10-01' } };
-    expect(viewOpen(await sceneFor('en', { clinic, locale }))).toEqual([]);
+    const locale = await realLocale('en');
+    const reviewed = [reviewOf(locale)];
+    expect(viewOpen(await sceneFor('en', { clinic: { ...clinic, reviewed }, locale }))).toEqual([]);
+    const changed = [{ ...reviewOf(locale), digest: '0'.repeat(64) }];
+    const [point] = viewOpen(await sceneFor('en', { clinic: { ...clinic, reviewed: changed }, locale }));
+    expect(point?.markup).toBe(
+      'The words in English were changed after a qualified person had checked them.',
+    );
   });
 
   it('count texts that are absent in this language, incomplete references and a review that is due', async () => {

@@ -45,7 +45,7 @@ describe('the printed text of every type of block', () => {
       const own = compactFor(tree);
       const bodies = pages.flatMap((place, at) => {
         if (place.document !== index) return [];
-        const edge = own(tree.furniture.draftEdge ?? '').repeat(6);
+        const edge = (tree.furniture.draftEdges ?? []).map((word) => own(word).repeat(3)).join('');
         const tail = own(furnitureTexts(tree, place.page, place.pages).join('')) + edge;
         const text = own(texts[at] ?? '');
         expect(text.endsWith(tail)).toBe(true);

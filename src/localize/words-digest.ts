@@ -1,0 +1,62 @@
+import { createHash } from 'node:crypto';
+
+import { isInScope } from '../model/review-scope.ts';
+import type { ReviewScope } from '../model/review-scope.ts';
+import type { Words } from './words.ts';
+
+/** A text as a reviewer judges it: beside the one that it was translated from. */
+export interface WordPair {
+  readonly key: string;
+  readonly source: string;
+  readonly text: string;
+}
+
+/** Every text that pages may print, with its source; what a locale prints by its settings is there too. Sorted by key. */
+export function wordPairs(words: Words, base: Words): readonly WordPair[] {
+  const own = textsOf(words);
+  const sources = textsOf(base);
+  return [...own]
+    .map(([key, text]) => ({ key, text, source: sourceOf(key, sources) }))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
+}
+
+/** A plural form that the base language has not comes from its form `other`. */
+function sourceOf(key: string, sources: ReadonlyMap<string, string>): string {
+  const other = key.replace(/_(?:zero|one|two|few|many|other)$/, '_other');
+  return sources.get(key) ?? sources.get(other) ?? '';
+}
+
+function textsOf({ entries, settings }: Words): ReadonlyMap<string, string> {
+  const { own_names: names, range_word: range, units, format } = settings;
+  const printed = {
+    range_word: range,
+    format,
+    ...units,
+    ...(names !== null && { names: JSON.stringify(names) }),
+  };
+  return new Map([
+    ...[...entries.values()].map(({ key, text }) => [key, text] as const),
+    ...Object.entries(printed).map(([key, text]) => [`locale.${key}`, text] as const),
+  ]);
+}
+
+/** Digest of every text with its source, by key. */
+export function digestsOf(words: Words, base: Words): ReadonlyMap<string, string> {
+  return new Map(wordPairs(words, base).map((pair) => [pair.key, digestOfPair(pair)]));
+}
+
+const hex = (content: string): string => createHash('sha256').update(content).digest('hex');
+
+/** 16 hex digits for a text and its source. */
+function digestOfPair({ source, text }: Omit<WordPair, 'key'>): string {
+  return hex(JSON.stringify([source, text])).slice(0, 16);
+}
+
+/** sha256 over the words of a scope, key by key, so that a list of their digests can be checked against it. */
+export function digestOfScope(digests: ReadonlyMap<string, string>, scope: ReviewScope): string {
+  const lines = [...digests]
+    .filter(([key]) => isInScope(key, scope))
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([key, digest]) => `${key} ${digest}\n`);
+  return hex(lines.join(''));
+}
