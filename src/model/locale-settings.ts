@@ -54,7 +54,6 @@ export const LocaleSettingsSchema = z
       .describe('How this language says that something is done to somebody; null: not checked'),
     reader_words: words.describe('Words with which a text speaks to its reader: you, your'),
     sentence_words: z.int().min(10).max(60).describe('Longer patient sentences draw a warning'),
-    reviewed: z.null().optional(),
   })
   .describe('Settings of one language');
 
