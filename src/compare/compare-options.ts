@@ -9,6 +9,7 @@ import { describeOption } from './describe-option.ts';
 import type { OptionDesk } from './describe-option.ts';
 import { describeSubject } from './describe-person.ts';
 import { findConflicts } from './find-conflicts.ts';
+import { findFurtherHarms } from './find-further-harms.ts';
 import { findGone, judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
@@ -43,10 +44,12 @@ export function compareOptions(input: CompareInput): Result<ComparisonTable> {
   if (unknown.length > 0) return failure(unknown);
   const desks = described.filter((desk) => desk !== undefined);
   const options = desks.map((desk) => ({ desk, column: describeColumn(desk, input) }));
+  const topics = tabulateTopics(desks, subject, evidence.topics);
   const parts = {
     options: options.map(({ column }) => column),
     weight: tabulateWeight(desks),
-    topics: tabulateTopics(desks, subject, evidence.topics),
+    topics,
+    furtherHarms: findFurtherHarms({ case: given, desks, topics }, evidence.topics),
   };
   const cautions = triggerCautions(evidence.cautions, { health: given.health, subject, desks, clinic });
   const table: ComparisonTable = {

@@ -19,6 +19,7 @@ const itemised: readonly string[] = [
   'options',
   'weight',
   'topics',
+  'furtherHarms',
   'cautions',
   'conflicts',
   'mortalityScore',

@@ -4,7 +4,7 @@ import type { Cell, ComparisonTable } from '../model/comparison.ts';
 import { isPrintable } from '../model/evidence.ts';
 import type { EvidenceBase } from '../model/evidence.ts';
 
-type Cells = Pick<ComparisonTable, 'options' | 'weight' | 'topics'>;
+type Cells = Pick<ComparisonTable, 'options' | 'weight' | 'topics' | 'furtherHarms'>;
 
 /** Every cell of a table, whatever its topic. */
 export function listCells(table: Cells): readonly Cell[] {
@@ -13,7 +13,11 @@ export function listCells(table: Cells): readonly Cell[] {
     ...table.weight.over,
     ...table.topics.flatMap(({ picture, rows: own }) => (picture === null ? own : [picture, ...own])),
   ];
-  return [...table.options.map(({ stay }) => stay), ...rows.flatMap(({ cells }) => cells)];
+  return [
+    ...table.options.map(({ stay }) => stay),
+    ...rows.flatMap(({ cells }) => cells),
+    ...table.furtherHarms,
+  ];
 }
 
 /** Ids of all records that stand behind a printed figure, sorted, each once. */

@@ -96,4 +96,9 @@ export const inputCodes = {
     when: 'the clinic profile lacks something that this case would print',
     todo: 'Add it to the clinic profile.',
   },
+  CLINIC_SIGN_LATE: {
+    stage: 'case',
+    when: 'the clinic profile leaves a sign for the next visit that may not wait in this person',
+    todo: 'Write it under today or now, or leave it if the clinic has decided so.',
+  },
 } as const satisfies Record<string, CodeEntry>;

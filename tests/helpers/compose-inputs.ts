@@ -306,6 +306,7 @@ export function makeComparison(
     options: options.map(columnOf),
     weight: { mainMonths: 60, main, over: [oneYear, main], courses: [course] },
     topics,
+    furtherHarms: [],
     cautions: [],
     conflicts: [],
     mortalityScore: null,

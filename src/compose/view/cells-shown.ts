@@ -6,11 +6,19 @@ export interface ShownCell<C extends Cell = Cell> {
   readonly denominator: 100 | 1000;
 }
 
-/** Every cell that a patient page may show, each once: weights, then topics in their order, then stays. */
+/**
+ * Every cell that a patient page may show, each once: weights, then topics in their order, what only the record of the
+ * talk says, then stays.
+ */
 export function cellsShown(comparison: ComparisonTable): readonly ShownCell[] {
   const weights = [comparison.weight.main, ...comparison.weight.over].flatMap(({ cells }) => cells);
   const stays = comparison.options.map((option) => option.stay);
-  const all = [...outOf(weights, 100), ...topicCells(comparison), ...outOf(stays, 100)];
+  const all = [
+    ...outOf(weights, 100),
+    ...topicCells(comparison),
+    ...outOf(comparison.furtherHarms, 1000),
+    ...outOf(stays, 100),
+  ];
   const ids = all.map(({ cell }) => cell.id);
   return all.filter(({ cell }, index) => ids.indexOf(cell.id) === index);
 }

@@ -8,7 +8,7 @@ import type { Scene } from './scene.ts';
 
 type Shown = ShownCell<KnownCell>;
 
-/** The figure as exact as it is known: "39.5/1,000", "0 of 212", "99.5 kg", "3.1 d". */
+/** The figure to one decimal place, as its interval beside it: "39.5/1,000", "0 of 212", "99.5 kg", "3.1 d". */
 export function exactValue(scene: Scene, { cell, denominator }: Shown): string {
   const { format, words } = scene;
   if (isWeight(cell)) return exactWeight(scene, cell.value);
@@ -17,8 +17,7 @@ export function exactValue(scene: Scene, { cell, denominator }: Shown): string {
   const { zero, value } = cell.value;
   if (zero !== undefined)
     return words.plain('common.share.counted', { events: '0', n: format.number(zero.n) });
-  const number = format.number(value * denominator, value * denominator < 10 ? 2 : 1);
-  return `${number}${perOf(scene, { cell, denominator })}`;
+  return `${format.number(value * denominator, 1)}${perOf(scene, { cell, denominator })}`;
 }
 
 /** What follows the number of a share: "/1,000"; nothing after other figures. */

@@ -31,7 +31,13 @@ interface Share {
 function shareOf({ events, n, percent }: Share, scene: Told): string | null {
   const { format } = scene;
   if (events !== undefined && n !== undefined) return `${format.number(events)}/${format.number(n)}`;
-  return percent === undefined ? null : withUnit(scene, percent, '%');
+  return percent === undefined ? null : withUnit(scene, shortShare(percent), '%');
+}
+
+/** A percent of people to one decimal place, but never so short that a share becomes none. */
+function shortShare(percent: number): number {
+  const short = Number(percent.toFixed(1));
+  return short === 0 ? percent : short;
 }
 
 /** "3.09 d", "22.5%": as many decimals as the figure has, two at most; the unit in the words of the language. */

@@ -75,13 +75,18 @@ export function mainHarmLine(scene: Scene, option: NamedOption): Markup | null {
   return linesOf(scene, cells)[0] ?? null;
 }
 
-/** Each once: a figure that a picture draws may stand in the table too. */
+/**
+ * Each once: a figure that a picture draws may stand in the table too. What no topic has room for comes last, and in
+ * place of a cell that knows no figure at the time of its topic.
+ */
 function cellsOf({ comparison }: Scene, option: NamedOption): readonly Cell[] {
+  const further = comparison.furtherHarms.filter((cell) => cell.option === option.code);
+  const known = new Set(further.map(({ outcome }) => outcome));
   const cells = topicCells(comparison)
     .map(({ cell }) => cell)
-    .filter((cell) => cell.option === option.code);
+    .filter((cell) => cell.option === option.code && (cell.state === 'known' || !known.has(cell.outcome)));
   const ids = cells.map(({ id }) => id);
-  return cells.filter(({ id }, index) => ids.indexOf(id) === index);
+  return [...cells.filter(({ id }, index) => ids.indexOf(id) === index), ...further];
 }
 
 function groupsOf({ evidence }: Scene, { outcome }: Cell): readonly string[] {

@@ -7,6 +7,7 @@ import { listWords } from '../describe-value.ts';
 import type { Finding, Path } from '../finding.ts';
 import { fieldsOfRole } from '../read-fields.ts';
 import { walkSchema } from '../walk-schema.ts';
+import { checkLateSigns } from './check-late-signs.ts';
 import { findMissing } from './check-words.ts';
 
 interface Both {
@@ -23,6 +24,7 @@ export function checkClinicForCase(both: Both): Finding[] {
     ...checkProtocol(both),
     ...checkForms(both),
     ...checkNotice(both),
+    ...checkLateSigns(both.case, both.clinic),
     ...checkLanguages(both),
   ];
 }

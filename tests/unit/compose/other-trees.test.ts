@@ -328,7 +328,7 @@ describe('the clinician sheet', () => {
       ['≤ 30 d', '24.0/1,000', '–', '1,000', 'cohort 2020', 'size'],
       ['≤ 30 d', '37.0/1,000', '–', '1,000', 'cohort 2020', 'size, 1'],
       ['≤ 30 d', '0 of 212', 'up to 17.2', '212', 'cohort 2020', 'size'],
-      ['≤ 30 d', '0.60/1,000', '–', '10,000', 'cohort 2020', 'size'],
+      ['≤ 30 d', '0.6/1,000', '–', '10,000', 'cohort 2020', 'size'],
     ]);
     const text = loose(textOf(compose('clinician-sheet', makeComparison(fiveOptions))));
     expect(text).toContain('Sleeve. serious problem ≤ 30 d 18.0 to 31.0/1,000 (study-b).');

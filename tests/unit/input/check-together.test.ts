@@ -135,3 +135,41 @@ describe('a case together with the clinic profile', () => {
     expect(said(broken)).toEqual(['error CASE_UNKNOWN_CODE case.yaml:19 plan.surgeon']);
   });
 });
+
+describe('low blood sugar that the profile leaves for the next visit', () => {
+  const found = (health: string, signs: string, documents = 'warning-signs'): string[] => {
+    const asked = replaceIn(sampleCase, '[comparison]', `[${documents}]`)
+      .replace('  conditions: [reflux]\n  medicines: [metformin]\n', health)
+      .replace('options: [sleeve,', 'chosen: sleeve\n  options: [sleeve,')
+      .replace('surgeon: tamsin', 'surgeon: tamsin, operation_date: 2026-12-14');
+    const clinic = replaceIn(
+      sampleClinic,
+      'second_opinion:',
+      `  warnings: {sleeve: {${signs}}}\nsecond_opinion:`,
+    );
+    return said(pair(asked, clinic)).filter((one) => one.includes('CLINIC_SIGN_LATE'));
+  };
+  const healthOf = (medicine: string, condition = 'type-2-diabetes'): string =>
+    `  conditions: [${condition}]\n  medicines: [${medicine}]\n`;
+  const late = 'at_visit: [{code: hair-loss}, {code: low-sugar}]';
+  const warned = ['warning CLINIC_SIGN_LATE clinic.yaml:18 protocol.warnings.sleeve.at_visit[1]'];
+
+  it.each(['insulin', 'sulfonylurea'])('is a warning for a person who takes %s', (medicine) => {
+    expect(found(healthOf(medicine), late)).toEqual(warned);
+    expect(found(healthOf(medicine), `${late}, today: [{code: vomiting}]`)).toEqual(warned);
+  });
+
+  it('is none for others, nor where no page of warning signs is asked for', () => {
+    expect(found(healthOf('metformin'), late)).toEqual([]);
+    expect(found(healthOf('insulin'), late, 'vitamins')).toEqual([]);
+    expect(found(healthOf('insulin'), 'at_visit: [{code: hair-loss}]')).toEqual([]);
+  });
+
+  it('is none where a more urgent line reaches this person, and one that does not is no help', () => {
+    const forDiabetes = `${late}, today: [{code: low-sugar, for: diabetes}]`;
+    expect(found(healthOf('insulin'), forDiabetes)).toEqual([]);
+    expect(found(healthOf('insulin', 'uncontrolled-diabetes'), forDiabetes)).toEqual([]);
+    expect(found(healthOf('insulin', 'reflux'), forDiabetes)).toEqual(warned);
+    expect(found(healthOf('insulin'), `${late}, today: [{code: low-sugar, for: smokes}]`)).toEqual(warned);
+  });
+});

@@ -54,7 +54,7 @@ describe('figures for clinicians', () => {
     });
     expect(rows.find(({ outcome }) => outcome === 'leak')).toMatchObject({
       time: '≤ 30 d',
-      figure: '6.00/1,000',
+      figure: '6.0/1,000',
     });
   });
 

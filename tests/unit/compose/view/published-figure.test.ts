@@ -36,7 +36,8 @@ const said: Readonly<Record<EvidenceKind, readonly (readonly [value: object, sai
   ],
   benefit: [
     [{ events: 60, n: 98 }, '60/98'],
-    [{ percent: 61.25 }, '61.25%'],
+    [{ percent: 61.25 }, '61.3%'],
+    [{ percent: 4.84 }, '4.8%'],
   ],
   weight: [
     [{ ...percent, estimate: 22.5 }, '22.5%'],

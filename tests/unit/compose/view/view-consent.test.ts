@@ -8,7 +8,7 @@ import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
 import type { Cell } from '../../../../src/model/comparison.ts';
 import type { EvidenceRecord } from '../../../../src/model/evidence-record.ts';
 import { makeCase, makeRecord } from '../../../helpers/compare-inputs.ts';
-import { fiveOptions } from '../../../helpers/compose-inputs.ts';
+import { fiveOptions, makeComparison, shareCell, unknownCell } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 async function consentOf(
@@ -163,6 +163,29 @@ describe('the record of the talk', () => {
     ]);
     expect(view.meanings.some(({ markup }) => plain(markup).startsWith('Dumping: '))).toBe(true);
     expect(pointOf(await consentOf('no-operation'), 'What else can go wrong.')).toBe('');
+  });
+
+  it('says the figure of a harm that no topic has room for, in place of a cell that knows none', async () => {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const place = { option: 'sleeve', outcome: 'readmission', asked: { days: 30 } };
+    const late = { option: 'sleeve', outcome: 'gallstones', asked: { months: 24 } };
+    const furtherHarms = [shareCell(place, [60, 2000]), shareCell(late, [9, 100])];
+    const comparison = makeComparison(fiveOptions, { furtherHarms });
+    const scene = await sceneFor('en', { case: input, comparison });
+    const gap = unknownCell({ ...late, asked: { months: 60 } });
+    const topics = scene.comparison.topics.map((topic) =>
+      topic.id === 'later-years'
+        ? { ...topic, rows: [...topic.rows, { outcome: 'gallstones', asked: gap.asked, cells: [gap] }] }
+        : topic,
+    );
+    const view = viewConsent({ ...scene, comparison: { ...scene.comparison, topics } });
+    expect(pointOf(view, 'What can go wrong at first.')).toContain(
+      'Back in hospital: in 30 out of 1,000 people.',
+    );
+    const later = pointOf(view, 'What can go wrong later.');
+    expect(later).toContain('Gallstones, after 2 years: 90 out of 1,000.');
+    expect(later).not.toContain('“Gallstones”');
+    expect(pointOf(view, 'What else can go wrong.')).not.toContain('“Back in hospital”');
   });
 
   it('says a figure once that a picture draws and a table shows', async () => {

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+
+import { compareOptions } from '../../../src/compare/index.ts';
+import type { DocumentKind } from '../../../src/model/codes.ts';
+import type { ComparisonTable } from '../../../src/model/comparison.ts';
+import type { EvidenceRecord } from '../../../src/model/evidence-record.ts';
+import { makeCase, makeClinic, makeEvidence, makeRecord, today } from '../../helpers/compare-inputs.ts';
+
+function record(outcome: string, changes: object = {}): EvidenceRecord {
+  const time = { days: 30, basis: 'by' };
+  return makeRecord({
+    id: outcome,
+    study: outcome,
+    outcome,
+    time,
+    value: { events: 50, n: 1000 },
+    ...changes,
+  });
+}
+
+const early = ['death', 'leak', 'bleeding', 'clot', 'reoperation', 'readmission', 'infection'];
+const all = early.map((outcome) => record(outcome));
+
+function compared(
+  records: readonly EvidenceRecord[],
+  documents: readonly DocumentKind[],
+  chosen: string | null = 'sleeve',
+): ComparisonTable {
+  const asked = { ...makeCase({ decision: { chosen } }), documents: [...documents] };
+  const result = compareOptions({
+    case: asked,
+    clinic: makeClinic(),
+    evidence: makeEvidence(records),
+    date: today,
+  });
+  if (!result.ok) throw new Error('the comparison failed');
+  return result.value;
+}
+
+const outcomesOf = ({ furtherHarms }: ComparisonTable): readonly string[] =>
+  furtherHarms.map(({ outcome }) => outcome);
+
+describe('harms that no topic has room for', () => {
+  it('are there for a record of the talk, with their figures, and count as used', () => {
+    const table = compared(all, ['consent']);
+    expect(outcomesOf(table)).toEqual(['reoperation', 'readmission', 'infection']);
+    expect(table.furtherHarms[0]).toMatchObject({ option: 'sleeve', state: 'known', value: { value: 0.05 } });
+    expect(table.recordsUsed).toContain('infection');
+  });
+
+  it('are none for other documents, nor before anything is chosen, nor of another option', () => {
+    const tables = [
+      compared(all, ['comparison', 'sources']),
+      compared(all, ['consent'], null),
+      compared(all, ['consent'], 'bypass'),
+    ];
+    expect(tables.map(outcomesOf)).toEqual([[], [], []]);
+    expect(tables[0]?.recordsUsed).not.toContain('infection');
+  });
+
+  it('are those known at a time other than that of the topic too', () => {
+    const at = (option: string, months: number): EvidenceRecord =>
+      record('gallstones', {
+        id: `${option}.gallstones`,
+        study: option,
+        option,
+        time: { months, basis: 'by' },
+      });
+    const table = compared([at('sleeve', 24), at('bypass', 120)], ['consent']);
+    const shown = table.topics.flatMap(({ rows }) => rows).find(({ outcome }) => outcome === 'gallstones');
+    expect(shown?.cells[0]?.state).toBe('not-known');
+    expect(outcomesOf(table)).toEqual(['gallstones']);
+    expect(outcomesOf(compared([at('sleeve', 24)], ['consent']))).toEqual([]);
+  });
+
+  it('hold no figure of other people, nor one that nobody has read', () => {
+    const others = record('infection', { people: { indication: 'after-sleeve', diabetes: 'mixed' } });
+    const unread = record('infection', { seen: 'memory' });
+    const rest = all.filter(({ outcome }) => outcome !== 'infection');
+    expect(outcomesOf(compared([...rest, others], ['consent']))).toEqual(['reoperation', 'readmission']);
+    expect(outcomesOf(compared([...rest, unread], ['consent']))).toEqual(['reoperation', 'readmission']);
+  });
+});
