@@ -157,6 +157,13 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       '- option: usual-care',
       '- option: leak',
     ],
+    [
+      'a part that is taken out and comes back',
+      'EVIDENCE_INVALID',
+      'reversibility.yaml',
+      "option: tablet\n  undo:\n    possible: 'yes'",
+      "option: tablet\n  undo:\n    takes_out: stomach\n    possible: 'yes'",
+    ],
   ],
   'id-unique': [
     ['one study id twice', 'EVIDENCE_DUPLICATE_ID', 'studies/a.yaml', '- id: gamma-2022', '- id: beta-2021'],
