@@ -281,3 +281,25 @@ describe('what comes after the operation', () => {
     expect((await warnings('bypass')).join(' ')).not.toContain('(reflux)');
   });
 });
+
+describe('the pages in short after an operation that took something out', () => {
+  it('say that this stays gone, beside whether the new one can be undone', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const shortOf = async (goneBefore: readonly string[]): Promise<readonly string[]> => {
+      const options = comparison.options.map((option) => ({
+        ...option,
+        reversibility: { ...option.reversibility, goneBefore },
+      }));
+      const file = makeCase({ decision: { options: fiveOptions, chosen: 'bypass' } });
+      const { short } = viewOperation(
+        await sceneFor('en', { case: file, comparison: { ...comparison, options } }),
+      );
+      return short.map(({ markup }) => plain(markup));
+    };
+    const partly = 'It can only be undone in part.';
+    expect(await shortOf([])).toContain(partly);
+    expect(await shortOf(['sleeve'])).toContain(
+      `${partly} The part of your stomach that an earlier operation took out stays gone.`,
+    );
+  });
+});
