@@ -132,6 +132,43 @@ export const commands: readonly CommandSpec[] = [
     load: async () => import('./commands/evidence.ts'),
   },
   {
+    name: 'languages',
+    arguments: 'list | export TAG | import FILE | sign TAG',
+    count: [1, 2],
+    summary: 'who has reviewed the words of which language; files for translators',
+    about: [
+      'list    every language, who reviewed it, and how much changed since; with --language which texts',
+      'export  an XLIFF 2 file for a translator, to TAG.xlf or the file after --out',
+      'import  the texts that a translator sent back; none is taken if one has lost a value or is outdated',
+      'sign    write down beside the clinic profile what a reviewer has read, and print the entry for the profile',
+    ],
+    options: [
+      {
+        name: 'clinic',
+        value: 'FILE',
+        about: 'clinic profile whose ledger counts; without it nothing is reviewed',
+      },
+      { name: 'language', value: 'TAG', about: 'list this language alone, with every text that changed' },
+      {
+        name: 'documents',
+        value: 'KINDS',
+        about: 'words of these documents, for example comparison,questions; else all',
+      },
+      { name: 'changed', about: 'export only what nobody has read as it stands' },
+      { name: 'out', value: 'FILE', about: 'write the XLIFF file there' },
+      { name: 'name', value: 'NAME', about: 'who has read the words' },
+      { name: 'role', value: 'ROLE', about: 'what this person does, for example translator' },
+      {
+        name: 'qualification',
+        value: 'TEXT',
+        about: 'why this person may judge a translation of medical words',
+      },
+      { name: 'date', value: 'YYYY-MM-DD', about: 'day of the review; else today' },
+      json,
+    ],
+    load: async () => import('./commands/languages.ts'),
+  },
+  {
     name: 'schema',
     arguments: 'case | clinic',
     count: [1, 1],

@@ -129,6 +129,26 @@ export const dataCodes = {
     when: 'a document for a patient uses a medical word of the glossary before it says what the word means',
     todo: 'Explain it at its first use, or use another word.',
   },
+  TRANSLATION_INVALID: {
+    stage: 'words',
+    when: 'a file that a translator sent back cannot be read',
+    todo: 'Ask for the file as plainleaf languages export wrote it.',
+  },
+  TRANSLATION_CODE_LOST: {
+    stage: 'words',
+    when: 'a translated text lost a code that stands for a value, or has another',
+    todo: 'Ask the translator to put the code back.',
+  },
+  TRANSLATION_OUTDATED: {
+    stage: 'words',
+    when: 'the text that was translated has changed since the file was written',
+    todo: 'Export the text again and have it translated anew.',
+  },
+  TRANSLATION_UNKNOWN: {
+    stage: 'words',
+    when: 'a file that a translator sent back has a text that the language has not',
+    todo: 'Leave the text out.',
+  },
   LOCALE_UNKNOWN: {
     stage: 'words',
     when: 'a language has no locale folder',

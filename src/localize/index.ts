@@ -14,7 +14,11 @@ import type { Words } from './words.ts';
 
 export { lintEvidenceWords } from './lint-evidence-words.ts';
 export { lintLocales } from './lint-locales.ts';
+export { openLanguages } from './open-languages.ts';
+export type { Languages } from './open-languages.ts';
 export { listLanguages } from './read-locale.ts';
+export { readReviewRecord, writeReviewEntry, writeReviewRecord } from './review-files.ts';
+export { digestOfScope } from './words-digest.ts';
 
 /**
  * Opens one language of a folder of languages. Fails with LOCALE_UNKNOWN or LOCALE_INVALID; missing words show only

@@ -3,6 +3,8 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
 import { baseTag, listLanguages, readLocale } from './read-locale.ts';
 import { wordsRules } from './rules/index.ts';
+import { textsTooLong } from './rules/texts-fit.ts';
+import { readLengths } from './text-lengths.ts';
 
 /** Everything wrong with the words of a folder of languages, in order of file and line. */
 export async function lintLocales(workspace: Workspace, folder: string): Promise<readonly Diagnostic[]> {
@@ -13,5 +15,7 @@ export async function lintLocales(workspace: Workspace, folder: string): Promise
   const base = languages.find(({ tag }) => tag === baseTag);
   const others = languages.filter(({ tag }) => tag !== baseTag);
   const found = base === undefined ? [] : wordsRules.flatMap((rule) => rule.check({ base, others }));
-  return [...unread, ...found].sort(comparePositions);
+  const longestOf = await readLengths(workspace, folder);
+  const long = languages.flatMap((words) => textsTooLong(words, longestOf));
+  return [...unread, ...found, ...long].sort(comparePositions);
 }

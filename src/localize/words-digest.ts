@@ -47,9 +47,9 @@ export function digestsOf(words: Words, base: Words): ReadonlyMap<string, string
 
 const hex = (content: string): string => createHash('sha256').update(content).digest('hex');
 
-/** 16 hex digits for a text and its source. */
+/** 16 hex digits for the source of a text, then 16 for the text. */
 function digestOfPair({ source, text }: Omit<WordPair, 'key'>): string {
-  return hex(JSON.stringify([source, text])).slice(0, 16);
+  return [source, text].map((each) => hex(each).slice(0, 16)).join('');
 }
 
 /** sha256 over the words of a scope, key by key, so that a list of their digests can be checked against it. */

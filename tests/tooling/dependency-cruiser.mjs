@@ -1,5 +1,5 @@
 const stages =
-  '(input|evidence|compare|localize|compose|reflow|render|web|readability|score|verify|provenance)';
+  '(input|evidence|compare|localize|compose|reflow|render|web|readability|score|verify|provenance|xliff)';
 
 /** Third-party package → folders that may use it. */
 const places = {
@@ -14,6 +14,7 @@ const places = {
   pdfkit: 'src/render/',
   'pdf-parse': 'src/verify/',
   syllable: 'src/readability/',
+  '@xmldom': 'src/xliff/',
   tsx: 'src/cli/',
 };
 

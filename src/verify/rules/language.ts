@@ -27,9 +27,10 @@ function declaredLanguage({ file, packet, locale, documents }: Reading): Diagnos
 
 /** Counts words that only one language has. Passages marked as foreign (titles of studies) have no vote. */
 function vote({ tree, pages }: DocumentReading, { locale, otherLocales }: Reading): Diagnostic[] {
-  const texts = [pages.map((page) => page.text).join(' '), foreignTexts(tree).join(' ')].map(foldText);
+  const texts = [pages.map((page) => page.text), foreignTexts(tree)].map((each) => foldText(each.join(' ')));
   const [all = '', foreign = ''] = texts;
-  if (countWords(all) - countWords(foreign) < wordsToJudge) return [];
+  const [length = 0, foreignLength = 0] = texts.map((text) => countWords(text.replace(/\d+/g, ' ')));
+  if (length - foreignLength < wordsToJudge) return [];
   const votes = ({ commonWords }: Locale): number => {
     const common = wholeWords(commonWords, 'gi');
     const count = (text: string): number => (text.match(common) ?? []).length;

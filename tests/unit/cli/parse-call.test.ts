@@ -58,7 +58,7 @@ describe('the command line', () => {
     [
       'a word that is no command',
       ['mak'],
-      'mak is not a command; there are make, batch, check, compare, evidence, schema',
+      'mak is not a command; there are make, batch, check, compare, evidence, languages, schema',
     ],
     ['no file', ['make'], 'make takes CASE…'],
     ['too many files', ['compare', 'a', 'b'], 'compare takes CASE'],

@@ -1,0 +1,54 @@
+import type { ChangedText } from '../model/review-record.ts';
+import type { ReviewScope } from '../model/review-scope.ts';
+import { alignColumns, countOf } from './align-columns.ts';
+import type { LanguageState, ReviewedScope } from './review-state.ts';
+
+/** One line a language; with `each`, under it every text that changed since it was read. */
+export function showLanguages(states: readonly LanguageState[], each: boolean): string {
+  const rows = states.map((state) => [
+    state.tag,
+    state.name,
+    countOf(state.texts, 'text'),
+    state.untranslated === 0 ? 'all translated' : `${String(state.untranslated)} not translated`,
+    reviewsOf(state),
+  ]);
+  const lines = alignColumns(rows);
+  return states
+    .flatMap((state, at) => [lines[at] ?? '', ...(each ? state.reviews.flatMap(changesOf) : [])])
+    .join('\n');
+}
+
+function reviewsOf({ reviews }: LanguageState): string {
+  if (reviews.length === 0) return 'not reviewed: packets stay drafts';
+  return reviews.map(reviewLine).join('; ');
+}
+
+function reviewLine({ review, state, changed }: ReviewedScope): string {
+  const { name, role } = review.by;
+  const who = `${scopeText(review.scope)} reviewed by ${name} (${role}) on ${review.on}`;
+  if (state === 'stands') return who;
+  const what = changed === null ? 'changed since' : `${countOf(changed.length, 'text')} changed since`;
+  return `${who}, ${what}: packets are drafts`;
+}
+
+function scopeText(scope: ReviewScope): string {
+  return scope === 'all' ? 'all' : scope.join(', ');
+}
+
+const said: Readonly<Record<ChangedText['change'], string>> = {
+  text: 'the translation changed',
+  source: 'the English changed',
+  both: 'the English and the translation changed',
+  new: 'new since then',
+  gone: 'no longer there',
+};
+
+function changesOf({ changed, state }: ReviewedScope): readonly string[] {
+  if (state === 'stands') return [];
+  if (changed === null)
+    return ['  The record of what was read is not there, so every text must be read again.'];
+  return alignColumns(
+    changed.map(({ key, change }) => [key, said[change]]),
+    '  ',
+  );
+}
