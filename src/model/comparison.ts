@@ -107,10 +107,7 @@ export interface KnownCell extends CellBase {
   readonly state: 'known';
   readonly value: CellValue;
   readonly lead: RecordUse;
-  /**
-   * Lowest and highest of other people's records, not overlapping with the lead; same kind as value.
-   * A share (0 to 1), an average weight at that time in kg for this person, or an amount in its unit.
-   */
+  /** Lowest and highest of other people's records: a share (0 to 1), this person's weight (kg), or an amount. */
   readonly others?: Bounds & { readonly records: readonly string[] };
   /** Of the lead and the others, where four or more state their counts. */
   readonly pooled?: Pooled;

@@ -16,6 +16,11 @@ function wholeWord(form: string): string {
   return before + escapePattern(form) + after;
 }
 
+/** Finds any of the forms wherever it stands, also within a word; all of them, in any case. */
+export function anywhere(forms: readonly string[]): RegExp {
+  return new RegExp(forms.map(escapePattern).join('|'), 'giu');
+}
+
 /** Text as a part of a regular expression that means itself. */
 export function escapePattern(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);

@@ -1,14 +1,14 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Locale } from '../../model/locale.ts';
-import { countWords, wholeWords } from '../../model/word-forms.ts';
+import { anywhere, wholeWords } from '../../model/word-forms.ts';
 import { foldText } from '../normalize-text.ts';
 import { foreignTexts } from '../expected-texts.ts';
 import type { DocumentReading } from '../read-document.ts';
 import { finding } from '../reading.ts';
 import type { Reading, Rule } from '../reading.ts';
 
-/** Under this many words a document says too little for its common words to tell the language. */
-const wordsToJudge = 50;
+/** Under this many letters a document says too little for its common words to tell the language. */
+const lettersToJudge = 250;
 
 /** The file says which language it is in, and its words are of that language. */
 export const language: Rule = (reading) => [
@@ -25,21 +25,45 @@ function declaredLanguage({ file, packet, locale, documents }: Reading): Diagnos
     : [finding('VERIFY_LANGUAGE', { detail: `not marked as ${wanted} throughout` })];
 }
 
-/** Counts words that only one language has. Passages marked as foreign (titles of studies) have no vote. */
+/**
+ * Most of its letters are of the script of its language, and among the languages of that script it has most of the words
+ * that only one of them has. Passages marked as foreign (titles of studies) have no vote.
+ */
 function vote({ tree, pages }: DocumentReading, { locale, otherLocales }: Reading): Diagnostic[] {
   const texts = [pages.map((page) => page.text), foreignTexts(tree)].map((each) => foldText(each.join(' ')));
-  const [all = '', foreign = ''] = texts;
-  const [length = 0, foreignLength = 0] = texts.map((text) => countWords(text.replace(/\d+/g, ' ')));
-  if (length - foreignLength < wordsToJudge) return [];
-  const votes = ({ commonWords }: Locale): number => {
-    const common = wholeWords(commonWords, 'gi');
-    const count = (text: string): number => (text.match(common) ?? []).length;
-    return Math.max(0, count(all) - count(foreign));
+  const count = (form: RegExp): number => {
+    const [all = 0, foreign = 0] = texts.map((text) => (text.match(form) ?? []).length);
+    return Math.max(0, all - foreign);
   };
+  if (count(/\p{L}/gu) < lettersToJudge) return [];
+  const script = scriptOf(locale.tag);
+  const sharing = otherLocales.filter(({ tag }) => scriptOf(tag) === script);
+  const scripts = [...new Set([locale, ...otherLocales].map(({ tag }) => scriptOf(tag)))];
+  const letters = (each: string): number => count(new RegExp(`\\p{Script=${each}}`, 'gu'));
+  const most = scripts.toSorted((a, b) => letters(b) - letters(a))[0] ?? script;
+  if (most !== script) return wrong(tree, `most letters are ${most} and not ${script}`);
+  const votes = (each: Locale): number => count(commonWordsOf(each));
   const own = votes(locale);
-  const ahead = otherLocales.filter((other) => votes(other) >= own);
+  const ahead = sharing.filter((other) => votes(other) >= own);
   if (own > 0 && ahead.length === 0) return [];
   const counts = [locale, ...ahead].map((each) => `${votes(each)} words only in ${each.tag}`);
-  const detail = counts.join(', ');
+  return wrong(tree, counts.join(', '));
+}
+
+function wrong(tree: DocumentReading['tree'], detail: string): Diagnostic[] {
   return [finding('VERIFY_LANGUAGE', { tree, detail })];
+}
+
+/** Where lines run from right to left a reader of the file gives back no space between words. */
+function commonWordsOf({ commonWords, direction }: Locale): RegExp {
+  return direction === 'rtl' ? anywhere(commonWords) : wholeWords(commonWords, 'gi');
+}
+
+/** Scripts of which several are one to a reader of letters. */
+const lettersOfScript: Readonly<Record<string, string>> = { Hans: 'Han', Hant: 'Han', Kore: 'Hangul' };
+
+/** The script in which a language is written, as Unicode names those of letters. */
+function scriptOf(tag: string): string {
+  const script = new Intl.Locale(tag).maximize().script ?? 'Latn';
+  return lettersOfScript[script] ?? script;
 }
