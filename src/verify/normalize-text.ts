@@ -32,13 +32,14 @@ export function compactText(text: string): string {
   return foldText(text).replaceAll(' ', '');
 }
 
-const letter = '\\p{L}\\p{M}\\p{Nd}';
+const letter = '\\p{L}\\p{Mc}\\p{Nd}';
 /** Everything but letters and digits, unless it joins two digits. */
 const betweenLetters = new RegExp(`(?<=\\p{Nd})([.,:/–-])(?=\\p{Nd})|[^${letter}]`, 'gu');
 
 /**
  * Compact text without marks and brackets, for lines from right to left: a reader of the file hands those that stand
- * beside a number back in an order of its own. Every letter and digit is compared, in its order.
+ * beside a number back in an order of its own. The same holds for a vowel sign over letters that are joined in one glyph.
+ * Every letter and digit is compared, in its order.
  */
 export function lettersOf(text: string): string {
   return compactText(text).replace(betweenLetters, (_, joint: string | undefined) => joint ?? '');

@@ -24,18 +24,25 @@ function Piece({ theme, piece }: PieceProps): ReactElement {
     position: 'absolute',
     top: outline,
     bottom: 0,
-    paddingTop: (height - type.label.lineHeight) / 2 - outline,
     width: words + 2 * ribbonLabel.side,
-    paddingHorizontal: ribbonLabel.side,
     backgroundColor: palette.white,
     ...fromStart(direction, ribbonLabel.before),
+  } as const;
+  // Lines of some scripts are higher than the ribbon; their letters are not.
+  const line = {
+    position: 'absolute',
+    top: (height - type.label.lineHeight) / 2 - outline,
+    width: words,
+    ...fromStart(direction, ribbonLabel.side),
   } as const;
   return (
     <View style={{ width, height }}>
       <Drawing mark={drawRibbon({ pattern, width, begins: piece.begins }, direction)} />
       {piece.labelled ? (
         <View style={place}>
-          <Words theme={theme} text={label} role={type.label} width={words} />
+          <View style={line}>
+            <Words theme={theme} text={label} role={type.label} width={words} />
+          </View>
         </View>
       ) : null}
     </View>

@@ -191,7 +191,8 @@ const silent = '\u200b';
 /**
  * What each glyph is read as: the characters of its cluster for the first that takes room, nothing for the others.
  * Readers of files turn the glyphs of a text from right to left round as they stand, so letters joined in one glyph
- * are given to them in that order.
+ * are given to them in that order. There a vowel sign is read from its own glyph: one that is read together with letters
+ * makes a reader take them for a sign without width, and tear the word apart.
  */
 function readings(text: string, glyphs: readonly ShapedGlyph[], rightToLeft: boolean): readonly string[] {
   const starts = [...new Set(glyphs.map(({ cluster }) => cluster))].sort((a, b) => a - b);
@@ -200,8 +201,11 @@ function readings(text: string, glyphs: readonly ShapedGlyph[], rightToLeft: boo
     const own = glyphs.filter(({ cluster }) => cluster === start);
     const speaker = own.find(({ advance }) => advance > 0) ?? own[0];
     const letters = withoutInvisible(text.slice(start, starts[index + 1] ?? text.length));
-    if (speaker !== undefined)
-      said.set(speaker, rightToLeft ? Array.from(letters).reverse().join('') : letters);
+    const sign = rightToLeft ? own.find((glyph) => glyph !== speaker && glyph.advance === 0) : undefined;
+    const signs = sign === undefined ? '' : letters.replace(/\P{Mn}/gu, '');
+    if (sign !== undefined) said.set(sign, signs);
+    const rest = signs === '' ? letters : letters.replace(/\p{Mn}/gu, '');
+    if (speaker !== undefined) said.set(speaker, rightToLeft ? Array.from(rest).reverse().join('') : rest);
   });
   return glyphs.map((glyph) => said.get(glyph) || silent);
 }
