@@ -9,7 +9,9 @@ import { writeDates, writeOwnDates } from './write-dates.ts';
 export function makeFormatter(settings: LocaleSettings): Formatter {
   const { format, own_names: own, range_word: rangeWord, units } = settings;
   const writers = new Map<number | undefined, Intl.NumberFormat>();
-  const range = (low: string, high: string): string => `${low} ${rangeWord}${tie}${high}`;
+  // A dash or a swung dash at the head of a line would be read as a minus.
+  const before = /\p{L}/u.test(rangeWord) ? ' ' : tie;
+  const range = (low: string, high: string): string => `${low}${before}${rangeWord}${tie}${high}`;
   const number = (value: number, decimals?: number): string => {
     if (!Number.isFinite(value)) throw new InternalError('a number to be printed is not finite');
     const known = writers.get(decimals) ?? numberWriter(format, decimals);

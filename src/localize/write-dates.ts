@@ -98,7 +98,10 @@ function dayAt(iso: string): Date {
   return when;
 }
 
-/** The day stays with what stands next to it. */
+/** The day stays with what stands next to it, but in Korean, where a date may be parted at any of its spaces. */
 function tieDay(text: string): string {
-  return text.replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`);
+  if (/\p{Script=Hangul}/u.test(text)) return text;
+  return text
+    .replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`)
+    .replace(/(?<=\d{4}) (?=\p{L}\.)/gu, tie);
 }

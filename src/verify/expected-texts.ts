@@ -12,6 +12,8 @@ export interface Expected {
   readonly texts: readonly ExpectedText[];
   /** Compact; what may stand again at the top of a page. */
   readonly repeated: readonly string[];
+  /** How texts are compared. */
+  readonly compact: (text: string) => string;
 }
 
 /**
@@ -24,6 +26,7 @@ export function expectedTexts(tree: DocumentTree, compact = compactText): Expect
   return {
     texts: texts.filter((text) => text.compact !== ''),
     repeated: repeated.filter((text) => text !== ''),
+    compact,
   };
 }
 

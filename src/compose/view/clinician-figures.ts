@@ -26,14 +26,14 @@ type Shown = ShownCell<KnownCell>;
 
 /** Wide enough that most records take one line; percent of the page. */
 const columns = [
-  { key: 'record', width: 24.9 },
-  { key: 'outcome', width: 16 },
+  { key: 'record', width: 24.5 },
+  { key: 'outcome', width: 15.5 },
   { key: 'time', width: 9.2 },
   { key: 'figure', width: 9.7, align: 'end' },
   { key: 'interval', width: 12.7 },
-  { key: 'n', width: 6.1, align: 'end' },
+  { key: 'n', width: 6.6, align: 'end' },
   { key: 'design', width: 11.6 },
-  { key: 'match', width: 9.8 },
+  { key: 'match', width: 10.2 },
 ];
 
 /** What decides that a record leads, from the first to the last, as the sentence over the table explains them. */

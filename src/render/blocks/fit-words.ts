@@ -1,11 +1,13 @@
 import { textWidth } from '../measure-text.ts';
+import { splitChinese } from '../shaping/split-chinese.ts';
 import { measureLines } from '../text.tsx';
 import type { TypeRole } from '../theme.ts';
 import { runsFor } from './primitives.tsx';
 
-/** Width of the widest word, in points. */
+/** Width of the widest piece that no line may be parted in, in points: a word, a character or two of Chinese. */
 export function widestWord(words: string, role: TypeRole): number {
-  return Math.max(0, ...words.split(' ').map((word) => textWidth(word, role)));
+  const pieces = words.split(' ').flatMap(splitChinese);
+  return Math.max(0, ...pieces.map((word) => textWidth(word, role)));
 }
 
 /** Width of words on one line, in points. */

@@ -2,7 +2,6 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
 import { listCounter } from '../../model/tree-text.ts';
-import { textWidth } from '../measure-text.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
@@ -10,6 +9,7 @@ import type { Unit } from '../unit.ts';
 import { BoxedItem, BoxedList, TickBox, boxGap, boxRoom } from './boxed-list.tsx';
 import { ContinuedHead } from './continued-head.tsx';
 import { BulletItem } from './bullet-item.tsx';
+import { widestWord } from './fit-words.ts';
 import { Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
@@ -93,8 +93,8 @@ const AFTER_ITEM = 8;
 
 /** Whether an item takes at most two lines of this width, with no word wider than that. */
 function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
-  const { size, weight } = theme.type.body;
-  const longest = Math.max(0, ...item.split(' ').map((word) => textWidth(word, { size, weight })));
+  const { size } = theme.type.body;
+  const longest = widestWord(item, theme.type.body);
   const runs = runsFor(item, theme.type.body);
   return longest <= width && measureLines({ runs, size, width, setting: 'filled' }).lines <= 2;
 }

@@ -1,6 +1,7 @@
 import type { Blank, Sentence } from '../../model/care-blocks.ts';
 import { printable } from '../printable-text.ts';
 import { runsOf, runsWidth } from '../set-runs.ts';
+import { splitChinese } from '../shaping/split-chinese.ts';
 import type { Run } from '../run.ts';
 import type { TypeRole } from '../theme.ts';
 
@@ -25,21 +26,26 @@ export type SentenceLine = readonly SetPart[];
 /** The smallest piece that a line may begin with. */
 interface Token {
   readonly runs: readonly Run[];
+  /** It goes on without a space, as Chinese does. */
+  readonly goesOn?: true;
   readonly blank?: Blank;
 }
 
 /** Words of the runs of a part, each with the runs it is made of: a word may be bold in part. */
 function wordsOf(runs: readonly Run[]): readonly Token[] {
-  const words: Run[][] = [[]];
+  const words: { readonly runs: Run[]; readonly goesOn?: true }[] = [{ runs: [] }];
   for (const run of runs) {
     printable(run.text)
       .split(' ')
       .forEach((text, index) => {
-        if (index > 0) words.push([]);
-        if (text !== '') words.at(-1)?.push({ ...run, text });
+        if (index > 0) words.push({ runs: [] });
+        splitChinese(text).forEach((piece, part) => {
+          if (part > 0) words.push({ runs: [], goesOn: true });
+          words.at(-1)?.runs.push({ ...run, text: piece });
+        });
       });
   }
-  return words.filter((word) => word.length > 0).map((word) => ({ runs: word }));
+  return words.filter((word) => word.runs.length > 0);
 }
 
 function tokensOf({ parts }: Sentence, role: TypeRole): readonly Token[] {
@@ -54,6 +60,7 @@ function isMark(token: Token | undefined): boolean {
 
 function wordGap(before: Token | undefined, token: Token, size: number): number {
   if (before === undefined) return 0;
+  if (token.goesOn === true) return 0;
   if (before.blank === undefined && token.blank === undefined)
     return runsWidth([{ text: ' ', weight: 400 }], size);
   return (isMark(token) ? MARK_GAP : GAP) * size;
@@ -94,7 +101,8 @@ function setLine(tokens: readonly Token[], width: number, size: number): Sentenc
     const before = tokens[index - 1];
     const last = parts.at(-1);
     if (token.blank === undefined && last !== undefined && before?.blank === undefined) {
-      const runs = [...last.runs, { ...(token.runs[0] ?? { weight: 400 }), text: ' ' }, ...token.runs];
+      const space: Run = { ...(token.runs[0] ?? { weight: 400 }), text: ' ' };
+      const runs = [...last.runs, ...(token.goesOn === true ? [] : [space]), ...token.runs];
       parts.splice(-1, 1, { ...last, runs, width: runsWidth(runs, size) });
     } else {
       const gap = wordGap(before, token, size);

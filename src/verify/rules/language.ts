@@ -9,6 +9,9 @@ import type { Reading, Rule } from '../reading.ts';
 
 /** Under this many letters a document says too little for its common words to tell the language. */
 const lettersToJudge = 250;
+/** In any script stand the ids of records, names and addresses in Latin letters: on a clinician's sheet most. */
+const latin = 'Latn';
+const leastShare = 0.1;
 
 /** The file says which language it is in, and its words are of that language. */
 export const language: Rule = (reading) => [
@@ -26,7 +29,7 @@ function declaredLanguage({ file, packet, locale, documents }: Reading): Diagnos
 }
 
 /**
- * Most of its letters are of the script of its language, and among the languages of that script it has most of the words
+ * Its letters are those of the script of its language, Latin ones aside, and among the languages of that script it has most of the words
  * that only one of them has. Passages marked as foreign (titles of studies) have no vote.
  */
 function vote({ tree, pages }: DocumentReading, { locale, otherLocales }: Reading): Diagnostic[] {
@@ -35,18 +38,23 @@ function vote({ tree, pages }: DocumentReading, { locale, otherLocales }: Readin
     const [all = 0, foreign = 0] = texts.map((text) => (text.match(form) ?? []).length);
     return Math.max(0, all - foreign);
   };
-  if (count(/\p{L}/gu) < lettersToJudge) return [];
+  const total = count(/\p{L}/gu);
+  if (total < lettersToJudge) return [];
   const script = scriptOf(locale.tag);
   const sharing = otherLocales.filter(({ tag }) => scriptOf(tag) === script);
-  const scripts = [...new Set([locale, ...otherLocales].map(({ tag }) => scriptOf(tag)))];
+  const others = otherLocales
+    .map(({ tag }) => scriptOf(tag))
+    .filter((each) => each !== script && each !== latin);
   const letters = (each: string): number => count(new RegExp(`\\p{Script=${each}}`, 'gu'));
-  const most = scripts.toSorted((a, b) => letters(b) - letters(a))[0] ?? script;
-  if (most !== script) return wrong(tree, `most letters are ${most} and not ${script}`);
+  const own = letters(script);
+  if (own < leastShare * total)
+    return wrong(tree, `${String(own)} of ${String(total)} letters are ${script}`);
+  const ahead = others.find((each) => letters(each) >= own);
+  if (ahead !== undefined) return wrong(tree, `more letters are ${ahead} than ${script}`);
   const votes = (each: Locale): number => count(commonWordsOf(each));
-  const own = votes(locale);
-  const ahead = sharing.filter((other) => votes(other) >= own);
-  if (own > 0 && ahead.length === 0) return [];
-  const counts = [locale, ...ahead].map((each) => `${votes(each)} words only in ${each.tag}`);
+  const rivals = sharing.filter((other) => votes(other) >= votes(locale));
+  if (votes(locale) > 0 && rivals.length === 0) return [];
+  const counts = [locale, ...rivals].map((each) => `${votes(each)} words only in ${each.tag}`);
   return wrong(tree, counts.join(', '));
 }
 

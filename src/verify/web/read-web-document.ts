@@ -66,7 +66,11 @@ export function readWebDocument(tree: DocumentTree, index: number, page: WebPage
   const number = index + 1;
   const pages = [{ number, page: 1, pages: 1, text: textOfDocument(page, index) }];
   const { texts } = expectedTexts(tree);
-  const counted = { texts: texts.filter(({ kind }) => kind !== 'counter'), repeated: [] };
+  const counted = {
+    texts: texts.filter(({ kind }) => kind !== 'counter'),
+    repeated: [],
+    compact: compactText,
+  };
   const compared = compareBodies(counted, pages, [compactText(textOfPart(page, index, 'body'))]);
   const { head, foot } = fixedTexts(tree);
   const fixed = [
