@@ -5,7 +5,9 @@ import { divideWord } from './divide-word.ts';
 import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
 import type { Run } from './run.ts';
+import { shapedWidth } from './shaping/shape-line.ts';
 import { splitChinese } from './shaping/split-chinese.ts';
+import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
 
 export interface SetLine {
@@ -78,12 +80,18 @@ function wordsOf(runs: readonly Run[], size: number): readonly RunWord[] {
             close();
             spaceRun = undefined;
           }
-          pieces.push({ ...run, text: piece, width: textWidth(piece, { weight: run.weight, size }) });
+          pieces.push({ ...run, text: piece, width: widthInRun(piece, run, size) });
         });
       });
   }
   close();
   return words;
+}
+
+/** A word beside words of another script is set by the shaper, whose kerning differs by a hair from the typesetter's. */
+function widthInRun(piece: string, run: Run, size: number): number {
+  const width = textWidth(piece, { weight: run.weight, size });
+  return isPlain(run.text) ? width : Math.max(width, shapedWidth(piece, run.weight, size));
 }
 
 function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: number): RunWord {
