@@ -1,9 +1,10 @@
 import type { KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Study } from '../../model/study.ts';
+import { plainText } from '../markup/escape-text.ts';
 import { fewPeopleInWords } from './say-share.ts';
 import type { Scene } from './scene.ts';
-import { joined } from './words.ts';
+import { asMarkup, joined, series } from './words.ts';
 
 /**
  * Last year of what is called old: keyhole operations, staplers and prevention of clots have changed what happens to
@@ -33,7 +34,7 @@ function unsureMark({ words, evidence }: Scene, { lead }: KnownCell): string | n
     ...(unsure.includes(lead.certainty) ? [words.plain(`common.unsure.mark.${lead.certainty}`)] : []),
     ...(study !== undefined && isOld(study) ? [words.plain('common.unsure.mark.old')] : []),
   ];
-  return said.length === 0 ? null : said.join(', ');
+  return said.length === 0 ? null : plainText(series(words, 'items', said.map(asMarkup)).markup);
 }
 
 /** "193 lb (not very sure)". */

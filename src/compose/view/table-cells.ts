@@ -13,7 +13,7 @@ import { otherTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { asMarkup, bold, figure, joined } from './words.ts';
+import { asMarkup, bold, figure, joined, series } from './words.ts';
 
 interface InTable {
   /** Null where the table has one column, which leaves room to say in the cell what others say in a note. */
@@ -71,7 +71,7 @@ function knownLines(
     ...(remarks.length === 0 ? [] : [citeNotes(scene, remarks, table.notes)]),
   ];
   const value = valueLine(scene, cell, table.denominator);
-  return beside.length === 0 ? [value] : [value, lineOf('small', separated(beside))];
+  return beside.length === 0 ? [value] : [value, lineOf('small', series(scene.words, 'items', beside))];
 }
 
 /** What a reader must know of the figure: how far it could go, on how many it stands, in whom and of what dose. */
@@ -124,11 +124,6 @@ function zeroNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTable
   if (notes === null) return restInWords(scene, cell, denominator);
   const n = scene.format.number(cell.value.zero?.n ?? 0);
   return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
-}
-
-/** "within 17 months, note 2": what stands in small type under a figure, on one line where it fits. */
-function separated(parts: readonly Markup[]): Markup {
-  return { markup: parts.map(({ markup }) => markup).join(', ') };
 }
 
 function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {

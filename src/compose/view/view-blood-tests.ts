@@ -6,7 +6,7 @@ import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineShape } from './shared-shapes.ts';
 import { fromGuideline } from './view-rules.ts';
-import { asMarkup, joined } from './words.ts';
+import { asMarkup, joined, sentence } from './words.ts';
 
 export const checkRowsShape = list(group({ name: text, due: text, lines: list(lineShape) }));
 export type CheckRow = Viewed<typeof checkRowsShape>[number];
@@ -98,7 +98,7 @@ function testedIn(scene: Scene, plan: TestPlan): Markup {
     const said = words.say('aftercare.guideline.tests', { tests: namesOf(scene, plan) });
     return fromGuideline(plan.facts, forWhom(scene, plan.who, said));
   }
-  const named = plan.tests.length === 0 ? [] : [asMarkup(`${upperFirst(namesOf(scene, plan))}.`)];
+  const named = plan.tests.length === 0 ? [] : [sentence(words, asMarkup(upperFirst(namesOf(scene, plan))))];
   return forWhom(scene, plan.who, joined(...named, ...(other === undefined ? [] : [words.free(other)])));
 }
 

@@ -79,7 +79,7 @@ function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
         label: name,
         from: starts,
         to: last ?? end,
-        dated: period === '' ? name : `${name}: ${period}`,
+        dated: period === '' ? name : scene.words.plain('common.labelled', { label: name, text: period }),
       };
     });
 }

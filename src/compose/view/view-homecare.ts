@@ -16,7 +16,7 @@ import { contactsOf } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
-import { asMarkup, joined } from './words.ts';
+import { asMarkup, joined, sentence } from './words.ts';
 
 const rows = list(rowShape);
 
@@ -91,7 +91,7 @@ function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
   const { name, what } = writtenAt(scene, 'diet', entry);
   const period = sayPeriod(scene, starts, lastDay);
   const lines = [
-    ...(period === '' ? [] : [lineOf('strong', asMarkup(`${period}.`))]),
+    ...(period === '' ? [] : [lineOf('strong', sentence(scene.words, asMarkup(period)))]),
     body(scene.words.free(what)),
   ];
   return plainRow({ name: name[scene.locale.tag] ?? Object.values(name)[0] ?? '', tag: '' }, lines);
@@ -112,7 +112,7 @@ function visitRow(scene: Scene, visit: Visit): CheckRow {
 
 /** With whom and how; a visit that only a guideline asks for says so. */
 function meetingLine(scene: Scene, visit: Visit | LaterVisit): Line {
-  const said = asMarkup(`${meeting(scene, visit)}.`);
+  const said = sentence(scene.words, asMarkup(meeting(scene, visit)));
   if (visit.from === 'clinic') return body(said);
   return body(fromGuideline(visit.facts, joined(said, scene.words.say('aftercare.guideline.visit'))));
 }
@@ -182,7 +182,7 @@ function contactRows(scene: Scene): readonly Row[] {
   return contactsOf(scene).map(({ name, number, hours }) =>
     plainRow({ name, tag: '' }, [
       { ...withDuty('phone', asMarkup(number)), role: 'number' },
-      ...(hours === '' ? [] : [body(asMarkup(`${hours}.`))]),
+      ...(hours === '' ? [] : [body(sentence(scene.words, asMarkup(hours)))]),
     ]),
   );
 }

@@ -21,7 +21,7 @@ import { lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { otherSources } from './view-other-sources.ts';
 import { viewReading } from './view-reading.ts';
-import { figure, joined } from './words.ts';
+import { figure, joined, sentence, series } from './words.ts';
 
 export const sourcesShape = group({
   /** What the short words for kinds of studies mean, of those that occur. */
@@ -120,7 +120,7 @@ function courseRow(scene: Scene, code: string, numbers: StudyNumbers): readonly 
     }),
   );
   const study = scene.words.say('sources.study', { number: numbers.of(course.study) });
-  const said = { markup: `${points.map((point) => point.markup).join('; ')}.` };
+  const said = sentence(scene.words, series(scene.words, 'clauses', points));
   return [
     plainRow({ name: scene.words.plain('sources.course'), tag: '' }, [lineOf('small', joined(said, study))]),
   ];

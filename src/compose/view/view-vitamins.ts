@@ -21,7 +21,7 @@ import type { Line } from './shared-shapes.ts';
 import { bloodTestsShape, checkRowsShape, viewBloodTests } from './view-blood-tests.ts';
 import type { CheckRow } from './view-blood-tests.ts';
 import { fromGuideline, originsOf, ruleInWords } from './view-rules.ts';
-import { asMarkup, bold, joined } from './words.ts';
+import { asMarkup, bold, joined, sentence } from './words.ts';
 
 export const vitaminsShape = group({
   /** How long: for life, from a day on where that is the same for all. */
@@ -81,7 +81,7 @@ function supplementRow(scene: Scene, plan: SupplementPlan, isDated: boolean): Ch
     lines: [
       ...free(line?.product),
       ...doseLines(scene, plan, line?.how),
-      ...(period === '' ? [] : [body(asMarkup(`${period}.`))]),
+      ...(period === '' ? [] : [body(sentence(scene.words, asMarkup(period)))]),
       ...dueLines(scene, plan),
     ],
   };
@@ -94,7 +94,7 @@ function doseLines(scene: Scene, plan: SupplementPlan, how: LocalText | undefine
   const often = sayOften(scene, plan);
   const said =
     plan.dose === null ? often : words.plain('aftercare.dose', { dose: sayDose(scene, plan.dose), often });
-  const dose = bold(forWhom(scene, plan.who, asMarkup(`${upperFirst(said)}.`)));
+  const dose = bold(forWhom(scene, plan.who, sentence(words, asMarkup(upperFirst(said)))));
   return [body(how === undefined ? dose : joined(dose, words.free(how)))];
 }
 

@@ -27,7 +27,7 @@ import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Line, Row } from './shared-shapes.ts';
 import { coveredLine } from './say-covered.ts';
-import { bold, figure, joined } from './words.ts';
+import { bold, figure, joined, sentence, series } from './words.ts';
 
 const scaleShape = group({ unit: text, ticks: list(group({ at: count, label: text })) });
 
@@ -156,16 +156,16 @@ function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
     .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
     .filter((cell) => !cell.value.computed);
   const dose = sharedDose(scene, [ofOption(main), ...shown]);
-  const parts = shown.map((cell): string => {
+  const parts = shown.map((cell): Markup => {
     const average = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
     const weight = withMark(scene, cell, dose === null ? withDose(scene, average, cell) : average);
-    const time = sayLength(scene, cell.lead.horizon);
-    return scene.words.say('common.weight.at_time', { time, weight }).markup;
+    return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });
   });
   // One dose for all stands beside the main figure, where there is one.
   const isSaid = dose === null || ofOption(main)?.state === 'known';
   const last = isSaid ? [] : [scene.words.say('common.dose.fact', { dose })];
-  return parts.length === 0 ? [] : [body(joined({ markup: `${parts.join('; ')}.` }, ...last))];
+  const said = sentence(scene.words, series(scene.words, 'clauses', parts));
+  return parts.length === 0 ? [] : [body(joined(said, ...last))];
 }
 
 function axisOf(scene: Scene, row: OutcomeRow): NonNullable<WeightView['axis']> {

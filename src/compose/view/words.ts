@@ -73,6 +73,17 @@ export function joined(...parts: readonly Markup[]): Markup {
   };
 }
 
+/** Words with the mark at which a sentence of the language ends, unless they end in a full stop of their own. */
+export function sentence(words: Words, text: Markup): Markup {
+  return text.markup.endsWith('.') ? text : words.say('common.sentence', { text });
+}
+
+/** Parts with the marks of the language between them: those of a list, or stronger ones between clauses. */
+export function series(words: Words, between: 'items' | 'clauses', parts: readonly Markup[]): Markup {
+  const [last = asMarkup(''), ...before] = [...parts].reverse();
+  return before.reduce((rest, first) => words.say(`common.between.${between}`, { first, rest }), last);
+}
+
 /** Parts that bring their own punctuation: "largest; BMI assumed". */
 export function attached(...parts: readonly Markup[]): Markup {
   return { markup: parts.map((part) => part.markup).join('') };

@@ -15,6 +15,14 @@ const isolate = { leftToRight: '\u2066', byFirstLetter: '\u2068', close: '\u2069
 const number =
   /(?:\+|\(\p{Nd}+\)\u00a0?)?\p{Nd}(?:[\p{Nd}\u00a0.,:/+–-]*\p{Nd})?(?:\u00a0?[%°])?(?:\u00a0[\p{Script=Latin}/]+)?/gu;
 
+/**
+ * Latin words with the numbers and marks among them, as in a name, an id, an address, a unit after its number: one phrase
+ * from left to right. It begins and ends with a letter, a digit or a sign that belongs to one, so that the full stop of an
+ * Arabic sentence stays outside.
+ */
+const latinStretch = /[\p{Script=Latin}\p{Nd}\p{Mn}\u0020-\u007e\u00a0°·–—’“”‘≤≥±×µ²³]+/gu;
+const phraseWithin = /[\p{Script=Latin}\p{Nd}≤≥+](?:.*[\p{Script=Latin}\p{Nd}\p{Mn}%°²³])?/u;
+
 /** Part of a line: from and up to but without which of its characters. */
 export interface Span {
   readonly start: number;
@@ -23,18 +31,19 @@ export interface Span {
 
 /**
  * Embedding level of every character of a line, by the Unicode bidirectional algorithm (UAX #9): even from left to right,
- * odd from right to left. Numbers are isolated, and so are the parts given (words of another language), each with the
- * direction of its own first letter. A line is taken for itself, without what stands before it.
+ * odd from right to left. Numbers and Latin phrases are isolated, and so are the parts given (words of another language), each
+ * with the direction of its own first letter. A line is taken for itself, without what stands before it.
  */
 export function levelsOf(
   line: string,
   direction: Direction,
   isolated: readonly Span[] = [],
 ): readonly number[] {
-  const numbers = [...line.matchAll(number)].map(({ 0: found, index }) => ({
-    start: index,
-    end: index + found.length,
-  }));
+  const phrases = latinPhrases(line);
+  const alone = [...line.matchAll(number)]
+    .map(({ 0: found, index }) => ({ start: index, end: index + found.length }))
+    .filter(({ start }) => !phrases.some((phrase) => phrase.start <= start && start < phrase.end));
+  const numbers = [...phrases, ...alone];
   const outer = isolated.map((span) => ({ ...span, open: isolate.byFirstLetter }));
   const inner = numbers.map((span) => ({ ...span, open: isolate.leftToRight }));
   const marked: string[] = [];
@@ -47,6 +56,15 @@ export function levelsOf(
   }
   const { levels } = bidi.getEmbeddingLevels(marked.join(''), direction);
   return places.slice(0, line.length).map((place) => levels[place] ?? 0);
+}
+
+function latinPhrases(line: string): readonly Span[] {
+  return [...line.matchAll(latinStretch)].flatMap(({ 0: stretch, index }) => {
+    const found = phraseWithin.exec(stretch);
+    if (found === null || !/\p{Script=Latin}/u.test(found[0])) return [];
+    const start = index + found.index;
+    return [{ start, end: start + found[0].length }];
+  });
 }
 
 /** Items in the order in which they stand from left to right (UAX #9, L2). `levels` has one level for each. */

@@ -40,6 +40,23 @@ describe('the order of a line', () => {
     expect(seen('وزن Ana Quenby الآن', 'rtl')).toContain('Ana Quenby');
   });
 
+  it.each([
+    '100.4 °F',
+    'Monday to Friday, 8 to 5',
+    '2010-2014-30d.nsqip',
+    'QB-1041',
+    'doi.org/10.1001/2012.jama.11164; PubMed 22990271',
+    '≤ 30 d',
+    'HbA1c 6.5%',
+  ])('keeps the phrase %s in its order among Arabic words', (phrase) => {
+    expect(seen(`من ${phrase} أو`, 'rtl')).toBe(`${reversed('أو')} ${phrase} ${reversed('من')}`);
+    expect(seen(`${phrase}.`, 'rtl')).toBe(`.${phrase}`);
+  });
+
+  it('turns a list of numbers round, each by itself', () => {
+    expect(seen('1، 20، 300', 'rtl')).toBe('300 ،20 ،1');
+  });
+
   it('keeps a sentence of another language whole, with its full stop at its own end', () => {
     const english = 'No bubbles.';
     expect(seen(english, 'rtl')).toBe('.No bubbles');
