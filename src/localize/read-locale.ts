@@ -3,6 +3,7 @@ import type { Diagnostic, Result } from '../diagnostics/diagnostic.ts';
 import type { Workspace } from '../io/workspace.ts';
 import { GlossarySchema } from '../model/glossary.ts';
 import type { GlossaryTerm } from '../model/glossary.ts';
+import { TermsSchema, termsOf } from '../model/terms.ts';
 import { LocaleSettingsSchema } from '../model/locale-settings.ts';
 import { readSettings } from './read-settings.ts';
 import { readWords } from './read-words.ts';
@@ -19,6 +20,7 @@ export const baseTag = 'en';
 
 const settingsFile = 'locale.yaml';
 const glossaryFile = 'glossary.yaml';
+const termsFile = 'terms.yaml';
 
 /** Tags of the languages in a folder, sorted: every folder that holds a locale.yaml. */
 export async function listLanguages(workspace: Workspace, folder: string): Promise<readonly string[]> {
@@ -44,18 +46,26 @@ export async function readLocale(
   const textOf = (file: string): string => texts.find(([name]) => name === file)?.[1] ?? '';
   const settings = readSettings(textOf(settingsFile), `${home}/${settingsFile}`, LocaleSettingsSchema);
   const glossary = readSettings(textOf(glossaryFile) || '{}', `${home}/${glossaryFile}`, GlossarySchema);
+  const trade = readSettings(textOf(termsFile) || '{}', `${home}/${termsFile}`, TermsSchema);
   const files = texts
-    .filter(([name]) => name !== settingsFile && name !== glossaryFile)
+    .filter(([name]) => ![settingsFile, glossaryFile, termsFile].includes(name))
     .map(([name, text]) => readWords(text, `${home}/${name}`, name.slice(0, -'.yaml'.length)));
-  const faults = [settings, glossary].flatMap((read) => (read.ok ? [] : read.diagnostics));
+  const faults = [settings, glossary, trade].flatMap((read) => (read.ok ? [] : read.diagnostics));
   const unread = [...faults, ...files.flatMap((file) => file.diagnostics)];
-  if (!settings.ok || !glossary.ok || unread.length > 0) return failure(unread);
+  if (!settings.ok || !glossary.ok || !trade.ok || unread.length > 0) return failure(unread);
   const entries = new Map(
     files.flatMap((file) => file.entries).map((entry): [string, Entry] => [entry.key, entry]),
   );
   const terms = Object.entries(glossary.value).map(([id, term]): GlossaryTerm => ({ id, ...term }));
   return success({
-    words: { tag, folder: home, settings: settings.value, glossary: terms, entries },
+    words: {
+      tag,
+      folder: home,
+      settings: settings.value,
+      glossary: terms,
+      terms: termsOf(trade.value),
+      entries,
+    },
     texts,
   });
 }

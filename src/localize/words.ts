@@ -1,5 +1,6 @@
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
 import type { GlossaryTerm } from '../model/glossary.ts';
+import type { Term } from '../model/terms.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
 
 /** One text of a language and where it stands. */
@@ -16,6 +17,8 @@ export interface Words {
   readonly folder: string;
   readonly settings: LocaleSettings;
   readonly glossary: readonly GlossaryTerm[];
+  /** Words of the trade, each translated in one way. */
+  readonly terms: readonly Term[];
   readonly entries: ReadonlyMap<string, Entry>;
 }
 

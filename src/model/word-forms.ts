@@ -1,6 +1,7 @@
 /** Scripts whose words stand against one another, or whose endings are written onto them. */
 const joined = /[\p{Script=Han}\p{Script=Hangul}]/u;
-const partOfWord = String.raw`[\p{L}\p{M}\p{N}]`;
+/** A letter of another word: Latin words stand against Chinese ones too. */
+export const partOfWord = String.raw`(?:(?![\p{Script=Han}\p{Script=Hangul}])[\p{L}\p{M}\p{N}])`;
 
 /**
  * Finds any of the forms as whole words: "leak" and not "bleak". In Chinese and Korean, where a space does not tell where a

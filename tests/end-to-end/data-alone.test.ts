@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 
 import { main } from '../../src/cli/main.ts';
@@ -11,9 +12,14 @@ import { popplerAvailable, readWithPoppler } from '../helpers/second-readers.ts'
 
 type Files = Readonly<Record<string, string>>;
 
+/** The words of what is invented are in two languages. */
+const otherLanguages = readdirSync('locales')
+  .filter((name) => !name.includes('.') && !['en', 'es'].includes(name))
+  .map((tag) => `locales/${tag}/`);
+
 /** Runs a command over this checkout with some of its data files changed. */
 async function call(args: readonly string[], files: Files) {
-  const { workspace, memory } = createOverlay(files);
+  const { workspace, memory } = createOverlay(files, otherLanguages);
   const printed = { out: '', err: '' };
   const terminal = createTerminal({
     out: { write: (text) => (printed.out += String(text)) !== '' },

@@ -117,7 +117,7 @@ clasp:
   name: Broche gástrico
   in_text: un broche gástrico
   trade: Broche gástrico
-  choice: Se cierra un broche alrededor del estómago. No se quita nada.
+  choice: El equipo de cirugía cierra un broche alrededor del estómago. No se quita nada.
   undo: Una operación pequeña puede abrir el broche. Quedan cicatrices pequeñas.
   weight_after: No se sabe qué pasa con el peso después.
   unknown: No encontramos datos para los años después del quinto.

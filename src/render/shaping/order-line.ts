@@ -17,11 +17,13 @@ const number =
 
 /**
  * Latin words with the numbers and marks among them, as in a name, an id, an address, a unit after its number: one phrase
- * from left to right. It begins and ends with a letter, a digit or a sign that belongs to one, so that the full stop of an
- * Arabic sentence stays outside.
+ * from left to right. It begins with a letter or with a number that belongs to the first word, and ends with a letter, a
+ * digit or a sign that belongs to one, so that the date before a colon and the full stop of an Arabic sentence stay outside.
+ * What follows in brackets is a phrase of its own.
  */
 const latinStretch = /[\p{Script=Latin}\p{Nd}\p{Mn}\u0020-\u007e\u00a0°·–—’“”‘≤≥±×µ²³]+/gu;
-const phraseWithin = /[\p{Script=Latin}\p{Nd}≤≥+](?:.*[\p{Script=Latin}\p{Nd}\p{Mn}%°²³])?/u;
+const phraseStart = /(?:(?:[≤≥][\u00a0 ]?)?\p{Nd}[\p{Nd}.,–-]*[\u00a0 ]?°?)?\p{Script=Latin}/u;
+const phraseEnd = /^.*[\p{Script=Latin}\p{Nd}\p{Mn}%°²³]/u;
 
 /** Part of a line: from and up to but without which of its characters. */
 export interface Span {
@@ -59,11 +61,15 @@ export function levelsOf(
 }
 
 function latinPhrases(line: string): readonly Span[] {
-  return [...line.matchAll(latinStretch)].flatMap(({ 0: stretch, index }) => {
-    const found = phraseWithin.exec(stretch);
-    if (found === null || !/\p{Script=Latin}/u.test(found[0])) return [];
-    const start = index + found.index;
-    return [{ start, end: start + found[0].length }];
+  return [...line.matchAll(latinStretch)].flatMap(({ 0: stretch, index: at }) => {
+    let start = at;
+    return stretch.split(/(?= \()/).flatMap((part) => {
+      const from = start + part.search(phraseStart);
+      const length = phraseEnd.exec(part.slice(from - start))?.[0].length ?? 0;
+      const phrase = { start: from, end: from + length };
+      start += part.length;
+      return phraseStart.test(part) ? [phrase] : [];
+    });
   });
 }
 

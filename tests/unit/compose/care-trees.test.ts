@@ -313,7 +313,7 @@ describe('the page for the fridge', () => {
   it('says the number for a fever and a pulse only as the clinic does', () => {
     // 38 °C is 100.4 °F: 38 × 1.8 + 32.
     const own = make('warning-signs').texts.join('\n');
-    expect(own).toContain('A fever of 100.4 °F (38 °C) or more');
+    expect(own).toContain('A fever of 100.4\u00A0°F (38\u00A0°C) or more');
     expect(own).toContain('more than 120 times a minute');
     const theirs = make('warning-signs', { clinic: silent }).texts.join('\n');
     expect(theirs).toContain('A fever');

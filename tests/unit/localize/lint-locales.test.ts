@@ -67,6 +67,26 @@ describe('the lint of words', () => {
     ]);
   });
 
+  it('wants a word of the trade translated in one way', async () => {
+    const terms = {
+      'locales/en/terms.yaml': 'night: [night, nights]\n',
+      'locales/es/terms.yaml': 'night: { words: [noche*], except: [common.stay.nights_many] }\n',
+    };
+    expect(await lint(terms)).toEqual([]);
+    const other = spanish.replace('una noche', 'una velada').replace('de noches', 'de veladas');
+    const said = await lint({ ...terms, 'locales/es/common.yaml': other });
+    expect(said).toEqual([
+      'error LOCALE_WORDING es/common.yaml:3:15 common.stay.nights_one says night in another way than the terms of es',
+    ]);
+    const lacking = await lint({ 'locales/en/terms.yaml': terms['locales/en/terms.yaml'] });
+    expect(lacking).toEqual(['error LOCALE_KEY_MISSING es/terms.yaml:1:1 the terms of es lack night']);
+  });
+
+  it('takes no variable for a word of the trade', async () => {
+    const terms = { 'locales/en/terms.yaml': 'x: [name]\n', 'locales/es/terms.yaml': 'x: [nombre]\n' };
+    expect(await lint(terms)).toEqual([]);
+  });
+
   it('finds a key that is not translated', async () => {
     expect(await lintSpanish(spanish.replace('greeting: Hola {{name}}\n', ''))).toEqual([
       'error LOCALE_KEY_MISSING es/common.yaml:1:1 es has no words for common.greeting',

@@ -53,6 +53,15 @@ describe('the order of a line', () => {
     expect(seen(`${phrase}.`, 'rtl')).toBe(`.${phrase}`);
   });
 
+  it('leaves a date before a colon, and what stands in brackets, out of a phrase', () => {
+    expect(seen('حتى 13 يناير 2028: No alcohol', 'rtl')).toBe(
+      `No alcohol :2028 ${reversed('يناير')} 13 ${reversed('حتى')}`,
+    );
+    expect(seen('من 76.0 إلى 87.4 kg (60m.trial)', 'rtl')).toBe(
+      `)60m.trial( 87.4 kg ${reversed('إلى')} 76.0 ${reversed('من')}`,
+    );
+  });
+
   it('turns a list of numbers round, each by itself', () => {
     expect(seen('1، 20، 300', 'rtl')).toBe('300 ،20 ،1');
   });
