@@ -9,11 +9,12 @@ export const languageNoticeShape = group({
   languages: list(group({ name: markup, statement: markup })),
 });
 
-/** That language help is free, in every language that the clinic lists. */
+/** That language help is free, in every language that the clinic lists, and in that of the packet. */
 export function viewLanguageNotice(scene: Scene): Viewed<typeof languageNoticeShape> {
   const { clinic, locale, otherLocales = [] } = scene;
   const { languages = [], phone = '' } = clinic.language_notice ?? {};
-  const listed = languages.flatMap((tag) => [locale, ...otherLocales].filter((one) => one.tag === tag));
+  const tags = languages.some((tag) => tag === locale.tag) ? languages : [...languages, locale.tag];
+  const listed = tags.flatMap((tag) => [locale, ...otherLocales].filter((one) => one.tag === tag));
   return {
     languages: listed.map((one) => ({
       name: written(scene, one, one.name),

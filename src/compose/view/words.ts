@@ -63,13 +63,16 @@ export function asMarkup(words: string): Markup {
   return { markup: escapeText(words) };
 }
 
+/** Marks of Chinese, which have their own white beside them. */
+const endsWide = /[。！？：；，、）](?:<[^>]*>)*$/u;
+
 /** Several sentences one after the other. */
 export function joined(...parts: readonly Markup[]): Markup {
+  const said = parts.map((part) => part.markup).filter((part) => part !== '');
   return {
-    markup: parts
-      .map((part) => part.markup)
-      .filter((part) => part !== '')
-      .join(' '),
+    markup: said
+      .map((part, at) => (at === 0 || endsWide.test(said[at - 1] ?? '') ? part : ` ${part}`))
+      .join(''),
   };
 }
 
