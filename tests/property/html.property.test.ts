@@ -40,11 +40,9 @@ const compact = (text: string): string => text.replace(/\s+/g, '');
 function printed(body: ReturnType<typeof bodyOf>): string {
   const again = within(body).filter((one) => attributeOf(one, 'data-repeated') !== undefined);
   const hidden = within(body).filter(({ tagName }) => tagName === 'title' || tagName === 'desc');
-  const left = [...again, ...hidden].reduce(
-    (text, one) => text.replace(compact(textOf(one)), ''),
-    compact(textOf(body)),
-  );
-  return left;
+  // The longest first, so that a short one is not taken out of the middle of another.
+  const twice = [...again, ...hidden].map((one) => compact(textOf(one))).sort((a, b) => b.length - a.length);
+  return twice.reduce((text, one) => text.replace(one, ''), compact(textOf(body)));
 }
 
 describe('any document as an HTML page', () => {
