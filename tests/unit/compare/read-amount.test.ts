@@ -25,8 +25,10 @@ describe('readAmount', () => {
     expect(read({ estimate: 3, low: 2, high: 4, interval: 'ci95' })).toMatchObject({
       meaning: 'uncertainty',
     });
-    expect(read({ estimate: 3, se: 1 })).toMatchObject({
-      low: expect.closeTo(1.04, 2) as number,
+    // 1.96 standard errors on either side.
+    expect(read({ estimate: 9, se: 2 })).toMatchObject({
+      low: expect.closeTo(5.08, 2) as number,
+      high: expect.closeTo(12.92, 2) as number,
       meaning: 'uncertainty',
     });
   });
