@@ -4,9 +4,14 @@ import { measureLines } from '../text.tsx';
 import type { TypeRole } from '../theme.ts';
 import { runsFor } from './primitives.tsx';
 
+/** A Chinese label of so few characters is one word to its reader. */
+const shortLabel = 6;
+
 /** Width of the widest piece that no line may be parted in, in points: a word, a character or two of Chinese. */
 export function widestWord(words: string, role: TypeRole): number {
-  const pieces = words.split(' ').flatMap(splitChinese);
+  const pieces = words
+    .split(' ')
+    .flatMap((word) => (word.length <= shortLabel ? [word] : splitChinese(word)));
   return Math.max(0, ...pieces.map((word) => textWidth(word, role)));
 }
 

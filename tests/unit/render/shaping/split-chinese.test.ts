@@ -18,6 +18,12 @@ describe('a Chinese sentence', () => {
     }
   });
 
+  it('keeps a number with what it counts, also at the end', () => {
+    const pieces = splitChinese('每1,000人中有40人，6个月后87\u00a0公斤，共12');
+    for (const whole of ['1,000人', '40人', '6个月', '87\u00a0公斤', '12'])
+      expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+  });
+
   it('is the only text that is split: Korean and all others break at spaces', () => {
     expect(splitChinese('위소매절제술')).toEqual(['위소매절제술']);
     expect(splitChinese('желудка')).toEqual(['желудка']);
