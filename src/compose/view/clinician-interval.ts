@@ -25,8 +25,8 @@ export function perOf({ format }: Scene, { cell, denominator }: Shown): string {
   return isShare(cell) ? `/${format.number(denominator)}` : '';
 }
 
-export function exactWeight({ format }: Scene, { averageKg }: WeightAt): string {
-  return `${format.number(averageKg, 1)}\u00a0kg`;
+export function exactWeight({ format, words }: Scene, { averageKg }: WeightAt): string {
+  return words.plain('clinician-sheet.units.kg', { n: format.number(averageKg, 1) });
 }
 
 /** "weight (TWL)", "leak", "hospital stay". */

@@ -56,11 +56,13 @@ function besideOne(scene: Scene, shown: Shown): Markup {
 function rangeOf(scene: Scene, shown: Shown): string {
   const { cell, denominator } = shown;
   const scale = isShare(cell) ? denominator : 1;
-  const { format } = scene;
+  const { format, words } = scene;
   const { low, high } = cell.others ?? { low: 0, high: 0 };
   const [from, to] = [format.number(low * scale, 1), format.number(high * scale, 1)];
   const range = from === to ? from : format.range(from, to);
-  return isWeight(cell) ? `${range}\u00a0kg` : `${range}${perOf(scene, shown)}`;
+  return isWeight(cell)
+    ? words.plain('clinician-sheet.units.kg', { n: range })
+    : `${range}${perOf(scene, shown)}`;
 }
 
 /** ", pooled 31.0 (22.0 to 43.0), a further study expected at 5.0 to 96.0, 5 studies, I² 96%". */
