@@ -8,17 +8,16 @@ import type { ClinicResult } from '../../../src/model/clinic.ts';
 const month: TimeWindow = { asked: { days: 30 }, unit: 'days', from: 20, to: 45 };
 const year: TimeWindow = { asked: { months: 12 }, unit: 'months', from: 9, to: 18 };
 
-const result = (days: number, given: Partial<ClinicResult> = {}): ClinicResult =>
-  ({
-    option: 'sleeve',
-    outcome: 'leak',
-    events: 1,
-    n: 100,
-    from: '2021-01',
-    to: '2025-12',
-    days,
-    ...given,
-  });
+const result = (days: number, given: Partial<ClinicResult> = {}): ClinicResult => ({
+  option: 'sleeve',
+  outcome: 'leak',
+  events: 1,
+  n: 100,
+  from: '2021-01',
+  to: '2025-12',
+  days,
+  ...given,
+});
 
 function find(results: readonly ClinicResult[], window: TimeWindow, operatedBefore = false) {
   const clinic = { surgeons: [{ id: 'one', results }] };
