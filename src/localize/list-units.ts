@@ -1,6 +1,6 @@
 import type { TranslationUnit } from '../model/translation.ts';
-import { askedKey, countedKeys, pluralLocale } from './words.ts';
-import type { Entry, Words } from './words.ts';
+import { askedKey, countedKeys, pluralLocale, sourcesIn } from './words.ts';
+import type { Words } from './words.ts';
 import type { LongestOf } from './text-lengths.ts';
 
 export interface UnitsInput {
@@ -26,36 +26,23 @@ export function listUnits({
   isReviewed,
 }: UnitsInput): readonly TranslationUnit[] {
   const counted = countedKeys([base]);
+  const sourceOf = sourcesIn(base);
   const forms = new Intl.PluralRules(words === null ? tag : pluralLocale(words)).resolvedOptions()
     .pluralCategories;
-  const seen = new Set<string>();
-  return [...base.entries.values()].flatMap((entry) => {
-    const asked = askedKey(entry.key, counted);
-    if (seen.has(asked)) return [];
-    seen.add(asked);
-    const keys = counted.has(asked) ? forms.map((form) => `${asked}_${form}`) : [asked];
-    return keys.map((key) => {
-      const source = base.entries.get(key) ?? base.entries.get(`${asked}_other`) ?? entry;
-      return makeUnit({ key, source, target: words?.entries.get(key)?.text ?? null });
-    });
-  });
-
-  function makeUnit({
-    key,
-    source,
-    target,
-  }: {
-    key: string;
-    source: Entry;
-    target: string | null;
-  }): TranslationUnit {
+  const asked = new Set([...base.entries.keys()].map((key) => askedKey(key, counted)));
+  const keys = [...asked].flatMap((key) =>
+    counted.has(key) ? forms.map((form) => `${key}_${form}`) : [key],
+  );
+  return keys.map((key) => {
+    const source = sourceOf(key);
+    const target = words?.entries.get(key)?.text ?? null;
     return {
       key,
-      source: source.text,
+      source: source?.text ?? '',
       target,
-      note: notes.get(source.key) ?? '',
+      note: notes.get(source?.key ?? key) ?? '',
       longest: longestOf(key),
       reviewed: target !== null && isReviewed(key),
     };
-  }
+  });
 }

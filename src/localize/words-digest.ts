@@ -2,31 +2,28 @@ import { createHash } from 'node:crypto';
 
 import { isInScope } from '../model/review-scope.ts';
 import type { ReviewScope } from '../model/review-scope.ts';
+import { sourcesIn } from './words.ts';
 import type { Words } from './words.ts';
 
 /** A text as a reviewer judges it: beside the one that it was translated from. */
-export interface WordPair {
+interface WordPair {
   readonly key: string;
   readonly source: string;
   readonly text: string;
 }
 
 /** Every text that pages may print, with its source; what a locale prints by its settings is there too. Sorted by key. */
-export function wordPairs(words: Words, base: Words): readonly WordPair[] {
-  const own = textsOf(words);
-  const sources = textsOf(base);
-  return [...own]
-    .map(([key, text]) => ({ key, text, source: sourceOf(key, sources) }))
+function wordPairs(words: Words, base: Words): readonly WordPair[] {
+  const sourceOf = sourcesIn(base);
+  const printed = printedSettings(base);
+  return [...words.entries.values()]
+    .map(({ key, text }) => ({ key, text, source: sourceOf(key)?.text ?? '' }))
+    .concat([...printedSettings(words)].map(([key, text]) => ({ key, text, source: printed.get(key) ?? '' })))
     .sort((a, b) => (a.key < b.key ? -1 : 1));
 }
 
-/** A plural form that the base language has not comes from its form `other`. */
-function sourceOf(key: string, sources: ReadonlyMap<string, string>): string {
-  const other = key.replace(/_(?:zero|one|two|few|many|other)$/, '_other');
-  return sources.get(key) ?? sources.get(other) ?? '';
-}
-
-function textsOf({ entries, settings }: Words): ReadonlyMap<string, string> {
+/** What a language prints by its settings, as if each were a text. */
+function printedSettings({ settings }: Words): ReadonlyMap<string, string> {
   const { own_names: names, range_word: range, units, format } = settings;
   const printed = {
     range_word: range,
@@ -34,10 +31,7 @@ function textsOf({ entries, settings }: Words): ReadonlyMap<string, string> {
     ...units,
     ...(names !== null && { names: JSON.stringify(names) }),
   };
-  return new Map([
-    ...[...entries.values()].map(({ key, text }) => [key, text] as const),
-    ...Object.entries(printed).map(([key, text]) => [`locale.${key}`, text] as const),
-  ]);
+  return new Map(Object.entries(printed).map(([key, text]) => [`locale.${key}`, text]));
 }
 
 /** Digest of every text with its source, by key. */

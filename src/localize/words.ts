@@ -41,7 +41,7 @@ const categories = ['zero', 'one', 'two', 'few', 'many', 'other'];
  * Keys of the texts that have plural forms. Every language has the form `other`, so a key such as `too_few` is not
  * taken for a form.
  */
-export function countedKeys(languages: readonly Words[]): ReadonlySet<string> {
+export function countedKeys(languages: readonly Pick<Words, 'entries'>[]): ReadonlySet<string> {
   const keys = languages.flatMap(({ entries }) => [...entries.keys()]);
   return new Set(keys.filter((key) => key.endsWith('_other')).map((key) => key.slice(0, -'_other'.length)));
 }
@@ -61,6 +61,15 @@ export function pluralOf(key: string, counted: ReadonlySet<string>): PluralKey |
 /** The key that code asks for: without the plural suffix. */
 export function askedKey(key: string, counted: ReadonlySet<string>): string {
   return pluralOf(key, counted)?.base ?? key;
+}
+
+/**
+ * Finds the text of the base language that the text of a key comes from. A plural form that the base language has not comes
+ * from its form `other`.
+ */
+export function sourcesIn(base: Pick<Words, 'entries'>): (key: string) => Entry | undefined {
+  const counted = countedKeys([base]);
+  return (key) => base.entries.get(key) ?? base.entries.get(`${askedKey(key, counted)}_other`);
 }
 
 /** Forms of a plural text by category; empty for a text without forms. */

@@ -1,4 +1,5 @@
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
+import { escapePattern } from '../model/word-forms.ts';
 import { isText, textOf } from './layout-node.ts';
 import type { SetNode } from './layout-node.ts';
 
@@ -48,7 +49,7 @@ function firstPlace(texts: readonly string[], files: readonly WrittenFile[]): So
 
 /** White space in a file may be a line feed where a page has a space. */
 function patternOf(text: string): RegExp {
-  const parts = text.split(' ').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const parts = text.split(' ').map(escapePattern);
   return new RegExp(parts.join('\\s+'), 'u');
 }
 

@@ -1,4 +1,5 @@
 import type { DocumentTree } from '../model/document.ts';
+import { escapePattern } from '../model/word-forms.ts';
 
 /** Latin ligatures that a reader may hand back as one character. */
 const ligatures: Readonly<Record<string, string>> = {
@@ -52,6 +53,6 @@ export function comparisonFor({ direction }: Pick<DocumentTree, 'direction'>): (
 
 /** A pattern that finds a figure or a phone number whatever spaces stand in it, but not inside a longer number. */
 export function numberPattern(value: string): RegExp {
-  const signs = Array.from(compactText(value), (sign) => sign.replace(/[.*+?^${}()|[\]\\]/, '\\$&'));
+  const signs = Array.from(compactText(value), escapePattern);
   return new RegExp(`(?<![\\d])(?<!\\d[.,])${signs.join('\\s*')}(?![\\d])(?![.,]\\d)`, 'u');
 }

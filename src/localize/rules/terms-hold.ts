@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import type { Term } from '../../model/terms.ts';
 import { anywhere, partOfWord, wholeWords } from '../../model/word-forms.ts';
-import { askedKey, countedKeys, withoutVariables } from '../words.ts';
-import type { Entry, Words } from '../words.ts';
+import { sourcesIn, withoutVariables } from '../words.ts';
+import type { Words } from '../words.ts';
 import { faultAt, faultOfAbsent } from './rule.ts';
 import type { WordsRule } from './rule.ts';
 
@@ -25,11 +25,9 @@ function lacking(base: Words, words: Words): readonly Diagnostic[] {
     );
 }
 
-/** Texts whose source has a term and that have none of its forms. A plural form comes from the source's form `other`. */
+/** Texts whose source has a term and that have none of its forms. */
 function unsaid(base: Words, words: Words): readonly Diagnostic[] {
-  const counted = countedKeys([base, words]);
-  const sourceOf = (key: string): Entry | undefined =>
-    base.entries.get(key) ?? base.entries.get(`${askedKey(key, counted)}_other`);
+  const sourceOf = sourcesIn(base);
   return base.terms.flatMap((term) => {
     const own = words.terms.find(({ id }) => id === term.id);
     if (own === undefined) return [];

@@ -2,18 +2,9 @@ import { describe, expect, it } from 'vitest';
 
 import { createNodeWorkspace } from '../../../src/io/node-workspace.ts';
 import { lintLocales } from '../../../src/localize/index.ts';
+import { localeSettings as settings } from '../../helpers/locale-settings.ts';
 import { createMemoryWorkspace } from '../../helpers/memory-workspace.ts';
 
-const settings = (words: string): string => `name: Some language
-direction: ltr
-format: en-US
-first_weekday: sunday
-range_word: to
-units: { kilogram: '{{n}} kg', pound: '{{n}} lb' }
-common_words: [${words}]
-misleading: {never: [rare, '1 in #'], only_with_count: [common]}
-sentence_words: 12
-`;
 const english = `greeting: Hello {{name}}
 stay:
   nights_one: a night
