@@ -133,11 +133,14 @@ function setLine(words: readonly RunWord[], next: RunWord | undefined, size: num
 /** Digits, marks and spaces at the head of a line: the typesetter shapes them apart from the first letter. */
 const unscripted = /^[\p{Script=Common}\p{Script=Inherited}]+/u;
 
-/** Width of runs set on one line, in points. */
+/**
+ * Width of runs set on one line, in points. Runs that are shaped (see shaping/) are measured whole: there a bracket takes
+ * the typeface of the word that it stands at.
+ */
 export function runsWidth(runs: readonly Run[], size: number): number {
   let headOfLine = true;
   const parts = runs.flatMap((run) => {
-    const head = headOfLine ? (unscripted.exec(run.text)?.[0] ?? '') : '';
+    const head = headOfLine && isPlain(run.text) ? (unscripted.exec(run.text)?.[0] ?? '') : '';
     headOfLine &&= head === run.text;
     return [head, run.text.slice(head.length)].map((text) => ({ ...run, text }));
   });
