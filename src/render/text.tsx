@@ -6,6 +6,7 @@ import { fontFamily } from './fonts.ts';
 import { runsWidth, setRuns } from './set-runs.ts';
 import type { Run } from './run.ts';
 import type { SetLine } from './set-runs.ts';
+import { levelsOfLines } from './shaping/order-line.ts';
 import { ShapedLine } from './shaping/shaped-line.tsx';
 import { isPlain } from './shaping/split-text.ts';
 import { palette } from './theme.ts';
@@ -48,13 +49,23 @@ export function Lines(props: LinesProps): ReactElement {
     ...(artifact === undefined ? {} : { artifact }),
     ...(overrun ? { overrun } : {}),
   };
+  const shaped = props.direction === 'rtl' || !lines.every(isPlainLine);
+  const levels = shaped ? levelsOfLines(lines, props.direction ?? 'ltr') : [];
   return (
     <View style={{ width }} {...marks}>
-      {lines.map((line, index) => (
-        <Line key={index} line={line} of={props} />
-      ))}
+      {lines.map((line, index) =>
+        props.direction === 'rtl' || !isPlainLine(line) ? (
+          <ShapedLine key={index} {...props} line={line} levels={levels[index] ?? []} />
+        ) : (
+          <PlainLine key={index} line={line} of={props} />
+        ),
+      )}
     </View>
   );
+}
+
+function isPlainLine({ runs }: SetLine): boolean {
+  return runs.every(({ text }) => isPlain(text));
 }
 
 /** How many lines the runs take, and the width of the widest. */
@@ -70,9 +81,7 @@ export function measureLines(props: Pick<LinesProps, 'runs' | 'size' | 'width' |
   return { lines: lines.length, width: Math.max(0, ...lines.map((line) => line.width)) };
 }
 
-function Line({ line, of }: { readonly line: SetLine; readonly of: LinesProps }): ReactElement {
-  if (of.direction === 'rtl' || !line.runs.every(({ text }) => isPlain(text)))
-    return <ShapedLine line={line} {...of} />;
+function PlainLine({ line, of }: { readonly line: SetLine; readonly of: LinesProps }): ReactElement {
   const align = of.align ?? 'left';
   // The space at the end is for those who hear or copy the text; it must not push aligned lines off their edge.
   const runs = line.spaceAfter && align === 'left' ? withSpace(line.runs) : line.runs;

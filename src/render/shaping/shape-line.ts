@@ -1,3 +1,4 @@
+import { softHyphen } from '../divide-word.ts';
 import { faceOf } from '../fonts.ts';
 import type { Face } from '../fonts.ts';
 import { printable } from '../printable-text.ts';
@@ -6,8 +7,7 @@ import type { Direction, Weight } from '../theme.ts';
 import { shapeText } from './harfbuzz.ts';
 import type { ShapedGlyph } from './harfbuzz.ts';
 import { withoutInvisible } from './invisible.ts';
-import { levelsOf, visualOrder } from './order-line.ts';
-import type { Span } from './order-line.ts';
+import { levelsOfLines, visualOrder } from './order-line.ts';
 import { splitByTypeface } from './split-text.ts';
 import type { TypefacePart } from './split-text.ts';
 import { baseTypeface } from './typefaces.ts';
@@ -56,9 +56,16 @@ interface Word {
   readonly level: number;
 }
 
-/** The parts of a line in the order in which they are read, each where it stands. `size` in points. */
-export function shapeLine(runs: readonly Run[], size: number, direction: Direction): readonly PlacedPart[] {
-  const parts = joinParts(wordsOf(runs, direction).map((word) => shapeWord(word, size)));
+/**
+ * The parts of a line in the order in which they are read, each where it stands. `size` in points; `order` is the level of
+ * each character as its paragraph gives it, or for a line that is a paragraph, the direction of the text around it.
+ */
+export function shapeLine(
+  runs: readonly Run[],
+  size: number,
+  order: readonly number[] | Direction,
+): readonly PlacedPart[] {
+  const parts = joinParts(wordsOf(runs, order).map((word) => shapeWord(word, size)));
   const lefts = new Map<ShapedPart, number>();
   let left = 0;
   for (const part of visualOrder(parts)) {
@@ -89,9 +96,12 @@ export function shapedWidth(text: string, weight: Weight, size: number): number 
 }
 
 /** Words and spaces, split where the typeface or the direction changes. */
-function wordsOf(runs: readonly Run[], direction: Direction): readonly Word[] {
-  const printed = runs.map((run) => ({ ...run, text: printable(run.text) }));
-  const levels = levelsOf(printed.map(({ text }) => text).join(''), direction, foreignSpans(printed));
+function wordsOf(runs: readonly Run[], order: readonly number[] | Direction): readonly Word[] {
+  const printed = runs.map((run) => ({ ...run, text: shownText(run.text) }));
+  const levels =
+    typeof order === 'string'
+      ? (levelsOfLines([{ runs: printed, spaceAfter: false }], order)[0] ?? [])
+      : order;
   let at = 0;
   return printed.flatMap(({ text, weight, language }) =>
     splitAtSpaces(text).flatMap(({ text: part, typeface }) => {
@@ -102,14 +112,9 @@ function wordsOf(runs: readonly Run[], direction: Direction): readonly Word[] {
   );
 }
 
-/** Where a line is in another language than the document. */
-function foreignSpans(runs: readonly Run[]): readonly Span[] {
-  let start = 0;
-  return runs.flatMap(({ text, language }) => {
-    const span = { start, end: start + text.length };
-    start = span.end;
-    return language === undefined || span.end === span.start ? [] : [span];
-  });
+/** As it is printed, with the soft hyphen at the end of a divided word. */
+function shownText(text: string): string {
+  return text.endsWith(softHyphen) ? printable(text) + softHyphen : printable(text);
 }
 
 /** A space is set with the word before it, so that they are painted in one go. */
@@ -150,7 +155,8 @@ function glyphsOf(text: string, face: Face, rightToLeft: boolean): readonly Shap
 
 function shapeWord({ text, typeface, weight, language, level }: Word, size: number): ShapedPart {
   const face = faceOf(weight, typeface);
-  const glyphs = glyphsOf(text, face, level % 2 === 1);
+  // A soft hyphen is seen only where a word is divided at it: there it looks like any other.
+  const glyphs = glyphsOf(text.replace(softHyphen, '-'), face, level % 2 === 1);
   const scale = size / face.unitsPerEm;
   const readAs = readings(text, glyphs, level % 2 === 1);
   const positions = glyphs.map(({ advance, offset }) => ({

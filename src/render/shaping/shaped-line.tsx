@@ -15,6 +15,8 @@ interface ShapedLineProps {
   readonly width: number;
   readonly align?: 'left' | 'center' | 'right';
   readonly direction?: Direction;
+  /** Level of each character of the line (see order-line.ts). */
+  readonly levels: readonly number[];
   readonly color?: string;
 }
 
@@ -26,7 +28,7 @@ export function ShapedLine(props: ShapedLineProps): ReactElement {
   const { line, width, lineHeight, size, direction = 'ltr' } = props;
   const start = alignStart(direction);
   const align = props.align ?? 'left';
-  const set = shapeLine(line.runs, size, direction);
+  const set = shapeLine(line.runs, size, props.levels);
   const parts = line.spaceAfter && align === start ? withSpace(set) : set;
   const rest = width - parts.reduce((sum, part) => sum + part.width, 0);
   const left = { left: 0, center: rest / 2, right: rest }[align];

@@ -1,17 +1,32 @@
 import { describe, expect, it } from 'vitest';
 
-import { levelsOf, visualOrder } from '../../../../src/render/shaping/order-line.ts';
-import type { Span } from '../../../../src/render/shaping/order-line.ts';
+import type { TextSpan } from '../../../../src/model/left-to-right.ts';
+import { levelsOf, levelsOfLines, visualOrder } from '../../../../src/render/shaping/order-line.ts';
+import type { ParagraphLine } from '../../../../src/render/shaping/order-line.ts';
 import type { Direction } from '../../../../src/render/theme.ts';
 
 /** The line as its characters stand from left to right; brackets are not mirrored here. */
-function seen(line: string, direction: Direction, isolated: readonly Span[] = []): string {
-  const levels = levelsOf(line, direction, isolated);
+function seen(line: string, direction: Direction, isolated: readonly TextSpan[] = []): string {
+  return inOrder(line, levelsOf(line, direction, isolated));
+}
+
+function inOrder(line: string, levels: readonly number[]): string {
   const characters = Array.from(line, (text, index) => ({ text, level: levels[index] ?? 0 }));
   return visualOrder(characters)
     .map(({ text }) => text)
     .join('');
 }
+
+/** Lines of a paragraph from right to left, each as it stands from left to right. */
+function seenLines(lines: readonly ParagraphLine[]): readonly string[] {
+  const levels = levelsOfLines(lines, 'rtl');
+  return lines.map(({ runs }, index) => inOrder(runs.map(({ text }) => text).join(''), levels[index] ?? []));
+}
+
+const line = (text: string, spaceAfter = true, language?: string): ParagraphLine => ({
+  runs: [{ text, weight: 400, ...(language === undefined ? {} : { language }) }],
+  spaceAfter,
+});
 
 const reversed = (text: string): string => Array.from(text).reverse().join('');
 
@@ -50,7 +65,7 @@ describe('the order of a line', () => {
     'HbA1c 6.5%',
   ])('keeps the phrase %s in its order among Arabic words', (phrase) => {
     expect(seen(`من ${phrase} أو`, 'rtl')).toBe(`${reversed('أو')} ${phrase} ${reversed('من')}`);
-    expect(seen(`${phrase}.`, 'rtl')).toBe(`.${phrase}`);
+    expect(seen(`من ${phrase}.`, 'rtl')).toBe(`.${phrase} ${reversed('من')}`);
   });
 
   it('leaves a date before a colon, and what stands in brackets, out of a phrase', () => {
@@ -66,10 +81,62 @@ describe('the order of a line', () => {
     expect(seen('1، 20، 300', 'rtl')).toBe('300 ،20 ،1');
   });
 
-  it('keeps a sentence of another language whole, with its full stop at its own end', () => {
+  it.each(['≤ 30', '≥\u00a05', '<1', '±2.5', '-0.4', '−3%'])(
+    'never mirrors the sign of the number %s, nor takes it to its other side',
+    (number) => {
+      expect(seen(`من ${number} أو`, 'rtl')).toBe(`${reversed('أو')} ${number} ${reversed('من')}`);
+    },
+  );
+
+  it('keeps a paragraph whole that is not Arabic at all, with its full stop at its own end', () => {
+    expect(seen('Nurse line, weekdays (8 to 5).', 'rtl')).toBe('Nurse line, weekdays (8 to 5).');
+    expect(seen('[Vote of 170 experts]. (2019). PubMed 31401070.', 'rtl')).toBe(
+      '[Vote of 170 experts]. (2019). PubMed 31401070.',
+    );
+  });
+
+  it('leaves a paragraph of numbers alone to the direction around it', () => {
+    expect(seen('555-0142.', 'rtl')).toBe('.555-0142');
+  });
+
+  it('keeps a sentence of another language whole among Arabic words, with its full stop at its own end', () => {
     const english = 'No bubbles.';
-    expect(seen(english, 'rtl')).toBe('.No bubbles');
-    expect(seen(english, 'rtl', [{ start: 0, end: english.length }])).toBe(english);
+    const text = `قال: ${english}`;
+    expect(seen(text, 'rtl')).toBe(`.No bubbles :${reversed('قال')}`);
+    expect(seen(text, 'rtl', [{ start: 5, end: text.length }])).toBe(`${english} :${reversed('قال')}`);
+  });
+
+  it('reads a citation as one phrase with the address after it, and an Arabic remark after both', () => {
+    const title = 'Outcomes (Trial). (2025).';
+    const text = `${title} PubMed 39821905. لم`;
+    expect(seen(text, 'rtl', [{ start: 0, end: title.length }])).toBe(
+      `${reversed('لم')} .${title} PubMed 39821905`,
+    );
+  });
+
+  it('never parts the brackets of a phrase', () => {
+    expect(seen('من (PCORI) summary أو', 'rtl')).toBe(`${reversed('أو')} (PCORI) summary ${reversed('من')}`);
+    expect(seen('من f(x) أو', 'rtl')).toBe(`${reversed('أو')} f(x) ${reversed('من')}`);
+  });
+
+  it('leaves the marks of a phrase on their side where it goes on in the next line', () => {
+    expect(seenLines([line('من sages.org/the-incidence-', false), line('of-ulcers. لم', false)])).toEqual([
+      `sages.org/the-incidence- ${reversed('من')}`,
+      `${reversed('لم')} .of-ulcers`,
+    ]);
+    expect(seenLines([line('من Surg Endosc 26(9);'), line('PubMed 22476829.', false)])).toEqual([
+      `Surg Endosc 26(9); ${reversed('من')}`,
+      '.PubMed 22476829',
+    ]);
+  });
+
+  it('knows a part in another language again in the next line', () => {
+    const [first, second] = seenLines([
+      line('قال: '),
+      line('The band has slipped.', true, 'en'),
+      line('It must go.', false, 'en'),
+    ]).slice(1);
+    expect([first, second]).toEqual(['The band has slipped.', 'It must go.']);
   });
 
   it('turns an Arabic name in an English line round and leaves the line', () => {

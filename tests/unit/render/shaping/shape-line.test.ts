@@ -20,6 +20,19 @@ describe('a shaped line', () => {
     }
   });
 
+  it('is measured as it is set where it begins with a mark that two typefaces have', () => {
+    const runs = [
+      { text: '«سجل إحصائي»:', weight: 700 },
+      { text: ' سجل إحصائي يعد أشخاصًا من مستشفيات كثيرة.', weight: 400 },
+    ] as const;
+    for (let measure = 300; measure < 420; measure += 6) {
+      const [line] = setRuns(runs, { size: 18, measure, setting: 'filled' });
+      const set = shapeLine(line?.runs ?? [], 18, 'rtl').reduce((sum, part) => sum + part.width, 0);
+      expect(line?.width).toBeCloseTo(set, 6);
+      expect(set).toBeLessThanOrEqual(measure + 0.001);
+    }
+  });
+
   it.each(scriptSamples)(
     'leaves no gap and no overlap between its parts: $language',
     ({ text, direction }) => {
@@ -64,5 +77,13 @@ describe('a shaped line', () => {
     );
     expect([regular?.weight, bold?.weight]).toEqual([400, 700]);
     expect(regular?.face).not.toBe(bold?.face);
+  });
+
+  it('shows the hyphen of a divided word, and has it read as a soft one', () => {
+    const glyphsOf = (text: string) =>
+      shapeLine([{ text, weight: 400 }], size, 'rtl').flatMap(({ glyphs }) => glyphs);
+    const [soft, hyphen] = [glyphsOf('من gastro\u00ad').at(-1), glyphsOf('من gastro-').at(-1)];
+    expect(soft?.id.id).toBe(hyphen?.id.id);
+    expect(soft?.codePoints).toEqual([0xad]);
   });
 });
