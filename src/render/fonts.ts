@@ -23,6 +23,12 @@ export interface GlyphRun {
   readonly advanceWidth: number;
 }
 
+interface ParsedGlyph {
+  readonly advanceWidth: number;
+  /** What it is read as. */
+  codePoints: readonly number[];
+}
+
 /** What is used of a fontkit font. */
 export interface Face {
   readonly postscriptName: string;
@@ -31,7 +37,7 @@ export interface Face {
   /** Code points that the face has a glyph for. */
   readonly characterSet: readonly number[];
   glyphForCodePoint(codePoint: number): object;
-  getGlyph(id: number): { readonly advanceWidth: number };
+  getGlyph(id: number, codePoints?: readonly number[]): ParsedGlyph;
   hasGlyphForCodePoint(codePoint: number): boolean;
   layout(
     text: string,
@@ -90,6 +96,7 @@ function openFace(typeface: Typeface, weight: Weight): Face {
   if (face === null) throw new InternalError(`the face of weight ${weight} of ${family} did not load`);
   // Only the base is shaped by the typesetter itself; see shaping/ for the others.
   if (typeface === baseTypeface) {
+    keepNames(face);
     nameGlyphs(face);
     rememberRuns(face);
   }
@@ -98,6 +105,19 @@ function openFace(typeface: Typeface, weight: Weight): Face {
 
 /** Latin ligatures are asked for by the letters they are drawn for, and so read back as these. */
 const isLigature = (codePoint: number): boolean => codePoint >= 0xfb00 && codePoint <= 0xfb06;
+
+/**
+ * The parser keeps each glyph with what it was first asked for by. One that was asked for by its number alone (a ligature
+ * of a line that HarfBuzz shapes, when it is placed or embedded) gets its letters when they are known.
+ */
+function keepNames(face: Face): void {
+  const get = face.getGlyph.bind(face);
+  face.getGlyph = (id, codePoints = []) => {
+    const glyph = get(id, codePoints);
+    if (glyph.codePoints.length === 0) glyph.codePoints = codePoints;
+    return glyph;
+  };
+}
 
 /**
  * The parser keeps each glyph with the letter it was first asked for by. A part of a composite letter (the plus of ±) is
