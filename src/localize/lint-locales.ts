@@ -15,7 +15,9 @@ export async function lintLocales(workspace: Workspace, folder: string): Promise
   const base = languages.find(({ tag }) => tag === baseTag);
   const others = languages.filter(({ tag }) => tag !== baseTag);
   const found = base === undefined ? [] : wordsRules.flatMap((rule) => rule.check({ base, others }));
-  const longestOf = await readLengths(workspace, folder);
-  const long = languages.flatMap((words) => textsTooLong(words, longestOf));
+  const lengths = await readLengths(workspace, folder);
+  const long = lengths.ok
+    ? languages.flatMap((words) => textsTooLong(words, lengths.value))
+    : lengths.diagnostics;
   return [...unread, ...found, ...long].sort(comparePositions);
 }

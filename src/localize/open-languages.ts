@@ -36,7 +36,9 @@ export async function openLanguages(workspace: Workspace, folder: string): Promi
   if (files.size < read.length) return failAll(read);
   const base = files.get(baseTag);
   if (base === undefined) return failure([noBase(folder)]);
-  const longestOf = await readLengths(workspace, folder);
+  const lengths = await readLengths(workspace, folder);
+  if (!lengths.ok) return lengths;
+  const longestOf = lengths.value;
   const notes = notesOf(base);
   return success({
     base: baseTag,
