@@ -22,6 +22,12 @@ export const BESIDE = 6;
 /** White between a label inside the plot and the line it belongs to, and the end of the plot. */
 const INSIDE = 3;
 
+/** Sizes with room over the highest value for a line of a label of this height, where labels stand in the plot. Points. */
+export function withHeadroom(sizes: LineSizes, labelHeight: number): LineSizes {
+  if (sizes.labels === 'beside') return sizes;
+  return { ...sizes, headroom: Math.max(sizes.headroom, labelHeight + INSIDE) };
+}
+
 function plotOf({ sizes }: LabelledLine): Box {
   return { start: sizes.plotStart, top: 0, width: sizes.plotWidth, height: sizes.plotHeight };
 }

@@ -1,5 +1,6 @@
 import { View } from '@react-pdf/renderer';
 import type { WeightLine } from '../../model/document.ts';
+import { withHeadroom } from '../../pictures/line-labels.ts';
 import { rowDirection } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { pictureSizes } from '../picture-sizes.ts';
@@ -15,7 +16,9 @@ export function lineBoardUnits(block: OfType<'line-board'>, place: Place): reado
   const { theme, key } = place;
   const { direction, width } = theme;
   const { line: alone, lines: several } = pictureSizes[theme.edition];
-  const { sizes, across } = block.lines.length === 1 ? { sizes: alone, across: 1 } : several;
+  const chosen = block.lines.length === 1 ? { sizes: alone, across: 1 } : several;
+  const { across } = chosen;
+  const sizes = withHeadroom(chosen.sizes, theme.type.labelStrong.lineHeight);
   const rows: readonly (readonly WeightLine[])[] = Array.from(
     { length: Math.ceil(block.lines.length / across) },
     (_, row) => block.lines.slice(row * across, (row + 1) * across),
