@@ -42,10 +42,16 @@ export interface SetNode extends LayoutNode {
   readonly children: readonly (SetNode | TextNode)[];
 }
 
-/** A line and the face each of its runs was set in. */
+/** A line and the face each of its runs was set in. Points. */
 interface SetTextLine {
+  readonly box: { readonly height: number };
+  /** From the top of the line to its baseline. */
+  ascent: number;
   readonly runs: readonly {
     readonly attributes: { readonly font?: readonly SetFace[] };
+    /** Of the face, above the baseline and below it (less than nought); none where plainleaf shaped the run. */
+    readonly ascent?: number;
+    readonly descent: number;
     /** Those drawn, from left to right. */
     readonly glyphs?: object[];
   }[];

@@ -73,9 +73,22 @@ function inspect(node: SetNode): boolean {
       'text was set in a face that is not embedded: fontFamily is missing or a character has no glyph',
     );
   if (node.props.divided === true) exchangeHyphen(node);
+  node.lines?.forEach(centreLine);
   if (node.props.lineKey !== undefined && node.lines !== undefined)
     rememberLines(node.props.lineKey, node.lines);
   return node.props.overrun === true || node.children.some((child) => !isText(child) && inspect(child));
+}
+
+type TextLine = NonNullable<SetNode['lines']>[number];
+
+/**
+ * The typesetter leaves all the white between lines under the letters; half of it belongs above them, where theme.ts counts
+ * its baselines from, and where lines of other scripts have it.
+ */
+function centreLine(line: TextLine): void {
+  const [run] = line.runs;
+  if (run?.ascent === undefined) return;
+  line.ascent = run.ascent + (line.box.height - run.ascent + run.descent) / 2;
 }
 
 /** The hyphen at the end of a divided word becomes a soft one, which looks the same and says that the word goes on. */

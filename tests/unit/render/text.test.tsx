@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadFonts } from '../../../src/render/fonts.ts';
+import { loadFonts, loadTypefaces } from '../../../src/render/fonts.ts';
 import { childNodes, isText, textOf } from '../../../src/render/layout-node.ts';
 import type { SetNode } from '../../../src/render/layout-node.ts';
 import { setGalleys } from '../../../src/render/set-galley.ts';
+import { typefacesFor } from '../../../src/render/shaping/typefaces.ts';
+import { firstBaseline } from '../../../src/render/theme.ts';
 import { Lines, measureLines } from '../../../src/render/text.tsx';
 import type { LinesProps } from '../../../src/render/text.tsx';
 
@@ -75,6 +77,21 @@ describe('Lines', () => {
       for (const { box, xAdvance } of set) expect(box.x).toBeCloseTo((170 - xAdvance) * share, 6);
     }
   });
+
+  it.each([18, 21, 34])(
+    'has one baseline for every script, with as much white above the letters as below: lines %d apart',
+    async (lineHeight) => {
+      await loadTypefaces(typefacesFor('वज़न 体重 وزن'));
+      for (const text of ['118 kg', 'वज़न', '体重 118', 'وزن']) {
+        const set = texts(await setLines({ lineHeight, runs: [{ text, weight: 400 }] })).flatMap(
+          ({ lines }) => lines ?? [],
+        );
+        expect(set.length).toBeGreaterThan(0);
+        for (const { ascent } of set)
+          expect(ascent).toBeCloseTo(firstBaseline({ size: 13, lineHeight, weight: 400 }), 6);
+      }
+    },
+  );
 
   it('gives each language of a line a text node of its own, tagged with it, side by side', async () => {
     const runs = [
