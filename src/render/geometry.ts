@@ -16,7 +16,7 @@ export interface PageGeometry {
 /** ISO 216 A4 and ANSI letter. */
 const papers = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const;
 
-type Tree = Pick<DocumentTree, 'paper' | 'audience' | 'edition' | 'furniture'>;
+type Tree = Pick<DocumentTree, 'paper' | 'audience' | 'edition' | 'furniture' | 'language'>;
 
 /** The page of a document: what its header and footer leave. Call loadFonts first. */
 export function pageGeometry(tree: Tree): PageGeometry {

@@ -1,6 +1,7 @@
 import type { DocumentTree } from '../model/document.ts';
 import { pageNumberText } from '../model/tree-text.ts';
-import type { TypeRole } from './edition.ts';
+import type { Edition, TypeRole } from './edition.ts';
+import { leadType } from './lead-type.ts';
 import { measureLines } from './text.tsx';
 import { editionOf } from './theme.ts';
 
@@ -61,11 +62,17 @@ export interface FurnitureFrame {
   readonly belowBody: number;
 }
 
-type Tree = Pick<DocumentTree, 'audience' | 'edition' | 'furniture'>;
+type Tree = Pick<DocumentTree, 'audience' | 'edition' | 'furniture' | 'language'>;
+
+/** The type that header and footer are set in: lines as far apart as the script needs. */
+function typeOf(tree: Tree): Edition['type'] {
+  return leadType(editionOf(tree).type, tree.language);
+}
 
 /** Measures what stands around the body. Call loadFonts first. */
 export function measureFurniture(tree: Tree): FurnitureFrame {
-  const { type, page, width } = editionOf(tree);
+  const { page, width } = editionOf(tree);
+  const type = typeOf(tree);
   const head = frameHead(tree);
   const foot = footerLines(tree, width);
   const footerBottom = foot.lines > page.footerLines ? page.tallFooter : page.footer;
@@ -81,7 +88,8 @@ export function measureFurniture(tree: Tree): FurnitureFrame {
 type Head = Pick<FurnitureFrame, 'tabHeight' | 'headerTop' | 'headerStacked' | 'bodyTop'>;
 
 function frameHead(tree: Tree): Head {
-  const { type, page, width, flow } = editionOf(tree);
+  const { page, width, flow } = editionOf(tree);
+  const type = typeOf(tree);
   const { tab, header } = tree.furniture;
   const bold = { ...type.header, weight: 700 } as const;
   const tabLines = tab === undefined ? 0 : measure(tab, bold, width - 2 * tabRoom.side).lines;
@@ -111,7 +119,7 @@ function footerLines(
   { furniture, ...tree }: Tree,
   width: number,
 ): { readonly lines: number; readonly shares: boolean } {
-  const { footer: role } = editionOf(tree).type;
+  const { footer: role } = typeOf({ ...tree, furniture });
   const { deferral, id } = furniture.footer;
   const call = tiedCall(furniture.footer);
   const number = pageNumberText(furniture, widestNumber, widestNumber);

@@ -6,6 +6,7 @@ import { loadFonts } from '../../../src/render/fonts.ts';
 import { edgeRuns } from '../../../src/render/draft-edge.tsx';
 import { pageFurniture } from '../../../src/render/furniture.tsx';
 import { pageGeometry } from '../../../src/render/geometry.ts';
+import { RULE, RULE_GAP } from '../../../src/render/measure-furniture.ts';
 import type { SetNode } from '../../../src/render/layout-node.ts';
 import { childNodes, textOf } from '../../../src/render/layout-node.ts';
 import { setGalleys } from '../../../src/render/set-galley.ts';
@@ -87,6 +88,18 @@ describe('what stands around the body of a page', () => {
     expect(spots.filter(({ top }) => top > 700)).toHaveLength(5);
     expect(first.top).toBeGreaterThanOrEqual(bodyTop + bodyHeight);
   });
+
+  it.each(['en', 'ar', 'hi', 'ko', 'vi', 'zh-Hans'])(
+    'keeps the body clear of a footer of three lines, also where lines stand further apart: %s',
+    async (language) => {
+      const call = `Questions? Call 555-0142 by day, from 8 in the morning to 5. ${'At night call 555-0177. '.repeat(2)}`;
+      const footer = { ...furniture().footer, call };
+      const tree = { ...questionsTree, language, furniture: furniture({ footer }) };
+      const { bodyTop, bodyHeight } = pageGeometry(tree);
+      const { top } = spotOf(await spotsOf(tree, 2), 'Questions?');
+      expect(top - RULE_GAP - RULE - (bodyTop + bodyHeight)).toBeGreaterThanOrEqual(8 - 0.001);
+    },
+  );
 
   it('keeps the edges of a draft clear of the text, on both papers and for both readers', () => {
     for (const tree of [questionsTree, { ...questionsTree, paper: 'a4' as const }, clinicianTree]) {
