@@ -6,7 +6,7 @@ import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
 import type { Run } from './run.ts';
 import { shapedWidth } from './shaping/shape-line.ts';
-import { splitChinese } from './shaping/split-chinese.ts';
+import { splitChinese, splitChineseWords } from './shaping/split-chinese.ts';
 import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
 
@@ -47,10 +47,12 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
 
 /**
  * Breaks runs of text into lines. A no-break space or a hyphen never breaks; a web address may, after its marks. No word
- * is divided but one that has no room in a line of its own: a packet must not wait for a shorter word.
+ * is divided but one that has no room in a line of its own: a packet must not wait for a shorter word. Chinese is parted
+ * between words where lines are balanced.
  */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
-  const words = wordsOf(joinAlike(runs), size).flatMap((word) =>
+  const split = setting === 'balanced' ? splitChineseWords : splitChinese;
+  const words = wordsOf(joinAlike(runs), size, split).flatMap((word) =>
     word.width > measure ? splitLongWord(word, { size, measure }) : [word],
   );
   const starts = breakWords(words, measure, setting);
@@ -59,7 +61,11 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
   );
 }
 
-function wordsOf(runs: readonly Run[], size: number): readonly RunWord[] {
+function wordsOf(
+  runs: readonly Run[],
+  size: number,
+  split: (word: string) => readonly string[],
+): readonly RunWord[] {
   const words: RunWord[] = [];
   let pieces: Piece[] = [];
   let spaceRun: Run | undefined;
@@ -75,7 +81,7 @@ function wordsOf(runs: readonly Run[], size: number): readonly RunWord[] {
           close();
           spaceRun = run;
         }
-        splitChinese(text).forEach((piece, part) => {
+        split(text).forEach((piece, part) => {
           if (part > 0) {
             close();
             spaceRun = undefined;
@@ -108,12 +114,16 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
 
 type Room = Pick<LineSetting, 'size' | 'measure'>;
 
-/** A word that no line can hold (a web address, a long double name) is cut after its own marks, else divided. */
+/**
+ * A word that no line can hold (a web address, a long double name) is cut after its own marks, a Chinese one where Unicode
+ * allows it, else divided.
+ */
 function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord[] {
   const parts = word.pieces.flatMap((piece) => {
     const widthOf = (text: string): number => textWidth(text, { weight: piece.weight, size });
     return piece.text
       .split(/(?<=[-/._?&=–—])(?=[^-/._?&=–—])/)
+      .flatMap(splitChinese)
       .flatMap((text) => (widthOf(text) > measure ? divideWord(text, widthOf, measure) : [text]))
       .map((text) => ({ ...piece, text, width: widthOf(text) }));
   });

@@ -53,10 +53,22 @@ export const columns = {
   field: 376,
   /** The way-back picture with its gap; the words take the rest of the field. */
   wayBack: 60,
-  /** Between the columns of a table; more after a column whose numbers end at its edge. */
+  /**
+   * Between the columns of a table; more after a column whose numbers end at its edge, and where the words of a script fill
+   * their squares, so that heads side by side would read as one.
+   */
   tableGap: 8,
+  wideTableGap: 16,
   afterEndAligned: 14,
 } as const;
+
+const wideScripts: ReadonlySet<string | undefined> = new Set(['Hans', 'Kore', 'Deva']);
+
+/** White between the columns of a table of choices. Points. */
+export function tableGapOf(language: string): number {
+  const wide = wideScripts.has(new Intl.Locale(language).maximize().script);
+  return wide ? columns.wideTableGap : columns.tableGap;
+}
 
 /** Everything a block needs to know about the page it will stand on. */
 export interface Theme extends Edition {

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph, Table, TableRow } from '../../model/document.ts';
-import { columns as grid, firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
+import { columns as grid, firstBaseline, gapStart, palette, rowDirection, tableGapOf } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { Hairline, Paragraphs, Words, cellRole } from './primitives.tsx';
 import { Tag } from './tag.tsx';
@@ -14,21 +14,23 @@ export interface ColumnBox {
 }
 
 /** White before a column: that of the strips after a name, more after numbers that end at the edge of theirs. */
-function gapBefore(table: Table, index: number): number {
+function gapBefore(table: Table, index: number, { language }: Theme): number {
   if (index === 0) return 0;
-  if (table.layout === 'choices' && index === 1) return grid.nameGap;
-  return table.columns[index - 1]?.align === 'end' ? grid.afterEndAligned : grid.tableGap;
+  const choices = table.layout === 'choices';
+  if (choices && index === 1) return grid.nameGap;
+  if (table.columns[index - 1]?.align === 'end') return grid.afterEndAligned;
+  return choices ? tableGapOf(language) : grid.tableGap;
 }
 
 /** `choices`: the name column of the strips, then equal columns; `dense`: shares of the whole width in percent. */
 export function columnBoxes(table: Table, theme: Theme): readonly ColumnBox[] {
   const { columns } = table;
-  const room = theme.width - columns.reduce((sum, _, index) => sum + gapBefore(table, index), 0);
+  const room = theme.width - columns.reduce((sum, _, index) => sum + gapBefore(table, index, theme), 0);
   const widths = table.layout === 'choices' ? choiceWidths(columns.length, room) : shareWidths(table, room);
   let start = 0;
   return columns.map((column, index) => {
     const width = widths[index] ?? 0;
-    start += gapBefore(table, index);
+    start += gapBefore(table, index, theme);
     const box = { start, width, align: column.align ?? 'start' };
     start += width;
     return box;

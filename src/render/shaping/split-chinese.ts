@@ -19,3 +19,38 @@ export function splitChinese(word: string): readonly string[] {
       ends.push(next.position);
   return ends.map((end, index) => word.slice(ends[index - 1] ?? 0, end));
 }
+
+const segmenter = new Intl.Segmenter('zh', { granularity: 'word' });
+const lone = /^\p{Script=Han}$/u;
+/** What ends a word and never begins a line by itself: of an operation, of a time, of a place. */
+const ending = /^[术症期率后前里内外中上下者们]$/;
+
+/**
+ * The same, parted between words only, for names, headings and heads of columns, in which a word in two lines is read
+ * twice. The words are those of the dictionary of Unicode's own library, which knows few of medicine: letters that it finds
+ * alone stay together.
+ */
+export function splitChineseWords(word: string): readonly string[] {
+  const pieces = splitChinese(word);
+  if (pieces.length <= 1) return pieces;
+  const ends = endsOfWords(word);
+  const words: string[] = [];
+  let at = 0;
+  let joins = true;
+  pieces.forEach((piece, index) => {
+    if (index > 0 && joins) words.push((words.pop() ?? '') + piece);
+    else words.push(piece);
+    at += piece.length;
+    joins = !ends.has(at);
+  });
+  return words;
+}
+
+function endsOfWords(text: string): ReadonlySet<number> {
+  const found = [...segmenter.segment(text)];
+  const ends = found.filter(({ segment }, index) => {
+    const next = found[index + 1]?.segment ?? '';
+    return !ending.test(next) && !(lone.test(segment) && lone.test(next));
+  });
+  return new Set(ends.map(({ segment, index }) => index + segment.length));
+}

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { columns, fromEnd, fromStart, palette, rowDirection, themeOf } from '../../../src/render/theme.ts';
+import {
+  columns,
+  fromEnd,
+  fromStart,
+  palette,
+  rowDirection,
+  tableGapOf,
+  themeOf,
+} from '../../../src/render/theme.ts';
 import { clinicianTree, comparisonTree } from '../../helpers/sample-documents.ts';
 
 // Relative luminance and contrast: W3C, Web Content Accessibility Guidelines 2.2, glossary; read 2026-11.
@@ -47,6 +55,12 @@ describe('the grid', () => {
     expect(name + nameGap + picture + pictureGap + words).toBe(492);
     expect(name + nameGap + field).toBe(492);
     expect(themeOf(comparisonTree).width).toBe(492);
+  });
+
+  it('parts the columns of a table further where letters fill their squares', () => {
+    for (const language of ['zh-Hans', 'ko', 'hi'])
+      expect(tableGapOf(language)).toBeGreaterThan(tableGapOf('en'));
+    expect(['ar', 'ru', 'vi'].map(tableGapOf)).toEqual([8, 8, 8]);
   });
 
   it('keeps the floor of 12 points on patient pages, and is small only for clinicians', () => {

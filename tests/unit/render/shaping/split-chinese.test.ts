@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { splitChinese } from '../../../../src/render/shaping/split-chinese.ts';
+import { splitChinese, splitChineseWords } from '../../../../src/render/shaping/split-chinese.ts';
 
 describe('a Chinese sentence', () => {
   it('may end a line after nearly every character, but never before a comma, a stop or a closing bracket', () => {
@@ -28,5 +28,26 @@ describe('a Chinese sentence', () => {
     expect(splitChinese('위소매절제술')).toEqual(['위소매절제술']);
     expect(splitChinese('желудка')).toEqual(['желудка']);
     expect(splitChinese('')).toEqual([]);
+  });
+});
+
+describe('a Chinese heading', () => {
+  it.each([
+    ['改换手术，10年', ['改换', '手术，', '10年']],
+    ['胆囊切除术，2年', ['胆囊', '切除术，', '2年']],
+  ])('is parted between words only: %s', (heading, words) => {
+    const pieces = splitChineseWords(heading);
+    expect(pieces.join('')).toBe(heading);
+    for (const word of words) expect(pieces.some((piece) => piece.includes(word))).toBe(true);
+  });
+
+  it('may be parted where a sentence may, and nowhere else', () => {
+    const heading = '我的体重（约118.4公斤）可能怎样随时间变化？';
+    const allowed = new Set<number>();
+    splitChinese(heading).reduce((at, piece) => (allowed.add(at + piece.length), at + piece.length), 0);
+    const pieces = splitChineseWords(heading);
+    expect(pieces.length).toBeGreaterThan(5);
+    let at = 0;
+    for (const piece of pieces) expect(allowed).toContain((at += piece.length));
   });
 });
