@@ -46,11 +46,11 @@ export const rangeSizes: RangeSizes = {
 
 /** Over the whole width of a page in large print. */
 export const wideRange: RangeSizes = {
-  width: 492,
+  width: 522,
   plotStart: 24,
-  plotWidth: 444,
-  height: 54,
-  bandHeight: 28,
+  plotWidth: 474,
+  height: 42,
+  bandHeight: 22,
   bandCorner: 12,
   average: 7,
   halo: 2.2,

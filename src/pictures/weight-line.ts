@@ -61,17 +61,17 @@ export const smallLine: LineSizes = {
 
 /** Over the whole width of a page in large print. */
 export const wideLine: LineSizes = {
-  width: 492,
-  height: 226,
+  width: 522,
+  height: 150,
   plotStart: 60,
-  plotWidth: 432,
-  plotHeight: 198,
+  plotWidth: 462,
+  plotHeight: 122,
   corner: 16,
   labels: 'inside',
   plates: true,
   labelWidth: 190,
-  headroom: 32,
-  footroom: 34,
+  headroom: 28,
+  footroom: 28,
   mark: 11,
   stroke: 3,
 };

@@ -1,8 +1,10 @@
 import type { Calendar } from '../model/calendar.ts';
-import type { Block, Paragraph, Strip, Topic } from '../model/document.ts';
+import type { Block, Paragraph, Topic } from '../model/document.ts';
 import { listDays } from './list-days.ts';
+import { reflowStrip } from './reflow-strip.ts';
 import { stackTable } from './stack-table.ts';
 import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
+import { thinTicks } from './thin-ticks.ts';
 
 /** Blocks for large print: what needs columns is set one under another, everything else stays. */
 export function reflowBlocks(blocks: readonly Block[]): readonly Block[] {
@@ -16,7 +18,9 @@ function reflowBlock(block: Block): readonly Block[] {
     case 'paragraph':
       return splitAtDots(block);
     case 'strip':
-      return [oneAxis(block)];
+      return [reflowStrip(block)];
+    case 'line-board':
+      return [{ ...block, lines: block.lines.map(thinTicks) }];
     case 'table':
       return stackTable(block);
     case 'calendar':
@@ -39,13 +43,6 @@ function splitAtDots(paragraph: Paragraph): readonly Paragraph[] {
   const [first, ...others] = paragraph.inlines;
   if (first?.type !== 'text' || others.length > 0 || paragraph.role !== 'small') return [paragraph];
   return first.value.split(dot).map((value) => ({ ...paragraph, inlines: [{ ...first, value }] }));
-}
-
-/** The axis is read from above, on every page; each row says its weight in all units. */
-function oneAxis(strip: Strip): Strip {
-  if (strip.axis === undefined) return strip;
-  const { min, max, today, top } = strip.axis;
-  return { ...strip, axis: { min, max, today, top } };
 }
 
 /** Over a list of days stand words about a list, not about a calendar. */

@@ -7,7 +7,7 @@ import { palette } from './theme.ts';
 import type { Theme } from './theme.ts';
 
 /** The edges of a draft: slanting lines in runs, a word in the gaps, beside the text and never across it. */
-const edge = { inset: 20, width: 14, top: 25, run: 150, gap: 100, pitch: 9, stroke: 1.1 } as const;
+const edge = { width: 14, top: 25, run: 150, gap: 100, pitch: 9, stroke: 1.1 } as const;
 
 /** Runs of slanting lines down one edge of a page, and the middles of the gaps between them. */
 export function edgeRuns(pageHeight: number): { readonly lines: string; readonly gaps: readonly number[] } {
@@ -32,7 +32,8 @@ interface EdgesProps {
 
 /** Both edges of a page of a draft. */
 export function DraftEdges({ theme, words, page }: EdgesProps): ReactElement {
-  const places = [edge.inset, page.width - edge.inset - edge.width] as const;
+  const { edgeInset } = theme.page;
+  const places = [edgeInset, page.width - edgeInset - edge.width] as const;
   return (
     <>
       {places.map((left, side) => (

@@ -5,21 +5,22 @@ const small = role(18, 23, 400);
 
 /**
  * Large print: the sizes of a patient's page times 18/13, rounded, and nothing under 18, headers, footers and the edges
- * of a draft included. One thing under another over the whole width.
+ * of a draft included. One thing under another over the whole width, which is more than that of other pages: some 58
+ * letters of 18 points.
  */
 export const largeEdition: Edition = {
   edition: 'large-print',
   density: 'patient',
   flow: 'stacked',
   scale: 18 / 13,
-  width: 492,
-  nameWidth: 492,
-  measure: 492,
+  width: 522,
+  nameWidth: 522,
+  measure: 522,
   type: {
     decision: role(44, 50, 700),
     pageTitle: role(38, 43, 700),
     topic: role(27, 32, 700),
-    continued: role(21, 26, 700),
+    continued: role(18, 23, 700),
     lean: role(23, 29, 700),
     number: role(22, 27, 700),
     smallHeading: role(21, 26, 700),
@@ -66,12 +67,13 @@ export const largeEdition: Edition = {
   rules: { tableHead: 1.6, tableTop: 0, row: 0.8, facts: 1.6 },
   page: {
     bodyTop: 72,
-    belowBody: 115,
+    belowBody: 108,
     underHeader: 8,
-    footerLines: 4,
+    footerLines: 3,
     header: 36,
-    footer: 26,
+    footer: 22,
     tallFooter: 18,
-    overFooter: 14,
+    overFooter: 12,
+    edgeInset: 11,
   },
 };

@@ -70,5 +70,6 @@ export const standardEdition: Edition = {
     footer: 28,
     tallFooter: 20,
     overFooter: 8,
+    edgeInset: 20,
   },
 };

@@ -96,6 +96,8 @@ export interface PageFrame {
   readonly tallFooter: number;
   /** White between a footer of more lines than it keeps room for and the body. */
   readonly overFooter: number;
+  /** From the sides of the paper to the edges of a draft, which stand in the margin. */
+  readonly edgeInset: number;
 }
 
 /** How pages are set: every size that tells one edition from another. */

@@ -33,16 +33,21 @@ interface FurnitureProps {
 interface PairProps extends Sharing {
   readonly theme: Theme;
   readonly width: number;
+  /** Which of them is painted, and so read, first. */
+  readonly first?: 'start' | 'end';
 }
 
 /** A text at the start of a line and one at its end. */
-function Pair({ theme, width, start, end }: PairProps): ReactElement {
+function Pair({ theme, width, start, end, first = 'start' }: PairProps): ReactElement {
   const widths = shareLine({ start, end }, width);
-  const direction = theme.direction === 'rtl' ? 'row-reverse' : 'row';
+  const fromLeft = (theme.direction === 'ltr') === (first === 'start');
+  const texts = [
+    <Words key="start" theme={theme} text={start.text} role={start.role} width={widths.start} />,
+    <Words key="end" theme={theme} text={end.text} role={end.role} width={widths.end} align="end" />,
+  ];
   return (
-    <View style={{ width, flexDirection: direction, justifyContent: 'space-between' }}>
-      <Words theme={theme} text={start.text} role={start.role} width={widths.start} />
-      <Words theme={theme} text={end.text} role={end.role} width={widths.end} align="end" />
+    <View style={{ width, flexDirection: fromLeft ? 'row' : 'row-reverse', justifyContent: 'space-between' }}>
+      {first === 'start' ? texts : texts.reverse()}
     </View>
   );
 }
@@ -109,12 +114,43 @@ function Header({ tree, theme, geometry, frame }: FurnitureProps): ReactElement 
   );
 }
 
+/** The texts of a footer line by line, in the order of furnitureTexts. */
+function FooterLines({ tree, theme, geometry, frame, page, pages }: FurnitureProps): ReactElement {
+  const { deferral, id } = tree.furniture.footer;
+  const { footer: role } = theme.type;
+  const { contentWidth: width } = geometry;
+  const call = tiedCall(tree.furniture.footer);
+  const number = {
+    text: pageNumberText(tree.furniture, page, pages),
+    role: { ...role, weight: 700 },
+  } as const;
+  const alone = (text: string): ReactElement => (
+    <Words key={text} theme={theme} text={text} role={role} width={width} />
+  );
+  if (frame.numberBeside === 'deferral')
+    return (
+      <>
+        {alone(call)}
+        <Pair theme={theme} width={width} start={{ text: deferral, role }} end={number} first="end" />
+        {alone(id)}
+      </>
+    );
+  return (
+    <>
+      <Pair theme={theme} width={width} start={{ text: call, role }} end={number} />
+      {frame.footerShares ? (
+        <Pair theme={theme} width={width} start={{ text: deferral, role }} end={{ text: id, role }} />
+      ) : (
+        [deferral, id].map(alone)
+      )}
+    </>
+  );
+}
+
 /** Stands on its foot: a long line to call makes it grow upwards, into the white below the body. */
-function Footer({ tree, theme, geometry, frame, page, pages }: FurnitureProps): ReactElement {
-  const { footer: words } = tree.furniture;
-  const { footer } = theme.type;
+function Footer(props: FurnitureProps): ReactElement {
+  const { theme, geometry, frame } = props;
   const { contentWidth: width, margin: left } = geometry;
-  const number = pageNumberText(tree.furniture, page, pages);
   const paddingTop = RULE_GAP + RULE;
   return (
     <View style={{ position: 'absolute', bottom: frame.footerBottom, left, width, paddingTop }}>
@@ -126,24 +162,7 @@ function Footer({ tree, theme, geometry, frame, page, pages }: FurnitureProps): 
         thickness={RULE}
         color={palette.ink}
       />
-      <Pair
-        theme={theme}
-        width={width}
-        start={{ text: tiedCall(words), role: footer }}
-        end={{ text: number, role: { ...footer, weight: 700 } }}
-      />
-      {frame.footerShares ? (
-        <Pair
-          theme={theme}
-          width={width}
-          start={{ text: words.deferral, role: footer }}
-          end={{ text: words.id, role: footer }}
-        />
-      ) : (
-        [words.deferral, words.id].map((text) => (
-          <Words key={text} theme={theme} text={text} role={footer} width={width} />
-        ))
-      )}
+      <FooterLines {...props} />
     </View>
   );
 }

@@ -57,6 +57,8 @@ export interface FurnitureFrame {
   readonly footerBottom: number;
   /** Whether the last two texts of the footer share a line. */
   readonly footerShares: boolean;
+  /** Whether the number of the page stands on the line of whom to call, or on the next one. */
+  readonly numberBeside: 'call' | 'deferral';
   readonly bodyTop: number;
   /** From the foot of the body to that of the paper. */
   readonly belowBody: number;
@@ -81,6 +83,7 @@ export function measureFurniture(tree: Tree): FurnitureFrame {
     ...head,
     footerBottom,
     footerShares: foot.shares,
+    numberBeside: foot.numberBeside,
     belowBody: Math.max(page.belowBody, footerBottom + footerHeight + page.overFooter),
   };
 }
@@ -115,17 +118,38 @@ export function tiedCall({ call }: DocumentTree['furniture']['footer']): string 
 /** The number of a page, and of how many, has three digits at most. */
 const widestNumber = 999;
 
-function footerLines(
-  { furniture, ...tree }: Tree,
-  width: number,
-): { readonly lines: number; readonly shares: boolean } {
-  const { footer: role } = typeOf({ ...tree, furniture });
+type Foot = Pick<FurnitureFrame, 'numberBeside'> & { readonly lines: number; readonly shares: boolean };
+
+/** In large print the number of the page stands where the footer is lower for it. */
+function footerLines(tree: Tree, width: number): Foot {
+  const beside = besideCall(tree, width);
+  const lines = editionOf(tree).flow === 'stacked' ? linesBelowCall(tree, width) : Number.POSITIVE_INFINITY;
+  return lines < beside.lines ? { lines, shares: false, numberBeside: 'deferral' } : beside;
+}
+
+function besideCall(tree: Tree, width: number): Foot {
+  const { furniture } = tree;
+  const { footer: role } = typeOf(tree);
   const { deferral, id } = furniture.footer;
-  const call = tiedCall(furniture.footer);
-  const number = pageNumberText(furniture, widestNumber, widestNumber);
-  const top = { start: { text: call, role }, end: { text: number, role: { ...role, weight: 700 } } } as const;
   const last = { start: { text: deferral, role }, end: { text: id, role } };
   const shares = fitsLine(last, width);
   const own = [deferral, id].reduce((sum, text) => sum + measure(text, role, width).lines, 0);
-  return { lines: linesOf(top, width) + (shares ? 1 : own), shares };
+  const top = linesOf(withNumber(furniture, tiedCall(furniture.footer), role), width);
+  return { lines: top + (shares ? 1 : own), shares, numberBeside: 'call' };
+}
+
+function linesBelowCall(tree: Tree, width: number): number {
+  const { furniture } = tree;
+  const { footer: role } = typeOf(tree);
+  const { deferral, id } = furniture.footer;
+  const own = [tiedCall(furniture.footer), id].reduce(
+    (sum, text) => sum + measure(text, role, width).lines,
+    0,
+  );
+  return own + linesOf(withNumber(furniture, deferral, role), width);
+}
+
+function withNumber(furniture: DocumentTree['furniture'], text: string, role: TypeRole): Sharing {
+  const number = pageNumberText(furniture, widestNumber, widestNumber);
+  return { start: { text, role }, end: { text: number, role: { ...role, weight: 700 } } };
 }

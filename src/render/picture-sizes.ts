@@ -30,12 +30,12 @@ const standard: PictureSizes = {
 
 const largePrint: PictureSizes = {
   range: wideRange,
-  // A thousand are 464 wide, the leaf of 492 without 14 at each side; of hundreds two have room on a page.
-  people: { 100: 2.05, 1000: 464 / 180 },
-  wayBack: 1.5,
+  // So large that two have room on a page under their question.
+  people: { 100: 1.4, 1000: 1.4 },
+  wayBack: 1.2,
   line: wideLine,
   lines: { sizes: wideLine, across: 1 },
-  body: { scale: 1.4, column: 145 },
+  body: { scale: 1.2, column: 160 },
 };
 
 /** Sizes of the pictures by edition. The sheet for clinicians has none. */

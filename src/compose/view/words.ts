@@ -1,5 +1,6 @@
 import type { LocalText } from '../../model/scalars.ts';
 import type { Locale, Markup, TextVariable } from '../../model/locale.ts';
+import { endsWide } from '../../model/wide-marks.ts';
 import { escapeText, plainText } from '../markup/escape-text.ts';
 
 type Variables = Readonly<Record<string, TextVariable>>;
@@ -62,9 +63,6 @@ export function inLanguage(
 export function asMarkup(words: string): Markup {
   return { markup: escapeText(words) };
 }
-
-/** Marks of Chinese, which have their own white beside them. */
-const endsWide = /[。！？：；，、）](?:<[^>]*>)*$/u;
 
 /** Several sentences one after the other. */
 export function joined(...parts: readonly Markup[]): Markup {

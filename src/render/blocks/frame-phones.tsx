@@ -19,7 +19,7 @@ function named({ label, hours }: FramePhone): readonly string[] {
 }
 
 /** A number is read in one go: its parts are never parted by the end of a line. */
-function tied(number: string): string {
+export function tied(number: string): string {
   return number.replace(/ /g, '\u00a0');
 }
 

@@ -35,6 +35,7 @@ export function lineBoardUnits(block: OfType<'line-board'>, place: Place): reado
     ),
     gapBefore: index === 0 ? 0 : BETWEEN_ROWS * theme.scale,
     keepWithNext: false,
+    ...(theme.flow === 'stacked' ? { divisible: true } : {}),
     ...(place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> }),
   }));
   return groupHighRows(units, key, theme.flow === 'stacked');

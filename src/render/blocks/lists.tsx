@@ -79,7 +79,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
       </View>
     ),
     gapBefore: index === 0 ? 0 : gap,
-    keepWithNext: last > 0 && (index === 0 || index === last - 1),
+    keepWithNext: !long && last > 0 && (index === 0 || index === last - 1),
     ...repeated,
     // A short list is read in one go.
     ...(!small && block.items.length <= MOST_STEPS

@@ -179,12 +179,18 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   return {
-    units: [...keepLast(units), ...(isNoteList(block) ? keepTogether(joined) : joined)],
+    units: [
+      ...keepLast(units),
+      ...(isNoteList(block) && theme.flow === 'beside' ? keepTogether(joined) : joined),
+    ],
     before: block,
   };
 }
 
-/** Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. */
+/**
+ * Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. In large print
+ * they may take most of a page.
+ */
 function isNoteList(block: Block): boolean {
   return block.type === 'list' && isNotes(block);
 }

@@ -9,7 +9,6 @@ import { BoxedWords, boxedWordsWidth } from './boxed-words.tsx';
 import { ContinuedHead } from './continued-head.tsx';
 import { widthOnLine } from './fit-words.ts';
 import { Hairline, Paragraphs, Words, stripRole } from './primitives.tsx';
-import { groupHighRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 import { WritingLines } from './writing-lines.tsx';
 
@@ -21,9 +20,6 @@ const GAP = 20;
 /** Room for initials. */
 const LINE = 80;
 const BELOW_BASELINE = 3;
-
-/** Two items of more words than that may not fit a page with their heading. */
-const MOST_LETTERS = 220;
 
 interface ItemProps {
   readonly theme: Theme;
@@ -132,9 +128,5 @@ export function tickItemUnits(block: OfType<'tick-items'>, place: Place): readon
     ...(index === 0 ? { gapBefore: 0 } : { gapBefore: shrink, gapShrink: shrink }),
     ...repeated,
   }));
-  const words = block.items.map((item) =>
-    item.words.flatMap(({ inlines }) => inlines).map(({ value }) => value),
-  );
-  const high = words.some((texts) => texts.join('').length > MOST_LETTERS);
-  return groupHighRows(units, key, high);
+  return units.map((unit) => ({ ...unit, group: key }));
 }

@@ -69,7 +69,10 @@ function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
 }
 
 /** Black with white words in the first frame; else ruled off by a line as thick as the frame. */
-function headGround({ urgency }: WarningFrame, direction: Theme['direction']): Record<string, unknown> {
+export function headGround(
+  { urgency }: WarningFrame,
+  direction: Theme['direction'],
+): Record<string, unknown> {
   if (urgency !== 'now') return {};
   const outer = CORNER + lines.now / 2;
   const corner = direction === 'rtl' ? { borderTopRightRadius: outer } : { borderTopLeftRadius: outer };

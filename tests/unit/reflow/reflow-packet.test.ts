@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Block, Paragraph, Table } from '../../../src/model/document.ts';
+import type { Block, Paragraph, Table, WeightLine } from '../../../src/model/document.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
 import { reflowPacket } from '../../../src/reflow/index.ts';
 import { recordsOf, statementsOf } from '../../../src/provenance/records-of-document.ts';
@@ -199,5 +199,109 @@ describe('a packet in large print', () => {
       'Clinic of the North',
       'For Teodora',
     ]);
+  });
+
+  it('says in words where nothing is known: no frame takes the room of a picture, in the same sentence as why', () => {
+    const unknown = { type: 'unknown', of: 1000, alt: 'Plan: not known.' } as const;
+    const words = [para('Not known', 'number'), para('for people like you. We found no study.')];
+    const [strip] = largeOf({
+      type: 'strip',
+      layout: 'people',
+      rows: [{ name: 'Plan', picture: unknown, words, origin }],
+      origin,
+    });
+    expect(rowsOf(strip)).toEqual([['Plan', '*Not known* for people like you. We found no study.']]);
+    expect(strip).not.toHaveProperty('rows.0.picture');
+  });
+
+  it('runs on what is said under a figure, keeps the picture, the figure and what the gate looks for by itself', () => {
+    const picture = {
+      type: 'people',
+      of: 1000,
+      filled: 24,
+      may: 0,
+      half: false,
+      alt: '24 of 1,000',
+    } as const;
+    const number = {
+      ...paragraph(origin, [figure('24 out of 1,000', 'a/b/30d', ['a.b.30d.c'])]),
+      role: 'number' as const,
+    };
+    const warning = { ...para('Call 555-0134.'), duty: 'phone' as const };
+    const words = [
+      number,
+      para('976 do not.'),
+      para('Other studies: 18 to 31.', 'small'),
+      warning,
+      para('其他人。'),
+      para('没有。'),
+    ];
+    const block: Block = {
+      type: 'strip',
+      layout: 'people',
+      rows: [{ name: 'Sleeve', picture, words, origin }],
+      origin,
+    };
+    expect(rowsOf(largeOf(block)[0])).toEqual([
+      [
+        'Sleeve',
+        '24 out of 1,000',
+        '976 do not. Other studies: 18 to 31.',
+        'Call 555-0134.',
+        '其他人。没有。',
+      ],
+    ]);
+    expect(largeOf(block)[0]).toHaveProperty('rows.0.picture', picture);
+    const [after] = reflowPacket(packetOf([smallTree([block])]), 'large-print').documents;
+    expect(after === undefined ? [] : recordsOf(after)).toEqual(recordsOf(smallTree([block])));
+  });
+
+  it('leaves a way back and rows of words as they are', () => {
+    const picture = { type: 'way-back', possible: 'not-known', alt: 'not known' } as const;
+    const words = [para('Not known', 'number'), para('for people like you.')];
+    for (const layout of ['way-back', 'text'] as const) {
+      const strip: Block = {
+        type: 'strip',
+        layout,
+        rows: [{ name: 'Plan', picture, words, origin }],
+        origin,
+      };
+      expect(largeOf(strip)).toEqual([strip]);
+    }
+  });
+
+  it.each([
+    [
+      [180, 200, 220],
+      [180, 200, 220],
+    ],
+    [
+      [180, 200, 220, 240, 260],
+      [180, 220, 260],
+    ],
+    [
+      [1, 2, 3, 4, 5, 6, 7, 8],
+      [1, 5],
+    ],
+  ])('of the values %j beside a weight line says those that have room: %j', (values, shown) => {
+    const line: WeightLine = {
+      type: 'weight-line',
+      name: 'Sleeve',
+      min: 1,
+      max: 300,
+      today: { at: 118, label: 'You today' },
+      points: [],
+      timeTicks: [
+        { at: 0, label: '0' },
+        { at: 12, label: '1' },
+      ],
+      valueTicks: values.map((at) => ({ at, label: String(at) })),
+      alt: 'a line',
+      origin,
+    };
+    const [board] = largeOf({ type: 'line-board', lines: [line], origin });
+    if (board?.type !== 'line-board') throw new Error('not a board of lines');
+    expect(board.lines[0]?.valueTicks.map(({ at }) => at)).toEqual(shown);
+    expect(board.lines[0]?.timeTicks).toHaveLength(2);
   });
 });

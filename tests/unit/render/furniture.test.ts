@@ -78,6 +78,21 @@ describe('what stands around the body of a page', () => {
     expect(spotOf(spots, 'Draft. Not').left).toBeCloseTo(72);
   });
 
+  it('in large print has the number of the page on the line where the footer is lower for it', async () => {
+    const inLarge = (call: string): DocumentTree => ({
+      ...questionsTree,
+      edition: 'large-print',
+      furniture: { ...questionsTree.furniture, footer: { ...questionsTree.furniture.footer, call } },
+    });
+    const one = inLarge('Questions? Call 555-0128. At night call 555-0134. Emergency 911.');
+    const spots = await spotsOf(one, 2);
+    expect(spotOf(spots, 'Page 2').top).toBeCloseTo(spotOf(spots, 'This does not').top);
+    expect(spotOf(spots, 'Page 2').top).toBeCloseTo(spotOf(spots, 'Questions?').bottom);
+    expect(printed(one, 2, 9)).toContain(furnitureTexts(one, 2, 9).join('').replace(/\s/g, ''));
+    const short = await spotsOf(inLarge('Questions? Call 555-0128.'), 2);
+    expect(spotOf(short, 'Page 2').top).toBeCloseTo(spotOf(short, 'Questions?').top);
+  });
+
   it('lets a long line to call take a second line, above, and never into the body', async () => {
     const call =
       'Questions? Call 555-0142 by day, from 8 in the morning to 5 in the evening. At night call 555-0177. In an emergency call 911.';

@@ -1,16 +1,14 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Strip, StripRow } from '../../../model/document.ts';
-import { measureLines } from '../../text.tsx';
-import { palette, strip as sizes } from '../../theme.ts';
+import { gapStart, palette, rowDirection, strip as sizes } from '../../theme.ts';
 import type { Theme } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
 import { ContinuedHead } from '../continued-head.tsx';
-import { Hairline, Paragraphs, Words, runsFor, stripRole } from '../primitives.tsx';
+import { Hairline, Paragraphs, Words, stripRole } from '../primitives.tsx';
 import { StripPicture, pictureInset, pictureWidth } from '../strip-picture.tsx';
 import { AxisLines } from '../strip-row.tsx';
 import { Tag } from '../tag.tsx';
-import { groupHighRows } from '../unit-parts.ts';
 import type { OfType, Place } from '../unit-parts.ts';
 import { StackedAxis } from './axis.tsx';
 
@@ -22,9 +20,11 @@ const BOTTOM = 10;
 const SHRINK = 5;
 const AFTER_NAME = 6;
 const AFTER_PICTURE = 7;
+/** Between a name and its way back. */
+const BESIDE = 16;
 const CORNER = 16;
 /** White in the leaf around people. */
-const LEAF = 14;
+const LEAF = 10;
 
 interface RowProps {
   readonly theme: Theme;
@@ -63,43 +63,63 @@ function Leaf({ theme, strip, row }: RowProps): ReactElement | null {
   );
 }
 
-function Picture(props: RowProps): ReactElement | null {
-  const { theme, strip, row } = props;
-  if (strip.layout === 'text') return null;
-  const alignItems = theme.direction === 'rtl' ? 'flex-end' : 'flex-start';
+/** Name and tag, as wide as they may be. */
+function Name({ theme, row, width }: Omit<RowProps, 'strip'> & { readonly width: number }): ReactElement {
+  const { name } = theme.type;
+  const text = { theme, text: row.name, role: name, width, setting: 'balanced' } as const;
   return (
-    <View
-      sem={{ tag: 'TD' }}
-      style={{ width: theme.width, marginTop: row.picture === undefined ? 0 : AFTER_NAME, alignItems }}
-    >
-      {strip.layout !== 'way-back' ? (
-        <Leaf {...props} />
-      ) : row.picture === undefined ? null : (
-        <StripPicture picture={row.picture} axis={undefined} theme={theme} />
-      )}
+    <View sem={{ tag: 'TH', scope: 'Row' }} style={{ width }}>
+      <Words {...text} sem={{ tag: 'P' }} />
+      {row.tag === undefined ? null : <Tag theme={theme} text={row.tag} />}
     </View>
+  );
+}
+
+/** The way back is so small that it stands at the end of the name's line. */
+function NameAndWayBack({ theme, row }: RowProps): ReactElement {
+  const { width, direction } = theme;
+  const { picture } = row;
+  if (picture === undefined) return <Name theme={theme} row={row} width={width} />;
+  const room = pictureWidth(picture, theme);
+  return (
+    <View style={{ width, flexDirection: rowDirection(direction), alignItems: 'center' }}>
+      <Name theme={theme} row={row} width={width - room - BESIDE} />
+      <View sem={{ tag: 'TD' }} style={{ width: room, ...gapStart(direction, BESIDE) }}>
+        <StripPicture picture={picture} axis={undefined} theme={theme} />
+      </View>
+    </View>
+  );
+}
+
+/** A picture under the name. */
+function NameOverPicture(props: RowProps): ReactElement {
+  const { theme, strip, row } = props;
+  const { width, direction } = theme;
+  const alignItems = direction === 'rtl' ? 'flex-end' : 'flex-start';
+  return (
+    <>
+      <Name theme={theme} row={row} width={width} />
+      {strip.layout === 'text' ? null : (
+        <View
+          sem={{ tag: 'TD' }}
+          style={{ width, marginTop: row.picture === undefined ? 0 : AFTER_NAME, alignItems }}
+        >
+          <Leaf {...props} />
+        </View>
+      )}
+    </>
   );
 }
 
 /** Name, picture, words: one under another. */
 function Row(props: RowProps): ReactElement {
-  const { theme, row } = props;
+  const { theme, strip, row } = props;
   const { width } = theme;
+  const pictured = isPictured(strip) && row.picture !== undefined;
   return (
     <View sem={{ tag: 'TR' }} style={{ width }}>
-      <View sem={{ tag: 'TH', scope: 'Row' }} style={{ width }}>
-        <Words
-          theme={theme}
-          text={row.name}
-          role={theme.type.name}
-          width={width}
-          setting="balanced"
-          sem={{ tag: 'P' }}
-        />
-        {row.tag === undefined ? null : <Tag theme={theme} text={row.tag} />}
-      </View>
-      <Picture {...props} />
-      <View sem={{ tag: 'TD' }} style={{ width, marginTop: row.picture === undefined ? 0 : AFTER_PICTURE }}>
+      {strip.layout === 'way-back' ? <NameAndWayBack {...props} /> : <NameOverPicture {...props} />}
+      <View sem={{ tag: 'TD' }} style={{ width, marginTop: pictured ? AFTER_PICTURE : 0 }}>
         <Paragraphs
           theme={theme}
           paragraphs={row.words}
@@ -126,30 +146,13 @@ function SpacedRow({ ruled, ...props }: RowProps & { readonly ruled: boolean }):
   );
 }
 
-/** Two rows of at most so much fit a page under any heading with its sentences. */
-const MOST_BOUND = 170;
-
-function isHigh({ words }: StripRow, theme: Theme): boolean {
-  const heights = words.map(({ inlines, role }) => {
-    const type = stripRole(theme, role);
-    const set = {
-      runs: runsFor(inlines, type),
-      size: type.size,
-      width: theme.width,
-      setting: 'filled',
-    } as const;
-    return measureLines(set).lines * type.lineHeight;
-  });
-  return heights.reduce((sum, height) => sum + height, theme.type.name.lineHeight) > MOST_BOUND;
-}
-
 function isPictured({ layout }: Strip): boolean {
   return layout === 'range' || layout === 'people';
 }
 
 /**
- * One unit for the axis, one a row; the axis stands again on every page. Rows of words take so much room that they may be
- * divided for fuller pages.
+ * One unit for the axis, one a row; the axis stands again on every page. Rows take so much room that a strip may be
+ * divided for fuller pages, and one row stand alone under its heading.
  */
 export function stackedStripUnits(block: OfType<'strip'>, place: Place): readonly Unit[] {
   const { theme, key, title } = place;
@@ -171,10 +174,10 @@ export function stackedStripUnits(block: OfType<'strip'>, place: Place): readonl
     element: inTable(<SpacedRow theme={theme} strip={block} row={row} ruled={index > 0} />),
     keepWithNext: false,
     ...(index === 0 ? { gapBefore: 0 } : { gapBefore: gap, gapShrink: SHRINK }),
-    ...(isPictured(block) ? {} : { divisible: true }),
+    divisible: true,
     ...repeated,
   }));
-  const grouped = groupHighRows(units, key, isPictured(block) || rows.some((row) => isHigh(row, theme)));
+  const grouped = units.map((unit) => ({ ...unit, group: key }));
   if (scale === undefined || rows.length === 0) return grouped;
   const head: Unit = {
     key: `${key}.axis`,
@@ -182,6 +185,7 @@ export function stackedStripUnits(block: OfType<'strip'>, place: Place): readonl
     element: inTable(scale),
     gapBefore: 0,
     keepWithNext: true,
+    divisible: true,
     group: key,
   };
   return [head, ...grouped];

@@ -2,19 +2,23 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../../model/care-blocks.ts';
 import { continuedHeading } from '../../../model/tree-text.ts';
-import { alignStart } from '../../theme.ts';
-import { Lines } from '../../text.tsx';
+import { gapStart, palette, rowDirection } from '../../theme.ts';
 import type { Theme } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
+import { widthOnLine } from '../fit-words.ts';
 import { SIDE, SingleItem } from '../frame-items.tsx';
+import { tied } from '../frame-phones.tsx';
 import { LeafFrame } from '../leaf-frame.tsx';
-import { CORNER, FrameHead, lines } from '../warning-frames.tsx';
-import { groupRows } from '../unit-parts.ts';
+import { Words } from '../primitives.tsx';
+import { CORNER, FrameHead, headGround, lines } from '../warning-frames.tsx';
 import type { HeadingTag, OfType, Place } from '../unit-parts.ts';
 
 const BODY_TOP = 12;
 const BETWEEN = 10;
 const BODY_BOTTOM = 16;
+/** Over and under a heading that stands again, and between it and the number. */
+const CONTINUED = 9;
+const HEAD_GAP = 16;
 
 interface PieceProps {
   readonly theme: Theme;
@@ -42,25 +46,36 @@ function Piece({ theme, frame, first, last, children }: PieceProps): ReactElemen
   );
 }
 
-/** The heading again, where a page goes on with a frame; screen readers pass over it. */
+/**
+ * The heading again with the first number to call, where a page goes on with a frame: black where the frame's own is.
+ * Screen readers pass over it.
+ */
 function Continued({ place, frame }: { readonly place: Place; readonly frame: WarningFrame }): ReactElement {
   const { theme, continued } = place;
   const { width, direction, type } = theme;
   const role = type.smallHeading;
-  const text = continuedHeading(frame.heading, continued);
+  const color = frame.urgency === 'now' ? palette.white : palette.ink;
+  const number = tied(frame.phones[0]?.number ?? '');
+  const room = number === '' ? 0 : Math.ceil(widthOnLine(number, role)) + 1;
+  const inner = width - 2 * SIDE;
+  const words = inner - room - (room === 0 ? 0 : HEAD_GAP);
+  const text = { theme, role, color } as const;
+  const ground = { paddingHorizontal: SIDE, paddingVertical: CONTINUED, ...headGround(frame, direction) };
   return (
     <View artifact style={{ width }}>
       <Piece theme={theme} frame={frame} first last={false}>
-        <View style={{ width, paddingHorizontal: SIDE, paddingTop: BODY_TOP, paddingBottom: BETWEEN }}>
-          <Lines
-            runs={[{ text, weight: role.weight }]}
-            size={role.size}
-            lineHeight={role.lineHeight}
-            width={width - 2 * SIDE}
+        <View style={{ width, flexDirection: rowDirection(direction), ...ground }}>
+          <Words
+            {...text}
+            text={continuedHeading(frame.heading, continued)}
+            width={words}
             setting="balanced"
-            align={alignStart(direction)}
-            direction={direction}
           />
+          {room === 0 ? null : (
+            <View style={{ width: room, ...gapStart(direction, HEAD_GAP) }}>
+              <Words {...text} text={number} width={room} />
+            </View>
+          )}
         </View>
       </Piece>
     </View>
@@ -114,7 +129,7 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
       continuation,
     };
   });
-  return [head, ...groupRows(signs, key)];
+  return [head, ...signs.map((sign) => ({ ...sign, group: key }))];
 }
 
 /** Signs of one degree of urgency after another, one sign a line. */

@@ -112,7 +112,7 @@ describe('the drawings that are shipped', () => {
 
   it('keep six points free between a label and the drawing', () => {
     expect(labelMeasure).toBe(62);
-    expect(measureIn(pictureSizes['large-print'].body)).toBe(139);
+    expect(measureIn(pictureSizes['large-print'].body)).toBe(154);
   });
 
   it('fit the width of a page in large print', async () => {
