@@ -3,6 +3,7 @@ import type { TextCounts } from './formulas.ts';
 /** A word begins and ends with a letter; apostrophes and hyphens within it belong to it. */
 const wordPattern = /\p{L}[\p{L}\p{M}’'-]*/gu;
 const sentenceEnd = /[.!?:;…]+(?=\s|["”»)]|$)/u;
+const letter = /\p{L}/gu;
 
 /**
  * Counts of texts that each stand by themselves: a heading or a table cell is a sentence, with a full stop or without.
@@ -13,11 +14,18 @@ export function countTexts(texts: readonly string[], syllablesOf: (word: string)
     .flatMap((text) => text.split(sentenceEnd))
     .map((sentence) => sentence.match(wordPattern) ?? [])
     .filter((words) => words.length > 0);
-  const lengths = sentences.flat().map(syllablesOf);
+  const words = sentences.flat();
+  const syllables = words.map(syllablesOf);
+  const letters = words.map((word) => word.normalize('NFC').match(letter)?.length ?? 0);
   return {
     sentences: sentences.length,
-    words: lengths.length,
-    syllables: lengths.reduce((sum, length) => sum + length, 0),
-    longWords: lengths.filter((length) => length >= 3).length,
+    words: words.length,
+    syllables: sum(syllables),
+    longWords: syllables.filter((length) => length >= 3).length,
+    wideWords: letters.filter((length) => length >= 7).length,
   };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
 }

@@ -6,21 +6,30 @@ import type { PassiveWords } from '../model/locale.ts';
 import type { DocumentReading } from '../model/reading-level.ts';
 import { expectedText } from '../model/tree-text.ts';
 import { findPassives } from '../model/passive-voice.ts';
+import { findFormulas } from './formulas-of-language.ts';
+import { measureSentences } from './measure-sentences.ts';
 import { scoreTexts } from './score-texts.ts';
 
 /** References to publications hold titles that others wrote, and addresses. */
-const reference = /doi\.org|PubMed|\w\.(?:com|org|gov|edu|net)\//u;
-const endsAsSentence = /[.!?:]["”»)]?$/u;
+const reference = /doi\.org|PubMed|[\w-](?:\.[\w-]+)+\/\w/u;
+const endsAsSentence = /[.!?:؟।。！？：]["”»)」』）]?$/u;
 
 /**
  * How hard the running text of a document is: whole sentences, not names, numbers, cells of tables and references. Where
- * there is none, as on a page of signs, each line counts as a sentence.
+ * there is none, as on a page of signs, each line counts as a sentence. Where no formula is checked for the language, how
+ * long the sentences are.
  */
 export function readDocument(tree: DocumentTree): DocumentReading {
   const { kind, title, language } = tree;
   const lines = runningText(tree);
-  const results = scoreTexts(wholeSentences(lines), language);
-  return { kind, title, results: results.length > 0 ? results : scoreTexts(lines, language) };
+  const whole = wholeSentences(lines);
+  const results = scoreTexts(whole, language);
+  return {
+    kind,
+    title,
+    results: results.length > 0 ? results : scoreTexts(lines, language),
+    sentences: findFormulas(language) === undefined ? measureSentences(whole) : null,
+  };
 }
 
 function runningText(tree: DocumentTree): readonly string[] {
@@ -54,16 +63,21 @@ export function tooPassive(tree: DocumentTree, words: PassiveWords | null): read
   ];
 }
 
-/** A warning for each formula by which a patient's document is harder than it should be. */
-export function tooHard(reading: DocumentReading): readonly Diagnostic[] {
-  return reading.results
+/** A warning for each formula by which a patient's document is harder than it should be, or for its long sentences. */
+export function tooHard({ kind, results, sentences }: DocumentReading): readonly Diagnostic[] {
+  const hard = results
     .filter(({ passes }) => !passes)
-    .map(({ formula, score, limit }) => ({
-      code: 'READING_LEVEL',
-      severity: 'warning',
-      message: `${reading.kind} is harder to read than it should be: ${score.toFixed(1)} by ${formula}, the limit is ${String(limit)}`,
-      hint: 'Use shorter words and sentences, in the locale or in what the clinic wrote itself.',
-    }));
+    .map(({ formula, score, limit }) => `${score.toFixed(1)} by ${formula}, the limit is ${String(limit)}`);
+  const long =
+    sentences === null || sentences.passes
+      ? []
+      : [`${sentences.average.toFixed(1)} words a sentence, it should be under ${String(sentences.limit)}`];
+  return [...hard, ...long].map((finding) => ({
+    code: 'READING_LEVEL',
+    severity: 'warning',
+    message: `${kind} is harder to read than it should be: ${finding}`,
+    hint: 'Use shorter words and sentences, in the locale or in what the clinic wrote itself.',
+  }));
 }
 
 /** A warning for each medical word that a patient's document uses before it has said what the word means. */

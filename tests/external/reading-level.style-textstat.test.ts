@@ -65,7 +65,7 @@ describe('one short sentence', () => {
 
 describe('the example of the author of SMOG', () => {
   it('gives grade 13 for 95 long words in 30 sentences', () => {
-    expect(Math.floor(smogGrade({ sentences: 30, words: 600, syllables: 900, longWords: 95 }))).toBe(13);
+    expect(Math.floor(smogGrade({ sentences: 30, longWords: 95 }))).toBe(13);
   });
 });
 

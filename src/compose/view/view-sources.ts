@@ -20,7 +20,7 @@ import type { Viewed } from './shape.ts';
 import { lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { otherSources } from './view-other-sources.ts';
-import { viewReading } from './view-reading.ts';
+import { readingShapes, viewReadings } from './view-reading.ts';
 import { figure, joined, sentence, series } from './words.ts';
 
 export const sourcesShape = group({
@@ -35,8 +35,7 @@ export const sourcesShape = group({
   preferred: list(markup),
   studies: list(markup),
   release: list(markup),
-  /** How hard the other documents are to read. */
-  reading: list(markup),
+  ...readingShapes,
 });
 export type SourcesView = Viewed<typeof sourcesShape>;
 
@@ -67,7 +66,7 @@ export function viewSources(scene: Scene): SourcesView {
     topics: optionTopics(scene, cells, numbers),
     ...otherSources(scene, numbers),
     studies: numbers.citations(),
-    reading: viewReading(scene),
+    ...viewReadings(scene),
   };
 }
 

@@ -50,7 +50,13 @@ function localText({ locale }: Pages, text: Readonly<Record<string, string | und
 export const methodSaid: Check = (pages) =>
   foundAt(listsUnder(pages, 'sources.how.question').filter(({ block }) => block.items.length > 1));
 
-export const readingLevelSaid: Check = (pages) => foundAt(listsUnder(pages, 'sources.reading.question'));
+/** By a formula: where none is checked, the pages say so, and how long their sentences are. */
+export const readingLevelSaid: Check = (pages) =>
+  foundAt(
+    pages.readings.some(({ results }) => results.length > 0)
+      ? listsUnder(pages, 'sources.reading.question')
+      : [],
+  );
 
 /** Every figure says how sure it is. */
 export const certaintySaid: Check = (pages) => {

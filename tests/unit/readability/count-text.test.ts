@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 
 import { countTexts } from '../../../src/readability/count-text.ts';
+import { countFrenchSyllables } from '../../../src/readability/french-syllables.ts';
+import { countPortugueseSyllables } from '../../../src/readability/portuguese-syllables.ts';
+import { countRussianSyllables } from '../../../src/readability/russian-syllables.ts';
 import { countSpanishSyllables } from '../../../src/readability/spanish-syllables.ts';
 
 const one = (): number => 1;
@@ -31,6 +34,78 @@ describe('counting a text', () => {
       syllables: 9,
       longWords: 2,
     });
+  });
+
+  it('calls a word wide from seven letters, and counts no marks between and over them', () => {
+    expect(countTexts(['L’estomac e\u0301troits low-dose'], one).wideWords).toBe(3);
+    expect(countTexts(['L’e\u0301te\u0301 e\u0301troit low-dos'], one).wideWords).toBe(0);
+  });
+});
+
+// Words in which the rules part or join vowels; tests/external counts many more words as two outside sources do.
+describe('syllables of French words', () => {
+  it.each([
+    ['opération', 4],
+    ['l’opération', 4],
+    ['table', 1],
+    ['années', 2],
+    ['les', 1],
+    ['bien', 1],
+    ['client', 2],
+    ['nuit', 1],
+    ['fruit', 1],
+    ['cruel', 2],
+    ['moyen', 2],
+    ['feuille', 1],
+    ['naïf', 2],
+    ['théâtre', 2],
+    ['réunion', 3],
+    ['mangeons', 2],
+    ['quatre', 1],
+    ['guérir', 2],
+    ['cœur', 1],
+    ['elle-même', 2],
+    ['kg', 1],
+  ])('%s has %d', (word, syllables) => {
+    expect(countFrenchSyllables(word)).toBe(syllables);
+  });
+});
+
+describe('syllables of Portuguese words', () => {
+  it.each([
+    ['operação', 4],
+    ['cirurgia', 4],
+    ['história', 3],
+    ['água', 2],
+    ['área', 2],
+    ['dia', 2],
+    ['ainda', 3],
+    ['raiz', 2],
+    ['rainha', 3],
+    ['reino', 2],
+    ['saúde', 3],
+    ['mãe', 1],
+    ['corações', 3],
+    ['muito', 2],
+    ['quais', 1],
+    ['sangue', 2],
+    ['guiar', 2],
+    ['poeta', 3],
+    ['kg', 1],
+  ])('%s has %d', (word, syllables) => {
+    expect(countPortugueseSyllables(word)).toBe(syllables);
+  });
+});
+
+describe('syllables of Russian words', () => {
+  it.each([
+    ['операция', 5],
+    ['ёж', 1],
+    ['в', 0],
+    ['врач', 1],
+    ['Appetit', 3],
+  ])('%s has %d', (word, syllables) => {
+    expect(countRussianSyllables(word)).toBe(syllables);
   });
 });
 

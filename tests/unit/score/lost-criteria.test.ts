@@ -275,6 +275,12 @@ describe('a criterion of the packet for choosing', () => {
     expect(outcomesOf(scoreDocuments({ ...input, readings })).get('u-3')).toBe('not-met');
   });
 
+  it('on how hard the pages are to read is lost where no formula is checked', () => {
+    const readings = input.readings.map((reading) => ({ ...reading, results: [] }));
+    expect(outcomesOf(scoreDocuments(input)).get('k-21')).toBe('met');
+    expect(outcomesOf(scoreDocuments({ ...input, readings })).get('k-21')).toBe('not-met');
+  });
+
   it('is left to a person in a language of which nothing is known', () => {
     const outcomes = outcomesOf(
       scoreDocuments({
