@@ -11,7 +11,8 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
   const writers = new Map<number | undefined, Intl.NumberFormat>();
   // A dash or a swung dash at the head of a line would be read as a minus.
   const before = /\p{L}/u.test(rangeWord) ? ' ' : tie;
-  const range = (low: string, high: string): string => `${low}${before}${rangeWord}${tie}${high}`;
+  const range = (low: string, high: string): string =>
+    isChinese.test(rangeWord) ? `${low}${rangeWord}${high}` : `${low}${before}${rangeWord}${tie}${high}`;
   const number = (value: number, decimals?: number): string => {
     if (!Number.isFinite(value)) throw new InternalError('a number to be printed is not finite');
     const known = writers.get(decimals) ?? numberWriter(format, decimals);
@@ -29,12 +30,21 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
     ...(own === null ? writeDates(format) : writeOwnDates(own)),
     list: (items, join) => (own === null ? joinList(format, items, join) : joinOwn(own.list[join], items)),
     languageName: (tag) =>
-      own?.languages[tag] ?? new Intl.DisplayNames(format, { type: 'language' }).of(tag) ?? tag,
+      own?.languages[tag] ??
+      inSentence(format, new Intl.DisplayNames(format, { type: 'language' }).of(tag) ?? tag),
     weight: (kg, wanted) => inUnits(wanted, (perUnit) => number(kg / perUnit, 0)),
     weightRange: (low, high, wanted) =>
       inUnits(wanted, (perUnit) => range(number(low / perUnit, 0), number(high / perUnit, 0))),
   };
 }
+
+/** Vietnamese writes "tiếng Anh" within a sentence; Unicode gives the form of a list. */
+function inSentence(format: string, name: string): string {
+  return format === 'vi' ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+}
+
+/** Written without spaces. */
+const isChinese = /\p{Script=Han}/u;
 
 /** A number in the pattern of its unit; a space between the two does not break. */
 function withUnit(pattern: string, number: string): string {

@@ -13,10 +13,11 @@ type DateWriter = Pick<
 export function writeDates(format: string): DateWriter {
   const write = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
     printable(new Intl.DateTimeFormat(format, { ...westernCalendar, ...parts }).format(dayAt(iso)));
+  const first = firstDays.get(new Intl.Locale(format).language) ?? '1';
   const day = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
-    tieDay(write(wholeDay(iso), { day: 'numeric', ...parts }));
+    tieDay(write(wholeDay(iso), { day: 'numeric', ...parts })).replace(/(?<!\d)1(?=\u00a0\p{L})/u, first);
   const month = ({ year, month }: DateParts): string =>
-    month === undefined ? year : write(`${year}-${month}-01`, { year: 'numeric', month: 'long' });
+    month === undefined ? year : tieDay(write(`${year}-${month}-01`, { year: 'numeric', month: 'long' }));
   return {
     date: (iso) => {
       const parts = readDate(iso);
@@ -67,6 +68,12 @@ export function writeOwnDates(own: OwnNames): DateWriter {
 function fill(pattern: string, parts: Readonly<Record<string, string>>): string {
   return pattern.replace(/\{\{(\w+)\}\}/g, (_, name: string) => parts[name] ?? '');
 }
+
+/** The first of a month, where the language writes it as an ordinal; Unicode's patterns do not. */
+const firstDays: ReadonlyMap<string, string> = new Map([
+  ['fr', '1er'],
+  ['pt', '1º'],
+]);
 
 const someMonday = '2024-01-01';
 const westernCalendar = { timeZone: 'UTC', numberingSystem: 'latn', calendar: 'gregory' } as const;

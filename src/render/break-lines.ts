@@ -5,6 +5,8 @@ export interface Word {
   readonly space: number;
   /** A reader pauses after it: a good place to end a balanced line. */
   readonly pause: boolean;
+  /** It should stand on one line with the next word, as a number with what it counts, where there is room for both. */
+  readonly staysWithNext?: boolean;
 }
 
 /**
@@ -18,6 +20,12 @@ const shortWord = 1 / 3;
 
 /** How much unevenness, in squared measures, a break after a pause is worth. */
 const pauseBonus = 0.03;
+
+/** A line is ended early, so that words stay together, only where it is then this part of the measure wide at least. */
+const leastFilled = 1 / 2;
+
+/** How much unevenness, in squared measures, it costs to part words that should stay together. */
+const partedCost = 0.5;
 
 /** Guards against a sum of widths that is a rounding error over the measure. */
 const tolerance = 0.001;
@@ -38,17 +46,30 @@ export function lineWidth(words: readonly Word[], start: number, end: number): n
     .reduce((sum, word, index) => sum + word.width + (index === 0 ? 0 : word.space), 0);
 }
 
-function greedy(words: readonly Word[], measure: number): number[] {
+function greedy(words: readonly Word[], measure: number, start = startTogether): number[] {
   const starts = [0];
   let width = 0;
   words.forEach((word, index) => {
     const wider = index === 0 ? word.width : width + word.space + word.width;
     if (index > 0 && wider > measure + tolerance) {
-      starts.push(index);
-      width = word.width;
+      const next = start(words, { start: starts.at(-1) ?? 0, end: index }, measure);
+      starts.push(next);
+      width = lineWidth(words, next, index + 1);
     } else width = wider;
   });
   return starts;
+}
+
+/** Where the next line begins, if words up to `end` have room on this one: earlier where some of them stay with the next. */
+function startTogether(
+  words: readonly Word[],
+  line: { readonly start: number; readonly end: number },
+  measure: number,
+): number {
+  let first = line.end;
+  while (first > line.start && words[first - 1]?.staysWithNext === true) first -= 1;
+  const isFilled = lineWidth(words, line.start, first) >= measure * leastFilled;
+  return isFilled && lineWidth(words, first, line.end + 1) <= measure + tolerance ? first : line.end;
 }
 
 /** Widths of the lines that hold more than one word. */
@@ -89,12 +110,14 @@ interface Best {
 function unevenness(words: readonly Word[], line: { start: number; end: number }, measure: number): number {
   const width = lineWidth(words, line.start, line.end);
   if (width > measure + tolerance && line.end - line.start > 1) return Number.POSITIVE_INFINITY;
-  const atPause = line.end < words.length && words[line.end - 1]?.pause === true;
-  return (width / measure) ** 2 - (atPause ? pauseBonus : 0);
+  const last = line.end < words.length ? words[line.end - 1] : undefined;
+  const parted = last?.staysWithNext === true ? partedCost : 0;
+  return (width / measure) ** 2 + parted - (last?.pause === true ? pauseBonus : 0);
 }
 
 function balance(words: readonly Word[], measure: number): readonly number[] {
-  const lines = greedy(words, measure).length;
+  // No line more for words that should stay together.
+  const lines = greedy(words, measure, (_, line) => line.end).length;
   // best[end]: the best setting of the words before `end` in the lines so far.
   let best: readonly (Best | undefined)[] = words.map((_, index) =>
     index === 0 ? { cost: 0, starts: [] } : undefined,

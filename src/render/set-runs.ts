@@ -9,6 +9,7 @@ import { shapedWidth } from './shaping/shape-line.ts';
 import { splitChinese, splitChineseWords } from './shaping/split-chinese.ts';
 import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
+import { staysWithNext } from './tie-words.ts';
 
 export interface SetLine {
   readonly runs: readonly Run[];
@@ -31,6 +32,7 @@ interface Piece extends Run {
 }
 
 interface RunWord extends Word {
+  readonly text: string;
   readonly pieces: readonly Piece[];
   /** The run that the space before the word belongs to. */
   readonly spaceRun: Run;
@@ -55,10 +57,17 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
   const words = wordsOf(joinAlike(runs), size, split).flatMap((word) =>
     word.width > measure ? splitLongWord(word, { size, measure }) : [word],
   );
-  const starts = breakWords(words, measure, setting);
+  const starts = breakWords(words.map(together), measure, setting);
   return starts.map((start, line) =>
     setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1], size),
   );
+}
+
+function together(word: RunWord, index: number, words: readonly RunWord[]): Word {
+  const next = words[index + 1];
+  return next !== undefined && next.space > 0 && staysWithNext(word.text, next.text)
+    ? { ...word, staysWithNext: true }
+    : word;
 }
 
 function wordsOf(
@@ -104,6 +113,7 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
   const text = pieces.map((piece) => piece.text).join('');
   const before: Run = { ...(spaceRun ?? { weight: 400 }), text: ' ' };
   return {
+    text,
     pieces,
     width: pieces.reduce((sum, { width }) => sum + width, 0),
     space: spaceRun === undefined ? 0 : textWidth(' ', { weight: before.weight, size }),
@@ -128,7 +138,9 @@ function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord
       .map((text) => ({ ...piece, text, width: widthOf(text) }));
   });
   return parts.map((part, index) =>
-    index === 0 ? { ...word, pieces: [part], width: part.width } : wordOf([part], undefined, size),
+    index === 0
+      ? { ...word, text: part.text, pieces: [part], width: part.width }
+      : wordOf([part], undefined, size),
   );
 }
 

@@ -78,6 +78,21 @@ describe('line breaking', () => {
     );
   });
 
+  it('keeps lines within the measure where words stay together, and takes as many words a line as stay', () => {
+    const tied = fc.array(fc.record({ word, staysWithNext: fc.boolean() }), { minLength: 1, maxLength: 40 });
+    fc.assert(
+      fc.property(tied, measure, setting, (list, limit, mode) => {
+        const all = list.map(({ word: own, staysWithNext }) => ({ ...own, staysWithNext }));
+        const starts = breakWords(all, limit, mode);
+        expect([...new Set(starts)].sort((a, b) => a - b)).toEqual(starts);
+        widthsOf(all, starts).forEach((width, line) => {
+          const count = (starts[line + 1] ?? all.length) - (starts[line] ?? 0);
+          expect(width <= limit + 0.001 || count === 1).toBe(true);
+        });
+      }),
+    );
+  });
+
   it('balances at least as evenly as first fit, and as evenly as any breaking into as many lines', () => {
     const few = fc.array(word, { minLength: 1, maxLength: 10 });
     fc.assert(

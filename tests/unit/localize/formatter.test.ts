@@ -92,6 +92,39 @@ describe('the formatter', () => {
     expect(makeFormatter(settings('es-419')).date('2026-11-05')).toBe('5\u00A0de noviembre de 2026');
   });
 
+  it('ties the year to what follows it, with a day and without', () => {
+    const russian = makeFormatter(settings('ru'));
+    expect(russian.date('2021-11')).toBe('ноябрь 2021\u00A0г.');
+    expect(russian.date('2021-11-05')).toBe('5\u00A0ноября 2021\u00A0г.');
+  });
+
+  it('writes the first of a month as an ordinal where the language does', () => {
+    const french = makeFormatter(settings('fr'));
+    expect(french.weekdayDate('2026-12-01')).toBe('mardi\u00A01er\u00A0décembre 2026');
+    expect(french.monthDay('2026-12-01')).toBe('1er\u00A0décembre');
+    expect(french.date('2026-12-11')).toBe('11\u00A0décembre 2026');
+    expect(french.date('2026-12-21')).toBe('21\u00A0décembre 2026');
+    expect(makeFormatter(settings('pt-BR')).date('2026-12-01')).toBe('1º\u00A0de dezembro de 2026');
+    expect(makeFormatter(settings('es-419')).monthDay('2026-12-01')).toBe('1\u00A0de diciembre');
+  });
+
+  it('names a language as it stands within a sentence', () => {
+    const name = (format: string): string => makeFormatter(settings(format)).languageName('en');
+    expect(['vi', 'fr', 'pt-BR', 'es-419', 'ru', 'en-US'].map(name)).toEqual([
+      'tiếng Anh',
+      'anglais',
+      'inglês',
+      'inglés',
+      'английский',
+      'English',
+    ]);
+  });
+
+  it('writes a range of Chinese without spaces', () => {
+    const chinese = makeFormatter({ ...settings('zh-Hans'), range_word: '至' });
+    expect(chinese.range('36', '127')).toBe('36至127');
+  });
+
   // Order of parts and short names: Unicode CLDR 44, en and es-419, as Node prints them.
   it('writes a day with its weekday, without its year, and short', () => {
     const spanish = makeFormatter(settings('es-419'));

@@ -48,6 +48,33 @@ describe('breakWords', () => {
     expect(lines('aa, bbbbbbbbbb cccccccccc', 240, 'balanced')).toEqual(['aa, bbbbbbbbbb', 'cccccccccc']);
   });
 
+  it('ends a line early where its last words stay with the next, but never to less than half of it', () => {
+    const kept = (text: string, measure: number, setting: 'filled' | 'balanced') => {
+      const all = text.split(' ');
+      const tied = words(text).map((word, index) => ({
+        ...word,
+        staysWithNext: /^\d+$/.test(all[index] ?? ''),
+      }));
+      const starts = breakWords(tied, measure, setting);
+      return starts.map((start, line) => all.slice(start, starts[line + 1] ?? all.length).join(' '));
+    };
+    expect(kept('after about 24 months and more', 150, 'filled')).toEqual([
+      'after about',
+      '24 months',
+      'and more',
+    ]);
+    expect(lines('after about 24 months and more', 150, 'filled')).toEqual([
+      'after about 24',
+      'months and more',
+    ]);
+    expect(kept('call 555 010 0199 now then', 130, 'filled')).toEqual(['call 555 010', '0199 now then']);
+    expect(kept('at night call 555 010 0199', 190, 'filled')).toEqual(['at night call', '555 010 0199']);
+    expect(kept('in 24 unforgettable months', 120, 'filled')).toEqual(['in 24', 'unforgettable', 'months']);
+    expect(kept('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had', '6 weeks of it']);
+    expect(lines('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had 6', 'weeks of it']);
+    expect(kept('they had 6 weeks of it', 120, 'balanced')).toEqual(['they had 6', 'weeks of it']);
+  });
+
   it('gives no line for no words, and one line for a word wider than the measure', () => {
     expect(breakWords([], 100, 'filled')).toEqual([]);
     expect(lines('unforgettable', 50, 'balanced')).toEqual(['unforgettable']);

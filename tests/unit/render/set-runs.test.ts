@@ -17,6 +17,21 @@ describe('setRuns', () => {
     expect(linesOf('weigh 12\u202f345\u00a0kg now', 80)).toEqual(['weigh', '12\u00a0345\u00a0kg now']);
   });
 
+  it('keeps a number with what it counts where there is room, also where one of them is bold', () => {
+    expect(linesOf('it may take 24 months', 115)).toEqual(['it may take', '24 months']);
+    expect(linesOf('within 24 unforgettable months', 115)).toEqual(['within 24', 'unforgettable', 'months']);
+    const runs: readonly Run[] = [
+      { text: 'it may take ', weight: 400 },
+      { text: '24', weight: 700 },
+      { text: ' months', weight: 400 },
+    ];
+    const set = setRuns(runs, { size: 13, measure: 115, setting: 'filled' });
+    expect(set.map((line) => line.runs.map((run) => run.text).join(''))).toEqual([
+      'it may take',
+      '24 months',
+    ]);
+  });
+
   it('never breaks at a hyphen of a word that fits', () => {
     expect(linesOf('a long one\u2011anastomosis bypass', 110)).toEqual([
       'a long',

@@ -1,0 +1,22 @@
+const tie = '\u00a0';
+/** A number by itself, with the marks that stand before it: "24", "1,000", "≤ 30" after a tie, "(555)". */
+const bareNumber = /^[^\p{L}\p{Nd}]*\p{Nd}[\p{Nd}.,:-]*\)?$/u;
+/** Years are names of a time: what follows is not what they count. */
+const year = /^(?:19|20)\d\d$/;
+/** Titles that stand before a name, as clinics write them. */
+const title = /^(?:(?:Dra|Prof|Profa|Mrs?|Ms|BS|проф|د)\.|(?:Dr|Pr|д-р|Д-р|डॉ)\.?)$/u;
+
+/**
+ * Whether a word should stand on one line with the next: a number with what it counts ("24 months", "6 человек") or with the rest of its range, a part
+ * of a phone number with the next part, a title with the name.
+ */
+export function staysWithNext(word: string, next: string): boolean {
+  const last = word.slice(word.lastIndexOf(tie) + 1);
+  if (title.test(last)) return /^\p{L}/u.test(next);
+  if (!bareNumber.test(last) || year.test(last) || /[.,:-]$/.test(last)) return false;
+  return (
+    /^\p{Nd}/u.test(next) ||
+    (last.startsWith('+') && next.startsWith('(')) ||
+    (/^\p{L}/u.test(next) && !last.endsWith(')'))
+  );
+}

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { staysWithNext } from '../../../src/render/tie-words.ts';
+
+describe('staysWithNext', () => {
+  it.each([
+    ['24', 'months'],
+    ['1,000', 'people'],
+    ['6', 'из'],
+    ['1', 'человек'],
+    ['1,000', 'में'],
+    ['24', '개월'],
+    ['36', 'to\u00a0127'],
+    ['to\u00a0127', 'people'],
+    ['(24', 'months)'],
+    ['≤\u00a030', 'days'],
+    ['555', '0199'],
+    ['(555)', '010'],
+    ['+1', '(555)'],
+    ['Dr.', 'Okoye'],
+    ['Dra.', 'Quenby'],
+    ['Dr', 'Okoye'],
+  ])('keeps %s with %s', (word, next) => {
+    expect(staysWithNext(word, next)).toBe(true);
+  });
+
+  it.each([
+    ['2021', 'and'],
+    ['24,', 'then'],
+    ['24.', 'Then'],
+    ['B12', 'and'],
+    ['HbA1c', 'of'],
+    ['(12)', 'people'],
+    ['24', '(12'],
+    ['day', 'after'],
+    ['Dr.', '(surgeon)'],
+    ['Sr', 'words'],
+  ])('lets a line end between %s and %s', (word, next) => {
+    expect(staysWithNext(word, next)).toBe(false);
+  });
+});
