@@ -38,8 +38,16 @@ export function sentencesIn(text: string): readonly string[] {
 const segmenter = new Intl.Segmenter('zh', { granularity: 'word' });
 const spacedWord = /[\p{L}\d][\p{L}\p{M}\d.,'’-]*/gu;
 
-/** How many words a text has; those of Chinese by dictionary, since no space parts them. */
+/** A number right before what it counts: 24 in 24个月. */
+const counting = /\d[\d.,]*(?=\p{Script=Han})/gu;
+
+/**
+ * How many words a text has; those of Chinese by dictionary, since no space parts them, a number and what it counts being
+ * one, or each date would be six.
+ */
 export function countWords(text: string): number {
   if (!/\p{Script=Han}/u.test(text)) return (text.match(spacedWord) ?? []).length;
-  return Array.from(segmenter.segment(text)).filter(({ isWordLike }) => isWordLike === true).length;
+  return Array.from(segmenter.segment(text.replace(counting, ' '))).filter(
+    ({ isWordLike }) => isWordLike === true,
+  ).length;
 }

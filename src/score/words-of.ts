@@ -39,15 +39,17 @@ export function textsOf(paragraphs: readonly Paragraph[]): string {
   return paragraphs.map(textOf).join(' ');
 }
 
-export function countWords(text: string): number {
-  return text.split(/\s+/u).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
-}
-
-/** Whole numbers in a text, however they are grouped: "40 out of 1,000" has 40 and 1000. */
+/** Whole numbers in a text, however they are grouped: "40 out of 1,000" and "40 sur 1 000" have 40 and 1000. */
 export function numbersIn(text: string): readonly number[] {
-  return [...text.matchAll(/\d+(?:[.,\u00a0\u202f]\d{3})*/gu)].map(([digits]) =>
+  return [...text.matchAll(/\d{1,3}(?:[.,\s]\d{3}(?!\d))+|\d+/gu)].map(([digits]) =>
     Number(digits.replace(/\D/gu, '')),
   );
+}
+
+/** Units as they stand after their number in the words of a key: "mg" in "{{number}} mg". */
+export function unitsIn(locale: Locale, key: string, variables: readonly string[]): readonly string[] {
+  const [, ...after] = wordsOf(locale, key, variables).split(anything);
+  return after.map((unit) => unit.replace(/[()]/gu, '').trim()).filter((unit) => unit !== '');
 }
 
 function tidy(text: string): string {

@@ -7,9 +7,13 @@ import { scoreDocuments } from '../../src/score/index.ts';
 import type { ScoreInput } from '../../src/score/index.ts';
 import { demand, openExample } from './example-packets.ts';
 
-/** The documents of an example packet, ready to be held against the criteria. */
-export async function scoreInputOf(reference: string, language: string): Promise<ScoreInput> {
-  const { prepared, open } = await openExample(reference);
+/** The documents of an example packet, ready to be held against the criteria; `change` alters the text of its case first. */
+export async function scoreInputOf(
+  reference: string,
+  language: string,
+  change?: (text: string) => string,
+): Promise<ScoreInput> {
+  const { prepared, open } = await openExample(reference, change);
   const identity = identifyPacket(prepared, open, language);
   const { documents } = demand(composePacket(prepared, open, identity));
   const reporting: readonly DocumentKind[] = ['sources', 'clinician-sheet'];

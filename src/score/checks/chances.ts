@@ -93,7 +93,7 @@ export const countsOfPeople: Check = (pages) => {
   const rows = peopleRows(pages);
   const counted = ({ row, picture }: (typeof rows)[number]): boolean => {
     const number = row.words.find(({ role }) => role === 'number');
-    return number !== undefined && numbersIn(textOf(number)).at(-1) === picture.of;
+    return number !== undefined && numbersIn(textOf(number)).includes(picture.of);
   };
   const tables = countingTables(pages);
   const percentages = tables.filter(({ block }) =>

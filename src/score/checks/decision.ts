@@ -19,7 +19,7 @@ export const conditionNamed: Check = (pages) => {
 export const decisionStated: Check = (pages) =>
   foundAt(
     ofType(comparisonOf(pages), 'cover').filter(
-      ({ block }) => block.question.endsWith('?') && textOf({ inlines: block.lead }) !== '',
+      ({ block }) => /[?？؟]$/u.test(block.question) && textOf({ inlines: block.lead }) !== '',
     ),
   );
 

@@ -1,10 +1,11 @@
 import type { Block, DocumentTree, List } from '../../model/document.ts';
 import { expectedText } from '../../model/tree-text.ts';
+import { countWords } from '../../model/word-forms.ts';
 import { foundAt, inEach, missing, notApplicable, unless } from '../check.ts';
 import type { Check, Finding } from '../check.ts';
 import { blocksOf, comparisonOf, ofType } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
-import { countWords, isWordsOf, textOf, textsOf, wordsOf } from '../words-of.ts';
+import { isWordsOf, textOf, textsOf, wordsOf } from '../words-of.ts';
 import { countingTables, hasFigure } from './chances.ts';
 import { boardsUnder, namingAll } from './options.ts';
 

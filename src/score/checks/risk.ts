@@ -1,9 +1,10 @@
 import type { Paragraph } from '../../model/document.ts';
+import { countWords } from '../../model/word-forms.ts';
 import { foundAt, missing, notApplicable, unless } from '../check.ts';
 import type { Check } from '../check.ts';
 import { ofType } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
-import { countWords, textOf } from '../words-of.ts';
+import { textOf } from '../words-of.ts';
 import { countingTables, hasFigure, peopleRows, unique } from './chances.ts';
 import { boardsUnder } from './options.ts';
 
@@ -63,8 +64,9 @@ function hasOwnFigure(statement: Paragraph): boolean {
   return hasFigure([statement]);
 }
 
-/** More words than the figure itself has. */
-function isSentence({ inlines }: Paragraph): boolean {
-  const said = inlines.filter(({ type }) => type === 'text').map(({ value }) => value);
-  return countWords(said.join(' ')) >= 3;
+/** Words beside the figure say of what it is; with those within it, as in "out of", they are three at least. */
+function isSentence(statement: Paragraph): boolean {
+  const beside = statement.inlines.filter(({ type }) => type === 'text').map(({ value }) => value);
+  const all = textOf(statement).replace(/\d/gu, ' ');
+  return countWords(beside.join(' ')) > 0 && countWords(all) >= 3;
 }

@@ -1,13 +1,14 @@
 import type { DocumentTree } from '../../model/document.ts';
 import { findUnexplained } from '../../model/explained-terms.ts';
-import { findPassives, wordsIn } from '../../model/passive-voice.ts';
+import { findPassives } from '../../model/passive-voice.ts';
 import type { TextPiece } from '../../model/text-piece.ts';
 import { expectedText } from '../../model/tree-text.ts';
+import { countWords, escapePattern, wholeWords } from '../../model/word-forms.ts';
 import { foundAt, forPerson, inEach, missing, unless } from '../check.ts';
 import type { Check, Finding } from '../check.ts';
 import { blocksOf } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
-import { countWords, textOf } from '../words-of.ts';
+import { textOf, unitsIn } from '../words-of.ts';
 import { peopleRows, unique } from './chances.ts';
 
 /**
@@ -90,14 +91,23 @@ export const activeVoice: Check = (pages) => {
 
 /**
  * Numbers that a reader holds against a box, a thermometer or a lab slip: rounded, they would be another dose or reading.
- * Their units are written alike in every language.
+ * Their units are those of the language.
  */
-const readings = /\d+(?:[.,]\d+)?\s?(?:mg|°C|°F)(?!\p{L})|HbA1c[^.;]*?\d+(?:[.,]\d+)?\s?%/gu;
+function readingsIn({ locale }: Pages): RegExp {
+  const units = [
+    ...unitsIn(locale, 'aftercare.amounts.mg', ['number']),
+    ...unitsIn(locale, 'aftercare.temperature.us', ['fahrenheit', 'celsius']),
+  ];
+  const names = units.map(escapePattern).join('|');
+  const number = String.raw`\d+(?:[.,]\d+)?\s?`;
+  return new RegExp(String.raw`${number}(?:${names})(?!\p{L})|HbA1c[^.;]*?${number}%`, 'gu');
+}
 
 /** No percentage, no fraction and no decimal place anywhere in the running text, readings aside. */
 export const wholeNumbers: Check = (pages) => {
   const point = pages.locale.formatter.number(1.5, 1).replace(/\d/gu, '');
   const broken = new RegExp(String.raw`\d[${point}]\d(?!\d\d)|%|[½⅓⅔¼¾]`, 'u');
+  const readings = readingsIn(pages);
   const numbers = running(pages).filter(({ piece }) => /\d/u.test(piece.text));
   const [first] = numbers;
   if (first === undefined) return missing;
@@ -155,9 +165,8 @@ export const shortChunks: Check = (pages) => {
 export const speaksToReader: Check = (pages) => {
   const { readerWords } = pages.locale;
   if (readerWords.length === 0) return forPerson;
-  const said = running(pages).filter(({ piece }) =>
-    wordsIn(piece.text).some((word) => readerWords.includes(word)),
-  );
+  const addressed = wholeWords(readerWords, 'i');
+  const said = running(pages).filter(({ piece }) => addressed.test(piece.text));
   const first = pages.reader.flatMap((tree) => said.find((one) => one.tree === tree) ?? []);
   return inEach(pages.reader, first.flatMap(blockOf));
 };

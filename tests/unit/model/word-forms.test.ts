@@ -49,5 +49,7 @@ describe('words', () => {
     expect(countWords('请给您的医生打电话')).toBeGreaterThan(4);
     expect(countWords('请给您的医生打电话')).toBeLessThan(9);
     expect(countWords('पेट में दर्द')).toBe(3);
+    expect(countWords('24 months: Jan 15, 2029')).toBe(5);
+    expect(countWords('24个月：2029年1月15日')).toBe(5);
   });
 });
