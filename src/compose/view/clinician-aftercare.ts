@@ -2,7 +2,7 @@ import type { Undecided, UndecidedReason } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import { speaksOfHome } from '../open-points.ts';
 import type { Scene } from './scene.ts';
-import { asMarkup, bold, joined } from './words.ts';
+import { asMarkup, bold, joined, sentence, series } from './words.ts';
 
 /**
  * What no page says of the time after the treatment, by why: the facts on it, or the topic where there is none. Empty
@@ -16,7 +16,7 @@ export function clinicianAftercare(scene: Scene): readonly Markup[] {
   return [...groups].map(([reason, list]) =>
     joined(
       bold(words.say(`clinician-sheet.aftercare.reasons.${reason}`)),
-      asMarkup(`${list.flatMap((one) => namesOf(scene, one)).join(', ')}.`),
+      sentence(words, series(words, 'items', list.flatMap((one) => namesOf(scene, one)).map(asMarkup))),
     ),
   );
 }

@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
 import { optionsNamed } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
 import { cautionText, mayState } from './view-health.ts';
-import { asMarkup, inLanguage, joined, standingOn } from './words.ts';
+import { asMarkup, inLanguage, joined, plainSeries, standingOn } from './words.ts';
 
 const columns = [
   { key: 'id', width: 27 },
@@ -44,7 +44,11 @@ function optionsInWords(scene: Scene, hit: CautionHit): string {
   const every = touched.length === operations.length && operations.every((one) => touched.includes(one));
   return every && operations.length >= severalOperations
     ? scene.words.plain('clinician-sheet.cautions.every_operation')
-    : touched.map(({ name }) => name).join(', ');
+    : plainSeries(
+        scene.words,
+        'items',
+        touched.map(({ name }) => name),
+      );
 }
 
 function strengthOf({ words }: Scene, hit: CautionHit): string {
@@ -67,10 +71,12 @@ function statementOf(scene: Scene, hit: CautionHit): Markup {
   );
 }
 
-/** What usual practice says, in the words of the evidence (English), since no patient page prints it. */
+/** What usual practice says, in the words of the evidence (English), said to be so, since no patient page prints it. */
 function practiceStatement(scene: Scene, hit: CautionHit): Markup {
   const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
-  const words = inLanguage(caution?.statement ?? '', { language: 'en', document: scene.locale.tag });
+  if (caution === undefined) return asMarkup('');
+  const statement = inLanguage(caution.statement, { language: 'en', document: scene.locale.tag });
+  const words = scene.words.say('clinician-sheet.cautions.from_record', { statement });
   return standingOn([cautionStatement(hit.id)], words);
 }
 
@@ -84,7 +90,9 @@ function sourcesOf(scene: Scene, hit: CautionHit): readonly Markup[] {
   const unique = named.filter((one, index) => named.indexOf(one) === index);
   if (unique.length === 0)
     return hit.basis === 'practice' ? [scene.words.say('clinician-sheet.usual_practice')] : [];
-  return [scene.words.say('clinician-sheet.cautions.sources', { list: unique.join(', ') })];
+  return [
+    scene.words.say('clinician-sheet.cautions.sources', { list: plainSeries(scene.words, 'items', unique) }),
+  ];
 }
 
 function hostOf(url: string): string {

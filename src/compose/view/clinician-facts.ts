@@ -1,7 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { outcomeName } from './clinician-ids.ts';
 import type { Scene } from './scene.ts';
-import { joined } from './words.ts';
+import { joined, plainSeries } from './words.ts';
 
 interface Fact {
   readonly label: string;
@@ -44,7 +44,11 @@ export function clinicianBackground(scene: Scene): readonly Markup[] {
     background(
       scene,
       kind,
-      codes.map((code) => scene.words.plain(`clinician-sheet.${kind}.${code}`)).join('; '),
+      plainSeries(
+        scene.words,
+        'clauses',
+        codes.map((code) => scene.words.plain(`clinician-sheet.${kind}.${code}`)),
+      ),
     );
   return [
     joined(
@@ -76,10 +80,10 @@ type EarlierOperation = Scene['case']['health']['earlier_operations'][number];
 
 function earlierOf(scene: Scene): string {
   const { earlier_operations: operations, history } = scene.case.health;
-  return [
+  return plainSeries(scene.words, 'clauses', [
     ...operations.map((operation) => operationInWords(scene, operation)),
     ...history.map((code) => scene.words.plain(`clinician-sheet.history.${code}`)),
-  ].join('; ');
+  ]);
 }
 
 function operationInWords(scene: Scene, operation: EarlierOperation): string {
@@ -102,7 +106,7 @@ function operationInWords(scene: Scene, operation: EarlierOperation): string {
       ? []
       : [words.plain('clinician-sheet.trouble', { what: troubleName(scene, trouble) })]),
   ];
-  return parts.join(', ');
+  return plainSeries(words, 'items', parts);
 }
 
 /** A trouble is coded as a condition or as an outcome. */

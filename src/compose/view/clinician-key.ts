@@ -2,6 +2,7 @@ import type { Markup } from '../../model/locale.ts';
 import { cellsShown } from './cells-shown.ts';
 import { outcomeName } from './clinician-ids.ts';
 import type { Scene } from './scene.ts';
+import { plainSeries } from './words.ts';
 
 interface Coded {
   readonly name: string;
@@ -16,7 +17,7 @@ export function clinicianKey(scene: Scene): Markup {
   const codes = [...optionCodes(scene), ...outcomeCodes(scene)]
     .filter(({ name, code }) => !name.toLowerCase().replaceAll(' ', '-').endsWith(code))
     .map((one) => scene.words.plain('clinician-sheet.ids.code', { ...one }));
-  return scene.words.say('clinician-sheet.ids.key', { codes: codes.join(', ') });
+  return scene.words.say('clinician-sheet.ids.key', { codes: plainSeries(scene.words, 'items', codes) });
 }
 
 function optionCodes({ options }: Scene): readonly Coded[] {

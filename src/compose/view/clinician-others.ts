@@ -8,7 +8,7 @@ import { sayUnknown } from './clinician-reasons.ts';
 import { isShare } from './say-share.ts';
 import { isWeight } from './say-weight.ts';
 import type { Scene } from './scene.ts';
-import { asMarkup, attached, bold, figure, joined } from './words.ts';
+import { attached, bold, figure, joined, plainSeries, sentence, series } from './words.ts';
 
 type Shown = ShownCell<KnownCell>;
 
@@ -27,15 +27,24 @@ export function clinicianOthers(scene: Scene): readonly Markup[] {
     );
     if (beside.length === 0 && unknown.length === 0) return [];
     const lead = bold(scene.words.say('clinician-sheet.others.option', { option: name }));
-    return [joined(lead, ...inOneRun(beside.map((shown) => besideOne(scene, shown))), ...unknown)];
+    return [
+      joined(
+        lead,
+        ...inOneRun(
+          scene,
+          beside.map((shown) => besideOne(scene, shown)),
+        ),
+        ...unknown,
+      ),
+    ];
   });
   const isSilent = cells.some((cell) => cell.state === 'not-known' && cell.setAside.length === 0);
   return isSilent ? [...lines, scene.words.say('clinician-sheet.others.silent')] : lines;
 }
 
 /** Parts of one sentence. */
-function inOneRun(parts: readonly Markup[]): readonly Markup[] {
-  return parts.map((part, index) => attached(part, asMarkup(index === parts.length - 1 ? '.' : ';')));
+function inOneRun({ words }: Scene, parts: readonly Markup[]): readonly Markup[] {
+  return parts.length === 0 ? [] : [sentence(words, series(words, 'clauses', parts))];
 }
 
 /** "leak ≤ 30 d 1.0 to 6.4/1,000 (30d.study-b, 30d.study-c)", with the pooled figure behind it where there is one. */
@@ -47,7 +56,7 @@ function besideOne(scene: Scene, shown: Shown): Markup {
     outcome: outcomeName(scene, cell.outcome),
     time: measuredAt(scene, shown),
     range: bold(figure(rangeOf(scene, shown), { cell: cell.id, records })),
-    ids: asMarkup(idsTogether(records.map(shortId)).join(', ')),
+    ids: plainSeries(words, 'items', idsTogether(records.map(shortId))),
   });
   return attached(range, ...pooledOf(scene, shown));
 }
@@ -71,7 +80,11 @@ function pooledOf(scene: Scene, { cell, denominator }: Shown): readonly Markup[]
   if (pooled === undefined) return [];
   const { format, words } = scene;
   const number = (share: number): string => format.number(share * denominator, 1);
-  const value = figure(`${number(pooled.value)} (${format.range(number(pooled.low), number(pooled.high))})`, {
+  const said = {
+    estimate: number(pooled.value),
+    range: format.range(number(pooled.low), number(pooled.high)),
+  };
+  const value = figure(words.plain('reason-checks.contrast', said), {
     cell: cell.id,
     records: [lead.record, ...(others?.records ?? [])],
   });
@@ -95,21 +108,18 @@ function unknownOnes(scene: Scene, cells: readonly Cell[]): readonly Markup[] {
       why,
     });
   });
-  return [scene.words.say('clinician-sheet.others.unknown', { outcomes: attached(...separated(parts)) })];
-}
-
-function separated(parts: readonly Markup[]): readonly Markup[] {
-  return parts.flatMap((part, index) => (index === 0 ? [part] : [asMarkup('; '), part]));
+  return [
+    scene.words.say('clinician-sheet.others.unknown', { outcomes: series(scene.words, 'clauses', parts) }),
+  ];
 }
 
 /** "A leak, weight 5 y/10 y": the time only where the option has the same outcome at another time too. */
 function outcomesAndTimes(scene: Scene, those: readonly Cell[], all: readonly Cell[]): string {
-  return [...new Set(those.map(({ outcome }) => outcome))]
-    .map((outcome) => {
-      const mine = those.filter((cell) => cell.outcome === outcome);
-      const asked = all.filter((cell) => cell.outcome === outcome);
-      const times = mine.length === asked.length ? [] : mine.map((cell) => shortLength(scene, cell.asked));
-      return [outcomeName(scene, outcome), times.join('/')].filter((part) => part !== '').join(' ');
-    })
-    .join(', ');
+  const named = [...new Set(those.map(({ outcome }) => outcome))].map((outcome) => {
+    const mine = those.filter((cell) => cell.outcome === outcome);
+    const asked = all.filter((cell) => cell.outcome === outcome);
+    const times = mine.length === asked.length ? [] : mine.map((cell) => shortLength(scene, cell.asked));
+    return [outcomeName(scene, outcome), times.join('/')].filter((part) => part !== '').join(' ');
+  });
+  return plainSeries(scene.words, 'items', named);
 }

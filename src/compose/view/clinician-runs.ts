@@ -4,7 +4,7 @@ import type { SaidReason } from './clinician-reasons.ts';
 import { publishedFigure } from './published-figure.ts';
 import type { Scene } from './scene.ts';
 import { optionsNamed } from './scene.ts';
-import { asMarkup } from './words.ts';
+import { asMarkup, plainSeries } from './words.ts';
 
 /** One record under one reason. */
 export interface Aside {
@@ -88,8 +88,8 @@ function optionsRuns(scene: Scene, entries: readonly Entry[], most: number): rea
   const names = optionsNamed(scene, entries[0]?.options ?? []).map(({ name }) => name);
   return shareOut(studiesOf(scene, entries), most).map((studies) =>
     scene.words.say('clinician-sheet.set_aside.run', {
-      options: names.join(', '),
-      studies: asMarkup(studies.join('; ')),
+      options: plainSeries(scene.words, 'items', names),
+      studies: plainSeries(scene.words, 'clauses', studies),
     }),
   );
 }
@@ -102,7 +102,13 @@ function studiesOf(scene: Scene, entries: readonly Entry[]): readonly string[] {
   const narrow = groupBy(studies.filter(isNarrow), ([first]) => first?.outcome ?? '');
   return [
     ...[...narrow].map(([outcome, those]) =>
-      [outcomeName(scene, outcome), those.map(idOf).join(', ')].join(' '),
+      [
+        outcomeName(scene, outcome),
+        itemsIn(
+          scene,
+          those.map((one) => idOf(scene, one)),
+        ),
+      ].join(' '),
     ),
     ...studies
       .filter((those) => !isNarrow(those))
@@ -129,14 +135,24 @@ function shareOut(texts: readonly string[], most: number): readonly (readonly st
 }
 
 /** Of a study with one outcome: "12m/24m.study-b", "60m.study-c = 22.5%", "study-d (12m = 3.1%, 60m = 4%)". */
-function idOf(entries: readonly Entry[]): string {
+function idOf(scene: Scene, entries: readonly Entry[]): string {
+  const { words } = scene;
   const remarks = groupBy(entries, (entry) => entry.remarks.join('\n'));
   if (remarks.size > 1) {
     const times = entries.map((entry) => tied([entry.time, ...entry.remarks].join(' ')));
-    return `${entries[0]?.study ?? ''} (${times.join(', ')})`;
+    const study = entries[0]?.study ?? '';
+    return words.plain('clinician-sheet.set_aside.study', { study, outcomes: itemsIn(scene, times) });
   }
-  const said = (entries[0]?.remarks ?? []).map((remark) => (remark.startsWith('=') ? remark : `(${remark})`));
-  return tied([idsTogether(entries.map(({ end }) => end)).join(', '), ...said].join(' '));
+  const ids = itemsIn(scene, idsTogether(entries.map(({ end }) => end)));
+  return tied(
+    (entries[0]?.remarks ?? []).reduce(
+      (said, remark) =>
+        remark.startsWith('=')
+          ? `${said} ${remark}`
+          : words.plain('common.aside', { words: said, aside: remark }),
+      ids,
+    ),
+  );
 }
 
 /** "death, leak 30d; weight 12m/24m n 20": outcomes of the same times and remarks together. */
@@ -147,9 +163,15 @@ function outcomesOf(scene: Scene, entries: readonly Entry[]): string {
     const when = parts.filter((part) => part !== '').join(' ');
     return { outcome: outcomeName(scene, those[0]?.outcome ?? ''), when };
   });
-  return [...groupBy(whens, ({ when }) => when)]
-    .map(([when, those]) => [those.map(({ outcome }) => outcome).join(', '), tied(when)].join(' ').trim())
-    .join('; ');
+  const said = [...groupBy(whens, ({ when }) => when)].map(([when, those]) => {
+    const named = those.map(({ outcome }) => outcome);
+    return [itemsIn(scene, named), tied(when)].join(' ').trim();
+  });
+  return plainSeries(scene.words, 'clauses', said);
+}
+
+function itemsIn({ words }: Scene, texts: readonly string[]): string {
+  return plainSeries(words, 'items', texts);
 }
 
 function groupBy<T>(all: readonly T[], keyOf: (one: T) => string): ReadonlyMap<string, readonly T[]> {

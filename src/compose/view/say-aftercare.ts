@@ -8,7 +8,7 @@ import type { Markup } from '../../model/locale.ts';
 import type { AfterTopic } from '../../model/protocol-of.ts';
 import type { Span } from '../../model/span.ts';
 import type { Scene } from './scene.ts';
-import { bold, asMarkup, joined } from './words.ts';
+import { bold, asMarkup } from './words.ts';
 
 /** The plan of the time after the treatment. Without one the input stage has refused the documents that need it. */
 export function planOf({ aftercare }: Scene): AftercarePlan {
@@ -49,8 +49,8 @@ export function sayPeriod(scene: Scene, starts: string | null, lastDay: string |
 }
 
 /** Words with their time before them in bold, if they have one. */
-export function dated(period: string, words: Markup): Markup {
-  return period === '' ? words : joined(bold(asMarkup(`${period}:`)), words);
+export function dated({ words }: Scene, period: string, said: Markup): Markup {
+  return period === '' ? said : words.say('common.labelled', { label: bold(asMarkup(period)), text: said });
 }
 
 /** "If you have diabetes: …", unless it is for everybody. */

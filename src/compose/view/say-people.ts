@@ -2,7 +2,7 @@ import { bmiFor } from '../../model/bmi-by-sex.ts';
 import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
-import { joined } from './words.ts';
+import { joined, plainSeries } from './words.ts';
 
 /** Who was measured beside what they had before: BMI, age, special groups. Says so where the study does not state it. */
 export function peopleInWords(scene: Scene, record: EvidenceRecord): Markup {
@@ -36,7 +36,7 @@ export function spreadInWords(scene: Scene, spread: Spread | undefined): string 
       : [scene.words.plain('sources.average', { value: toTenth(scene, middle) })]),
     ...limitsOf(scene, spread),
   ];
-  return parts.length === 0 ? null : parts.join(', ');
+  return parts.length === 0 ? null : plainSeries(scene.words, 'items', parts);
 }
 
 function limitsOf(scene: Scene, spread: Spread | undefined): readonly string[] {

@@ -9,15 +9,16 @@ import type {
 } from '../../model/reason-check.ts';
 import { cautionStatement } from '../../model/statement.ts';
 import { outcomeName } from './clinician-ids.ts';
+import { withUnit } from './published-figure.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
-import { asMarkup, figure, joined, standingOn } from './words.ts';
+import { asMarkup, figure, joined, plainSeries, standingOn } from './words.ts';
 
 /** Why a reason is borne out or not: what decided, or where nothing did all that was looked at; then the records. */
 export function whyOfReason(scene: Scene, { findings, records }: ReasonCheck): Markup {
   const telling = findings.filter(({ means }) => means !== 'nothing');
   const said = (telling.length > 0 ? telling : findings).flatMap((finding) => sayFinding(scene, finding));
-  const list = records.join(', ');
+  const list = plainSeries(scene.words, 'items', records);
   return joined(...said, ...(list === '' ? [] : [scene.words.say('reason-checks.records', { list })]));
 }
 
@@ -35,7 +36,10 @@ function sayFinding(scene: Scene, finding: ReasonFinding): readonly Markup[] {
     case 'undo':
       return [say(`undo.${finding.possible}`)];
     case 'under-study':
-      return [say(`standing.${finding.maturity}`), asMarkup(finding.entries.join(', '))];
+      return [
+        say(`standing.${finding.maturity}`),
+        asMarkup(plainSeries(scene.words, 'items', finding.entries)),
+      ];
     case 'cautions':
       return [sayCautions(scene, `cautions.${finding.said}`, { cautions: finding.cautions })];
     case 'fewer-cautions':
@@ -104,7 +108,8 @@ function sayContrast({ words, format }: Scene, { estimate, low, high }: Publishe
 }
 
 /** A share in percent, with a place more where it is small; a weight in kilograms. */
-function sayValue({ words, format }: Scene, value: CellValue): string {
+function sayValue(scene: Scene, value: CellValue): string {
+  const { words, format } = scene;
   switch (value.kind) {
     case 'proportion': {
       if (value.zero !== undefined)
@@ -116,7 +121,7 @@ function sayValue({ words, format }: Scene, value: CellValue): string {
     case 'weight':
       return words.plain('reason-checks.kg', { n: format.number(value.averageKg, 1) });
     case 'amount':
-      return `${format.number(value.value)} ${value.unit}`;
+      return withUnit(scene, value.value, value.unit);
   }
 }
 
@@ -153,7 +158,7 @@ interface Named {
 
 /** A line that names cautions, tied to their rows. */
 function sayCautions({ words }: Scene, key: string, { cautions, option = '' }: Named): Markup {
-  const line = words.say(`reason-checks.${key}`, { ids: cautions.join(', '), option });
+  const line = words.say(`reason-checks.${key}`, { ids: plainSeries(words, 'items', cautions), option });
   return standingOn(cautions.map(cautionStatement), line);
 }
 

@@ -35,9 +35,19 @@ export function shareInWords(scene: Scene, share: RoundedShare, denominator: Den
 
 /** The same within a sentence: "none of 212", "fewer than 1 out of 1,000". */
 export function shareInSentence(scene: Scene, share: RoundedShare, denominator: Denominator): string {
-  const some = shareInTable(scene, share);
-  if (share.kind === 'none-seen') return some;
-  return scene.words.plain('common.share.count', { some, of: scene.format.number(denominator) });
+  const { words, format } = scene;
+  const of = format.number(denominator);
+  switch (share.kind) {
+    case 'none-seen':
+      return shareInTable(scene, share);
+    case 'fewer-than-one':
+      return words.plain('common.share.within.fewer', { of });
+    case 'all-but-fewer-than-one':
+      return words.plain('common.share.within.more', { some: format.number(share.count), of });
+    case 'count':
+    case 'everyone':
+      return shareInWords(scene, share, denominator);
+  }
 }
 
 /** The number alone, for a table whose sentence says the denominator. */
@@ -90,9 +100,11 @@ export function restInWords(scene: Scene, cell: ShareCell, denominator: Denomina
 export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
   const { others } = cell;
   if (others === undefined) return null;
-  const [low, high] = [others.low, others.high].map((end) => rangeEnd(scene, rangeCount(end, denominator)));
-  const one = low === high;
-  const range = one ? (low ?? '') : scene.format.range(low ?? '', high ?? '');
+  const range = countsInWords(
+    scene,
+    rangeCount(others.low, denominator),
+    rangeCount(others.high, denominator),
+  );
   const value = figure(range, { cell: cell.id, records: others.records });
   return scene.words.say('common.share.others', { range: value, count: others.records.length });
 }
@@ -126,18 +138,28 @@ export function limitsInWords(
   limits: { readonly low: number; readonly high: number },
   denominator: Denominator,
 ): string {
-  const fewer = scene.words.plain('common.table.fewer');
   const lowest = lowerCount(limits.low, denominator);
-  const low = lowest === 0 && limits.low > 0 ? fewer : scene.format.number(lowest);
-  return limits.high * denominator < 1
-    ? fewer
-    : scene.format.range(low, scene.format.number(upperCount(limits.high, denominator)));
+  const low = lowest === 0 && limits.low > 0 ? 'fewer-than-one' : lowest;
+  if (limits.high * denominator < 1) return scene.words.plain('common.counts.fewer');
+  return countsInWords(scene, low, upperCount(limits.high, denominator));
 }
 
-function rangeEnd(scene: Scene, end: ReturnType<typeof rangeCount>): string {
-  if (end === 'none') return scene.words.plain('common.table.none_at_all');
-  if (end === 'fewer-than-one') return scene.words.plain('common.table.fewer');
-  return scene.format.number(end);
+type RangeEnd = ReturnType<typeof rangeCount>;
+
+/** "18 to 31", "fewer than 1 to 13", "none to 4": languages differ in how they say each, so each is one phrase. */
+function countsInWords({ words, format }: Scene, low: RangeEnd, high: RangeEnd): string {
+  if (low === high) return oneCountInWords({ words, format }, low);
+  if (typeof high !== 'number') return words.plain('common.counts.none_to_fewer');
+  const last = format.number(high);
+  if (low === 'none') return words.plain('common.counts.from_none', { high: last });
+  if (low === 'fewer-than-one') return words.plain('common.counts.from_fewer', { high: last });
+  return words.plain('common.counts.range', { range: format.range(format.number(low), last) });
+}
+
+function oneCountInWords({ words, format }: Pick<Scene, 'words' | 'format'>, count: RangeEnd): string {
+  if (count === 'none') return words.plain('common.counts.none');
+  if (count === 'fewer-than-one') return words.plain('common.counts.fewer');
+  return words.plain('common.counts.one', { n: format.number(count) });
 }
 
 /** "Only 31 people were counted." or "This stands on 1 of 130 people."; null where the number stands on more. */

@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
 import { flag, group } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
-import { asMarkup } from './words.ts';
+import { asMarkup, joined, plainSeries } from './words.ts';
 
 /** What a consent must hold and where the record of the talk holds it; for clinicians alone. */
 export const consentCheckShape = group({ any: flag, table: tableShape });
@@ -62,14 +62,15 @@ function saidOf(scene: Scene, checked: readonly CheckedElement[]): Markup {
       sources: sourcesOf(scene, element),
     }),
   );
-  return { markup: said.map(({ markup }) => markup).join(' ') };
+  return joined(...said);
 }
 
 /** "CMS form*, AMA": a star where the wording was not read, a dagger where it was read in a second account. */
 function sourcesOf({ words }: Scene, { sources }: CheckedElement['element']): string {
-  return sources
-    .map(({ document, seen }) => `${words.plain(`consent-check.documents.${document}`)}${marks[seen]}`)
-    .join(', ');
+  const named = sources.map(
+    ({ document, seen }) => `${words.plain(`consent-check.documents.${document}`)}${marks[seen]}`,
+  );
+  return plainSeries(words, 'items', named);
 }
 
 const marks = { page: '', 'page-2nd': '†', memory: '*', own: '' } as const;

@@ -13,7 +13,7 @@ import { flag, group, list, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
-import { asMarkup } from './words.ts';
+import { asMarkup, series } from './words.ts';
 
 /** How the patient pages stand against published criteria; for clinicians alone. */
 export const documentScoreShape = group({
@@ -120,10 +120,10 @@ function rowsOf(scene: Scene, items: readonly ScoredCriterion[]): readonly Dense
       group: '',
       cells: [
         row.asks,
-        asMarkup(
-          alike(row)
-            .map(({ set }) => set)
-            .join('; '),
+        series(
+          words,
+          'clauses',
+          alike(row).map(({ set }) => asMarkup(set)),
         ),
         asMarkup(row.where),
       ],

@@ -61,7 +61,7 @@ function saysOptionOnce(scene: Scene): boolean {
 function aboutOnlyOption(scene: Scene): readonly Line[] {
   const [only] = scene.options;
   if (only === undefined || !saysOptionOnce(scene)) return [];
-  return [body(scene.words.say('comparison.health.about_one', { option: only.inText }))];
+  return [body(scene.words.say('comparison.health.about_sole', { option: only.inText }))];
 }
 
 /** "For a sleeve and a gastric bypass:" */

@@ -61,7 +61,7 @@ export function viewOperation(scene: Scene): OperationView {
   const picture = pictureFor(scene, option);
   const lines = viewLines(alone);
   return {
-    heading: words.plain(`operation.heading.${kind}`, { option: option.name }),
+    heading: words.plain(`operation.heading.${kind}`, { option: option.inText }),
     lead: words.plain('operation.lead', { option: option.inText }),
     facts: factsOf(scene, option),
     short: shortOperation(scene, alone, option),
@@ -135,7 +135,7 @@ function dayOf({ case: { plan, interpreter }, words, format }: Scene): Operation
 
 function callsOf(scene: Scene): OperationView['calls'] {
   return contactsOf(scene).map(({ name, number, hours }) => ({
-    label: hours === '' ? name : `${name} (${hours})`,
+    label: hours === '' ? name : scene.words.plain('common.aside', { words: name, aside: hours }),
     value: number,
   }));
 }

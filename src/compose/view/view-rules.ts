@@ -21,7 +21,7 @@ export function ruleRows(scene: Scene, rules: readonly DatedRule[]): readonly Ro
 /** "From January 28: Desk work."; "If you are pregnant: A guideline says …". */
 export function ruleInWords(scene: Scene, rule: DatedRule): Markup {
   const said = rule.entry === null ? guidelineInWords(scene, rule) : clinicInWords(scene, rule.entry);
-  return dated(sayPeriod(scene, rule.starts, rule.lastDay), forWhom(scene, rule.who, said));
+  return dated(scene, sayPeriod(scene, rule.starts, rule.lastDay), forWhom(scene, rule.who, said));
 }
 
 type Entry = NonNullable<Grounds['entry']>;

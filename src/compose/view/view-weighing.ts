@@ -8,7 +8,7 @@ import type { Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { group, list, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { asMarkup, joined, standingOn } from './words.ts';
+import { asMarkup, joined, plainSeries, standingOn } from './words.ts';
 
 /** What a clinician weighs beside the figures: cautions against each other, and an old score. */
 export const weighingShape = group({ conflicts: list(markup), score: list(markup) });
@@ -27,7 +27,7 @@ function conflictInWords(scene: Scene, { caution, to, from, against }: CautionCo
     caution,
     to: optionList(scene, [to], 'and'),
     from: optionList(scene, from, 'or'),
-    against: against.join(', '),
+    against: plainSeries(scene.words, 'items', against),
   });
   return standingOn([caution, ...against].map(cautionStatement), words);
 }
@@ -38,7 +38,11 @@ function resultOf(scene: Scene, { classes, factors }: MortalityScore): Markup {
   const withState = (state: string): readonly ScoredFactor[] =>
     scoredFactors.filter((factor) => factors[factor] === state);
   const named = (folder: string, codes: readonly string[]): string =>
-    codes.map((code) => words.plain(`clinician-sheet.score.${folder}.${code}`)).join('; ');
+    plainSeries(
+      words,
+      'clauses',
+      codes.map((code) => words.plain(`clinician-sheet.score.${folder}.${code}`)),
+    );
   const [given, untold] = [withState('yes'), withState('not-told')];
   return joined(
     classes.low === classes.high
@@ -64,6 +68,8 @@ function limitsOf(scene: Scene, { options, highestClass, studies }: MortalitySco
     }),
     words.say('clinician-sheet.score.source'),
     made === undefined ? asMarkup(first ?? '') : citationOf(scene, made),
-    ...(others.length === 0 ? [] : [words.say('clinician-sheet.score.others', { list: others.join(', ') })]),
+    ...(others.length === 0
+      ? []
+      : [words.say('clinician-sheet.score.others', { list: plainSeries(words, 'items', others) })]),
   );
 }

@@ -85,6 +85,12 @@ export function series(words: Words, between: 'items' | 'clauses', parts: readon
   return before.reduce((rest, first) => words.say(`common.between.${between}`, { first, rest }), last);
 }
 
+/** The same of texts that hold no markup, for a name or a label. */
+export function plainSeries(words: Words, between: 'items' | 'clauses', texts: readonly string[]): string {
+  const [last = '', ...before] = [...texts].reverse();
+  return before.reduce((rest, first) => words.plain(`common.between.${between}`, { first, rest }), last);
+}
+
 /** Parts that bring their own punctuation: "largest; BMI assumed". */
 export function attached(...parts: readonly Markup[]): Markup {
   return { markup: parts.map((part) => part.markup).join('') };

@@ -28,6 +28,15 @@ describe('cautions for clinicians', () => {
     expect(rows[2]?.[2]).toBe('Needs confirming. A statement for clinicians. [usual practice]');
   });
 
+  it('say in other languages whose words are those of the record, and mark them as English', async () => {
+    const comparison = makeComparison(fiveOptions, { cautions: [practiceHit] });
+    const [, row] = clinicianCautions(await sceneFor('ru', { comparison })).rows;
+    const said = JSON.stringify(row?.cells[2]);
+    expect(said).toContain(
+      'Текст записи, по-английски: <lang code=\\"en\\">A statement for clinicians.</lang>',
+    );
+  });
+
   it('name every operation of three or more in a word, but never two, nor with something else', async () => {
     const many = ['sleeve', 'bypass', 'duodenal-switch', 'semaglutide'];
     const about = async (

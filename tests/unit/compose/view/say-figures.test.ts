@@ -100,7 +100,7 @@ describe('shares', () => {
     const others = (low: number, high: number, records = ['a', 'b']): string =>
       plain(othersInWords(scene, { ...share(24, 1000), others: { low, high, records } }, 1000)?.markup);
     expect(others(0.018, 0.031)).toBe('Other studies: 18 to 31.');
-    expect(others(0, 0.0004)).toBe('Other studies: none to fewer than 1.');
+    expect(others(0, 0.0004)).toBe('Other studies: none or fewer than 1.');
     expect(others(0.018, 0.0181)).toBe('Other studies: 18.');
     expect(others(0.02, 0.02, ['a'])).toBe('Another study: 20.');
     expect(othersInWords(scene, share(24, 1000), 1000)).toBeNull();
