@@ -5,7 +5,8 @@ import { documentsOf } from './model/case.ts';
 import type { DocumentKind } from './model/codes.ts';
 import type { PrintEdition } from './model/edition.ts';
 import type { Locale } from './model/locale.ts';
-import type { OpenCase, PacketState, PacketTree, PdfAttachment } from './model/packet.ts';
+import type { OpenPoint } from './model/open-point.ts';
+import type { FinishedPacket, OpenCase, PacketState, PacketTree, PdfAttachment } from './model/packet.ts';
 import type { ProvenanceRecord } from './model/provenance.ts';
 import type { Prepared } from './prepare.ts';
 import type { ProvenanceInput } from './provenance/index.ts';
@@ -14,6 +15,8 @@ import { digestFontsOf } from './render/index.ts';
 /** What a packet is, before a word of it is written. */
 export interface PacketIdentity extends Omit<ProvenanceInput, 'packet' | 'html'> {
   readonly kinds: readonly DocumentKind[];
+  /** What stands between it and a final one. */
+  readonly openPoints: readonly OpenPoint[];
   /** For each document the keys of the words it must contain. */
   readonly required: readonly (readonly string[])[];
   readonly locale: Locale;
@@ -38,6 +41,7 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     fonts: prepared.fonts,
   };
   const edition = editionOf(open);
+  const openPoints = findOpenPoints({ ...open, evidence, locale });
   const large = edition === 'standard' ? {} : { edition };
   const inputs = canonicalJson({ ...digests, evidence: evidence.digest, date: open.date, program, ...large });
   const print = sha256(inputs).slice(0, 6);
@@ -49,7 +53,8 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
       (_, index) => `${open.case.case}-${language}-${String(index + 1)}${mark}-${print}`,
     ),
     edition,
-    state: stateOf(prepared, open, locale),
+    openPoints,
+    state: stateOf(open, openPoints),
     date: open.date,
     digests,
     evidence,
@@ -78,9 +83,17 @@ export function documentAlone(identity: PacketIdentity, index: number): PacketId
   return { ...identity, kinds: only(kinds), required: only(required), documentIds: only(documentIds) };
 }
 
-function stateOf({ evidence }: Prepared, open: OpenCase, locale: Locale): PacketState {
-  if (open.case.example) return 'example';
-  return findOpenPoints({ ...open, evidence, locale }).length === 0 ? 'final' : 'draft';
+/** What is said of a packet without opening it. */
+export function describePacket(
+  { state, edition, openPoints }: PacketIdentity,
+  { caseReference, language }: PacketTree,
+): Pick<FinishedPacket, 'caseReference' | 'language' | 'state' | 'edition' | 'openPoints'> {
+  return { caseReference, language, state, edition, openPoints };
+}
+
+function stateOf({ case: asked }: OpenCase, points: readonly OpenPoint[]): PacketState {
+  if (asked.example) return 'example';
+  return points.length === 0 ? 'final' : 'draft';
 }
 
 /** The record as it goes into the PDF: one spelling, so that it can be compared byte for byte. */

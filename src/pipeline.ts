@@ -4,7 +4,7 @@ import { composePacket } from './compose-packet.ts';
 import { failure, success } from './diagnostics/diagnostic.ts';
 import type { Result } from './diagnostics/diagnostic.ts';
 import { failAll } from './diagnostics/fail-all.ts';
-import { attachRecord, identifyPacket, withFonts } from './identify-packet.ts';
+import { attachRecord, describePacket, identifyPacket, withFonts } from './identify-packet.ts';
 import type { PacketIdentity } from './identify-packet.ts';
 import { checkTogether, readCase, readClinic, withNoOperation } from './input/index.ts';
 import { makeHtml } from './make-html.ts';
@@ -74,7 +74,6 @@ export async function finishPacket(
   if (!rendered.ok) return rendered;
   const verification = await verifyPacket({ ...identity, ...rendered.value, packet, attachments });
   if (!verification.passed) return failure(verification.findings);
-  const { caseReference, language } = packet;
-  const about = { name, caseReference, language, state: identity.state, edition: identity.edition };
+  const about = { name, ...describePacket(identity, packet) };
   return success({ ...about, pdf: rendered.value.pdf, ...html, provenance, verification }, rendered.warnings);
 }

@@ -4,6 +4,8 @@ import type { OpenCase, PacketState } from '../model/packet.ts';
 import { makeSeparately } from '../make-separately.ts';
 import { makePacket } from '../pipeline.ts';
 import { describeFault } from '../diagnostics/describe-fault.ts';
+import { placePoints } from './open-matters.ts';
+import type { OpenMatter } from './open-matters.ts';
 import { openFile } from './open-file.ts';
 import type { OpenInput } from './open-file.ts';
 import { writePacket } from './write-packet.ts';
@@ -30,6 +32,10 @@ interface Made extends About {
   readonly made: true;
   readonly pages: number;
   readonly state: PacketState;
+  /** What stands between it and a final packet; of an example too. */
+  readonly open: readonly OpenMatter[];
+  /** Clinic profile that it was made with. */
+  readonly clinic: string;
   /** Absent when nothing was to be written. */
   readonly written: WrittenPacket | undefined;
   readonly warnings: readonly Diagnostic[];
@@ -84,7 +90,7 @@ function* outcomesOf(
     yield outcome({ ...one, made: true, ...file, warnings: index === 0 ? warnings : [] });
 }
 
-type MadeFile = Pick<Made, 'pages' | 'state' | 'written'>;
+type MadeFile = Pick<Made, 'pages' | 'state' | 'open' | 'clinic' | 'written'>;
 
 async function makeOne(
   { prepared, workspace, out, separate = false }: BatchInput,
@@ -98,7 +104,9 @@ async function makeOne(
     const files: MadeFile[] = [];
     for (const packet of packets) {
       const written = out === undefined ? undefined : await writePacket(workspace, out, packet);
-      files.push({ pages: packet.verification.pages, state: packet.state, written });
+      const matters = placePoints(open, packet.openPoints);
+      const about = { state: packet.state, open: matters, clinic: open.files.clinic.file };
+      files.push({ ...about, pages: packet.verification.pages, written });
     }
     return success(files, made.warnings);
   } catch {

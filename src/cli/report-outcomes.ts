@@ -1,9 +1,14 @@
+import { packetsOf, summarizeOutcomes } from '../batch/index.ts';
 import type { Outcome } from '../batch/index.ts';
 import { exitCodes, stageOf } from '../diagnostics/codes.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { countOf } from './align-columns.ts';
 import type { Context } from './context.ts';
 import { printDiagnostics } from './print-diagnostics.ts';
+import { sayOpenGroup } from './say-open-group.ts';
+import { showSummary } from './show-summary.ts';
+
+type Made = Extract<Outcome, { made: true }>;
 
 /** One line a packet. Names of people never stand here: a case goes by its reference. */
 export function outcomeLine(outcome: Outcome): string {
@@ -12,12 +17,12 @@ export function outcomeLine(outcome: Outcome): string {
   return `${about}  ${countOf(outcome.pages, 'page').padEnd(9)}  ${outcome.state.padEnd(7)}  ${filesOf(outcome)}`;
 }
 
-function filesOf({ written }: Extract<Outcome, { made: true }>): string {
+function filesOf({ written }: Made): string {
   if (written === undefined) return 'can be made';
   return written.html === undefined ? written.pdf : `${written.pdf} and .html`;
 }
 
-/** Why packets were not made, then how many were. */
+/** Why packets were not made, how many were, and of many how each language stands. */
 export async function reportOutcomes(context: Context, outcomes: readonly Outcome[]): Promise<void> {
   for (const outcome of outcomes) {
     if (outcome.made) continue;
@@ -26,11 +31,14 @@ export async function reportOutcomes(context: Context, outcomes: readonly Outcom
     );
     await printDiagnostics(context, outcome.diagnostics);
   }
-  const made = outcomes.filter((outcome) => outcome.made).length;
-  const notMade = outcomes.length - made;
+  const packets = packetsOf(outcomes);
+  const made = packets.filter((packet) => packet.made).length;
+  const notMade = packets.length - made;
   context.terminal.out(
     `\n${countOf(made, 'packet')} made${notMade === 0 ? '' : `, ${String(notMade)} not made`}.`,
   );
+  // One packet says all of this itself.
+  if (packets.length > 1) context.terminal.out(`\n${showSummary(summarizeOutcomes(outcomes))}`);
 }
 
 /** Outcomes for machines; diagnostics without excerpts. */
@@ -41,11 +49,21 @@ export function outcomesAsJson(outcomes: readonly Outcome[]): string {
     language,
     made: rest.made,
     ...(rest.made
-      ? { pages: rest.pages, state: rest.state, ...rest.written, warnings: rest.warnings }
+      ? { ...aboutPacket(rest), ...rest.written, warnings: rest.warnings }
       : { diagnostics: rest.diagnostics }),
   }));
   const made = outcomes.filter((outcome) => outcome.made).length;
-  return JSON.stringify({ packets, made, notMade: outcomes.length - made }, null, 2);
+  const { open, ...summary } = summarizeOutcomes(outcomes);
+  const said = open.map((group) => ({ ...group, ...sayOpenGroup(group) }));
+  return JSON.stringify(
+    { packets, made, notMade: outcomes.length - made, summary: { ...summary, open: said } },
+    null,
+    2,
+  );
+}
+
+function aboutPacket({ pages, state, open }: Pick<Made, 'pages' | 'state' | 'open'>): object {
+  return { pages, state, open: open.map(({ code }) => code) };
 }
 
 /** Exit code of the first thing that went wrong; 0 if nothing did. */

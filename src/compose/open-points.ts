@@ -1,33 +1,24 @@
 import { openMatters } from '../model/aftercare-plan.ts';
 import { documentsOf } from '../model/case.ts';
 import { homeDocuments } from '../model/codes.ts';
-import { writtenTexts } from '../model/protocol-of.ts';
+import { writtenTexts } from '../model/written-texts.ts';
 import { isPastReview } from '../model/review.ts';
+import type { OpenPoint, UnwrittenText } from '../model/open-point.ts';
 import type { LocalText } from '../model/scalars.ts';
 import { knownCells } from './view/cells-shown.ts';
 import { stateOfWords } from '../model/words-review.ts';
 import type { SceneInput } from './view/scene.ts';
 
-/** What stands between a packet and a final one. */
-export type OpenPoint =
-  | { readonly code: 'words' | 'words_changed' | 'profile' | 'past_review' }
-  | { readonly code: 'study_form'; readonly option: string }
-  | {
-      readonly code: 'free_text' | 'practice' | 'citations' | 'aftercare' | 'past_reading';
-      /** How many of them. */
-      readonly count: number;
-    };
-
 export type OpenInput = Omit<SceneInput, 'state' | 'documentId' | 'readings' | 'score' | 'consent'>;
 
 /** Every point that is open, in the order in which they are printed; none: the packet may be final. */
 export function findOpenPoints(input: OpenInput): readonly OpenPoint[] {
-  const { locale, clinic, evidence, date } = input;
+  const { clinic, evidence, date } = input;
   return [
     ...unreadWords(input),
     ...(clinic.approved === null ? [{ code: 'profile' } as const] : []),
     ...studyForms(input),
-    ...counted('free_text', freeTexts(input).filter((text) => text[locale.tag] === undefined).length),
+    ...unwrittenTexts(input),
     ...counted('practice', unconfirmed(input)),
     ...counted('citations', incompleteCitations(input)),
     ...counted('aftercare', leftToClinic(input)),
@@ -36,7 +27,10 @@ export function findOpenPoints(input: OpenInput): readonly OpenPoint[] {
   ];
 }
 
-type Counted = Extract<OpenPoint, { readonly count: number }>['code'];
+type Counted = Exclude<
+  Extract<OpenPoint, { readonly count: number }>,
+  { readonly code: 'free_text' }
+>['code'];
 
 function counted(code: Counted, count: number): readonly OpenPoint[] {
   return count === 0 ? [] : [{ code, count }];
@@ -44,9 +38,11 @@ function counted(code: Counted, count: number): readonly OpenPoint[] {
 
 /** Words that no qualified person has read as they are now, by the clinic's ledger. */
 function unreadWords({ locale, clinic, case: asked }: OpenInput): readonly OpenPoint[] {
-  const { state } = stateOfWords(locale, clinic.reviewed, documentsOf(asked));
-  if (state === 'reviewed') return [];
-  return [{ code: state === 'changed' ? 'words_changed' : 'words' }];
+  const words = stateOfWords(locale, clinic.reviewed, documentsOf(asked));
+  if (words.state === 'reviewed') return [];
+  return words.state === 'changed'
+    ? [{ code: 'words_changed', reviews: words.reviews }]
+    : [{ code: 'words', documents: words.documents }];
 }
 
 /** Options under study without the approval form of the clinic. */
@@ -59,30 +55,48 @@ function studyForms({ comparison, clinic }: OpenInput): readonly OpenPoint[] {
     .map(({ code }) => ({ code: 'study_form', option: code }));
 }
 
-/** Every free text of case and clinic that these pages print. */
-function freeTexts(input: OpenInput): readonly LocalText[] {
-  const { decision } = input.case;
-  const { protocol, under_study: studies, prefer } = input.clinic;
-  const reasons = [
-    ...(decision.leaning?.reasons ?? []),
-    ...decision.advised_against.flatMap((entry) => entry.reasons),
+/** Free texts of case and clinic that these pages print, and that are not there in their language. */
+function unwrittenTexts(input: OpenInput): readonly OpenPoint[] {
+  const texts = [...textsOfCase(input), ...textsOfClinic(input)]
+    .filter(({ text }) => text[input.locale.tag] === undefined)
+    .map(({ in: file, path }) => ({ in: file, path }));
+  return texts.length === 0 ? [] : [{ code: 'free_text', count: texts.length, texts }];
+}
+
+interface FreeText extends UnwrittenText {
+  readonly text: LocalText;
+}
+
+function textsOfCase({ case: { decision } }: OpenInput): readonly FreeText[] {
+  const { leaning, advised_against: against, matters_most: matters } = decision;
+  const entries = [
+    ...matters.map((entry, index) => ({ entry, path: ['matters_most', index] })),
+    ...(leaning?.reasons ?? []).map((entry, index) => ({ entry, path: ['leaning', 'reasons', index] })),
+    ...against.flatMap(({ reasons }, at) =>
+      reasons.map((entry, index) => ({ entry, path: ['advised_against', at, 'reasons', index] })),
+    ),
   ];
-  const said = [...decision.matters_most, ...reasons].flatMap((entry) =>
-    'text' in entry ? [entry.text] : [],
+  return entries.flatMap(({ entry, path }) =>
+    'text' in entry ? [{ in: 'case', path: ['decision', ...path, 'text'], text: entry.text }] : [],
   );
+}
+
+/** What the comparison prints of the protocol. */
+const comparedTopics = ['stay', 'time_off', 'visits', 'for_life'] as const;
+
+function textsOfClinic(input: OpenInput): readonly FreeText[] {
+  const { protocol, under_study: studies, prefer } = input.clinic;
+  const { chosen } = input.case.decision;
   const compared = input.comparison.options.flatMap(({ code }) => [
-    protocol.stay[code],
-    protocol.time_off[code],
-    protocol.visits[code],
-    protocol.for_life[code],
-    studies[code]?.oversight,
+    ...comparedTopics.map((topic) => ({ path: ['protocol', topic, code], text: protocol[topic][code] })),
+    { path: ['under_study', code, 'oversight'], text: studies[code]?.oversight },
   ]);
+  const afterwards = speaksOfHome(input) && chosen !== null ? writtenTexts(protocol, chosen) : [];
   return [
-    ...said,
-    ...compared.filter((text) => text !== undefined),
-    ...prefer.map(({ reason }) => reason),
-    ...(speaksOfHome(input) && decision.chosen !== null ? writtenTexts(protocol, decision.chosen) : []),
-  ];
+    ...compared,
+    ...prefer.map(({ reason }, index) => ({ path: ['prefer', index, 'reason'], text: reason })),
+    ...afterwards.map(({ path, text }) => ({ path: ['protocol', ...path], text })),
+  ].flatMap(({ path, text }) => (text === undefined ? [] : [{ in: 'clinic', path, text }]));
 }
 
 /** Whether the packet has pages on the time after the treatment. */

@@ -4,6 +4,8 @@ export { checkTogether } from './check-together.ts';
 export type { Pairing } from './check-together.ts';
 export type { CaseChange, ChangedValue } from './describe-changes.ts';
 export { caseJsonSchema, clinicJsonSchema } from './json-schema.ts';
+export { locatePath } from './locate-path.ts';
+export type { FieldPlace } from './locate-path.ts';
 export { readCase } from './read-case.ts';
 export { readClinic } from './read-clinic.ts';
 export type { ReadContext } from './read-context.ts';

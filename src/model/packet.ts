@@ -6,6 +6,7 @@ import type { ClinicProfile } from './clinic.ts';
 import type { ComparisonTable } from './comparison.ts';
 import type { DocumentTree } from './document.ts';
 import type { PrintEdition } from './edition.ts';
+import type { OpenPoint } from './open-point.ts';
 import type { ProvenanceRecord } from './provenance.ts';
 
 /**
@@ -86,6 +87,8 @@ export interface FinishedPacket {
   readonly caseReference: string;
   readonly language: string;
   readonly state: PacketState;
+  /** What stands between it and a final one; of an example too. */
+  readonly openPoints: readonly OpenPoint[];
   readonly edition: PrintEdition;
   readonly pdf: Uint8Array;
   readonly provenance: ProvenanceRecord;

@@ -1,6 +1,5 @@
 import type { Protocol } from './clinic-protocol.ts';
 import type { OptionCode } from './evidence-record.ts';
-import type { LocalText } from './scalars.ts';
 
 /** Topics of the protocol about the time after a treatment, where `same_as` fills what an option does not say. */
 export const afterTopics = [
@@ -53,24 +52,4 @@ export function likeOptions(
     found.push(next);
   }
   return found;
-}
-
-/** Every text that a clinic wrote about the time after a treatment. */
-export function writtenTexts(protocol: Protocol, option: OptionCode): readonly LocalText[] {
-  const linesOf = <K extends AfterTopic>(topic: K): Practice<K> | readonly [] =>
-    protocolOf(protocol, topic, option)?.practice ?? [];
-  const warnings = protocolOf(protocol, 'warnings', option)?.practice;
-  const signs = [...(warnings?.now ?? []), ...(warnings?.today ?? []), ...(warnings?.at_visit ?? [])];
-  const texts = [
-    ...linesOf('diet').flatMap(({ name, what }) => [name, what]),
-    ...linesOf('follow_up').map(({ what }) => what),
-    ...(['lifting', 'driving', 'work', 'walking', 'wound', 'medicines_after', 'advice'] as const).flatMap(
-      (topic) => linesOf(topic).map(({ what }) => what),
-    ),
-    ...linesOf('supplements').flatMap(({ product, how }) => [product, how]),
-    ...linesOf('blood_tests').map(({ other }) => other),
-    ...signs.map((sign) => ('text' in sign ? sign.text : undefined)),
-    ...linesOf('call').flatMap(({ who, hours }) => [who, hours]),
-  ];
-  return texts.filter((text) => text !== undefined);
 }

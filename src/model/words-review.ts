@@ -4,6 +4,7 @@ import { documentKinds } from './codes.ts';
 import type { DocumentKind } from './codes.ts';
 import type { Locale } from './locale.ts';
 import { ReviewScopeSchema } from './review-scope.ts';
+import type { ReviewScope } from './review-scope.ts';
 import { IsoDateSchema, LanguageSchema, nameSchema } from './scalars.ts';
 
 /** An entry of the review ledger of a clinic. */
@@ -30,7 +31,11 @@ export type WordsReview = z.infer<typeof WordsReviewSchema>;
 
 /** Whether a qualified person has read words as they stand now. */
 export type WordsState =
-  | { readonly state: 'unreviewed' }
+  | {
+      readonly state: 'unreviewed';
+      /** Documents whose words nobody has ever read; all, where nobody has read anything. */
+      readonly documents: ReviewScope;
+    }
   /** Somebody read them, and they or the English they come from have changed since. */
   | { readonly state: 'changed'; readonly reviews: readonly WordsReview[] }
   | { readonly state: 'reviewed'; readonly reviews: readonly WordsReview[] };
@@ -56,5 +61,5 @@ export function stateOfWords(
   if (kinds.every((kind) => covers(standing, kind))) return { state: 'reviewed', reviews: about(standing) };
   if (kinds.every((kind) => covers(own, kind)))
     return { state: 'changed', reviews: about(own.filter((review) => !standing.includes(review))) };
-  return { state: 'unreviewed' };
+  return { state: 'unreviewed', documents: own.length === 0 ? 'all' : kinds.filter((kind) => !covers(own, kind)) };
 }

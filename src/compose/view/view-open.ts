@@ -1,6 +1,6 @@
 import type { Markup } from '../../model/locale.ts';
+import type { OpenPoint } from '../../model/open-point.ts';
 import { findOpenPoints } from '../open-points.ts';
-import type { OpenPoint } from '../open-points.ts';
 import type { Scene } from './scene.ts';
 import { list, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';

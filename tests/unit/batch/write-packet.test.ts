@@ -30,6 +30,7 @@ const packet = {
   caseReference: 'PE-0417',
   language: 'es',
   state: 'draft',
+  openPoints: [],
   edition: 'standard',
   pdf,
   provenance,

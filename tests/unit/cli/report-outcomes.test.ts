@@ -11,7 +11,7 @@ import type { Diagnostic } from '../../../src/diagnostics/diagnostic.ts';
 
 const error = (code: Diagnostic['code']): Diagnostic => ({ code, severity: 'error', message: 'm' });
 const warning: Diagnostic = { code: 'COMPARE_EVIDENCE_MISSING', severity: 'warning', message: 'm' };
-const made: Outcome = {
+const made = {
   file: 'a.yaml',
   caseReference: 'PE-0417',
   language: 'en',
@@ -19,8 +19,10 @@ const made: Outcome = {
   pages: 19,
   state: 'draft',
   written: { pdf: 'out/PE-0417/en/packet.pdf', record: 'out/PE-0417/en/packet.json', sha256: 'abc' },
+  open: [{ code: 'words', documents: 'all' }],
+  clinic: 'clinic.yaml',
   warnings: [warning],
-};
+} as const satisfies Outcome;
 const withheld: Outcome = {
   file: 'a.yaml',
   caseReference: 'PE-0417',
@@ -49,6 +51,7 @@ describe('what became of a packet', () => {
           made: true,
           pages: 19,
           state: 'draft',
+          open: ['words'],
           ...made.written,
           warnings: [warning],
         },
@@ -56,6 +59,25 @@ describe('what became of a packet', () => {
       ],
       made: 1,
       notMade: 1,
+      summary: {
+        languages: [{ language: 'en', final: 0, draft: 1, example: 0, notMade: 0 }],
+        open: [
+          {
+            code: 'words',
+            languages: ['en'],
+            cases: ['PE-0417'],
+            packets: 1,
+            clinic: 'clinic.yaml',
+            documents: 'all',
+            what: 'nobody qualified has read the words',
+            next: [
+              'have them read on the pages',
+              'then plainleaf languages sign en --clinic clinic.yaml',
+            ],
+          },
+        ],
+        notMade: [{ file: 'b.yaml', codes: ['CASE_BAD_UNIT'] }],
+      },
     });
   });
 

@@ -11,7 +11,10 @@ const before = { tag: 'es', wordsDigest: digestFor('before') };
 
 describe('the words of a language', () => {
   it('are unreviewed as long as the ledger has nothing on them', () => {
-    expect(stateOfWords(spanish, [], ['comparison'])).toEqual({ state: 'unreviewed' });
+    expect(stateOfWords(spanish, [], ['comparison'])).toEqual({
+      state: 'unreviewed',
+      documents: 'all',
+    });
     const arabic = { ...spanish, tag: 'ar' };
     expect(stateOfWords(spanish, [reviewOf(arabic)], ['comparison']).state).toBe('unreviewed');
   });
