@@ -8,6 +8,8 @@ import type { Locale } from './model/locale.ts';
 import type { OpenPoint } from './model/open-point.ts';
 import type { FinishedPacket, OpenCase, PacketState, PacketTree, PdfAttachment } from './model/packet.ts';
 import type { ProvenanceRecord } from './model/provenance.ts';
+import { judgeReviews, stateOfWords } from './model/words-review.ts';
+import type { WordsStanding } from './model/words-review.ts';
 import type { Prepared } from './prepare.ts';
 import type { ProvenanceInput } from './provenance/index.ts';
 import { digestFontsOf } from './render/index.ts';
@@ -57,6 +59,7 @@ export function identifyPacket(prepared: Prepared, open: OpenCase, language: str
     state: stateOf(open, openPoints),
     date: open.date,
     digests,
+    review: reviewOf(open, locale, kinds),
     evidence,
     program,
     locale,
@@ -89,6 +92,15 @@ export function describePacket(
   { caseReference, language }: PacketTree,
 ): Pick<FinishedPacket, 'caseReference' | 'language' | 'state' | 'edition' | 'openPoints'> {
   return { caseReference, language, state, edition, openPoints };
+}
+
+/** How the words of the packet stand in the ledger of its clinic. */
+function reviewOf({ clinic }: OpenCase, locale: Locale, kinds: readonly DocumentKind[]): WordsStanding {
+  return {
+    digest: locale.wordsDigest('all'),
+    state: stateOfWords(locale, clinic.reviewed, kinds).state,
+    reviews: judgeReviews(locale, clinic.reviewed, kinds),
+  };
 }
 
 function stateOf({ case: asked }: OpenCase, points: readonly OpenPoint[]): PacketState {

@@ -1,7 +1,8 @@
 /**
  * Where a packet comes from, in the terms of W3C PROV-DM (Recommendation of 30 April 2013) and the shape of
  * PROV-JSON (W3C Member Submission of 24 April 2013), so that general tools for provenance can read it.
- * Holds no personal data: of the person only the clinic's own case reference.
+ * Of the patient it holds the clinic's own case reference and nothing else; of those who reviewed the words what they
+ * are to be known by in the clinic's ledger.
  */
 export interface ProvenanceRecord {
   /** Short names of namespaces. */

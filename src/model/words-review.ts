@@ -61,5 +61,34 @@ export function stateOfWords(
   if (kinds.every((kind) => covers(standing, kind))) return { state: 'reviewed', reviews: about(standing) };
   if (kinds.every((kind) => covers(own, kind)))
     return { state: 'changed', reviews: about(own.filter((review) => !standing.includes(review))) };
-  return { state: 'unreviewed', documents: own.length === 0 ? 'all' : kinds.filter((kind) => !covers(own, kind)) };
+  return {
+    state: 'unreviewed',
+    documents: own.length === 0 ? 'all' : kinds.filter((kind) => !covers(own, kind)),
+  };
+}
+
+/** A review of the words of a language that concerns some documents, and whether they are still as they were read. */
+export interface JudgedReview {
+  readonly review: WordsReview;
+  readonly holds: boolean;
+}
+
+/** Every entry of a clinic's ledger on the words of some documents in a language, in the order of the ledger. */
+export function judgeReviews(
+  locale: Reading,
+  ledger: readonly WordsReview[],
+  documents: readonly DocumentKind[],
+): readonly JudgedReview[] {
+  return ledger
+    .filter(({ language }) => language === locale.tag)
+    .filter(({ scope }) => scope === 'all' || scope.some((kind) => documents.includes(kind)))
+    .map((review) => ({ review, holds: locale.wordsDigest(review.scope) === review.digest }));
+}
+
+/** How the words of a packet stand: what they are now, and who has read them. */
+export interface WordsStanding {
+  /** sha256 over all words of the language that documents print, each with the text it comes from. */
+  readonly digest: string;
+  readonly state: WordsState['state'];
+  readonly reviews: readonly JudgedReview[];
 }

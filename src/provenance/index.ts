@@ -1,9 +1,12 @@
 import type { DocumentTree } from '../model/document.ts';
 import type { PrintEdition } from '../model/edition.ts';
 import type { PacketState, PacketTree } from '../model/packet.ts';
-import type { ProvenanceAttributes, ProvenanceRecord, QualifiedName, Relation } from '../model/provenance.ts';
+import type { ProvenanceAttributes, ProvenanceRecord, Relation } from '../model/provenance.ts';
 import { statementKind } from '../model/statement.ts';
 import type { StatementKind } from '../model/statement.ts';
+import type { WordsStanding } from '../model/words-review.ts';
+import { describeReviews } from './describe-reviews.ts';
+import { qualified } from './qualified-name.ts';
 import { recordsOf, statementsOf } from './records-of-document.ts';
 
 /** Digests are SHA-256 in hexadecimal. */
@@ -22,6 +25,8 @@ export interface ProvenanceInput {
     readonly words: string;
     readonly fonts: string;
   };
+  /** How the words stand in the ledger of the clinic. */
+  readonly review: WordsStanding;
   readonly evidence: {
     readonly version: string;
     readonly date: string;
@@ -37,9 +42,20 @@ const making = 'plainleaf:making';
 const packetId = 'plainleaf:packet';
 const program = 'plainleaf:program';
 
+const prefix = {
+  plainleaf: 'tag:plainleaf.example,2026:terms/',
+  document: 'tag:plainleaf.example,2026:document/',
+  record: 'tag:plainleaf.example,2026:record/',
+  undo: 'tag:plainleaf.example,2026:undo/',
+  caution: 'tag:plainleaf.example,2026:caution/',
+  definition: 'tag:plainleaf.example,2026:definition/',
+  aftercare: 'tag:plainleaf.example,2026:aftercare/',
+} as const;
+
 /** Writes down what a packet was made from. The same inputs give the same record; it holds no clock time. */
 export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
-  const sources = sourcesOf(input);
+  const reviews = describeReviews(input.review);
+  const sources = { ...sourcesOf(input), ...reviews.entity };
   const documents = input.packet.documents.map((tree, index) => ({
     id: `document:${input.documentIds[index] ?? String(index + 1)}`,
     tree,
@@ -48,42 +64,41 @@ export function recordProvenance(input: ProvenanceInput): ProvenanceRecord {
   const members = documents.map(({ id }) => ({ 'prov:collection': packetId, 'prov:entity': id }));
   const rows = new Set(derivations.map((derivation) => derivation['prov:usedEntity']));
   return {
-    prefix: {
-      plainleaf: 'tag:plainleaf.example,2026:terms/',
-      document: 'tag:plainleaf.example,2026:document/',
-      record: 'tag:plainleaf.example,2026:record/',
-      undo: 'tag:plainleaf.example,2026:undo/',
-      caution: 'tag:plainleaf.example,2026:caution/',
-      definition: 'tag:plainleaf.example,2026:definition/',
-      aftercare: 'tag:plainleaf.example,2026:aftercare/',
-    },
+    prefix,
     entity: {
       ...sources,
-      ...Object.fromEntries([...rows].map((id) => [id, { 'prov:type': name(rowType(id)) }])),
+      ...Object.fromEntries([...rows].map((id) => [id, { 'prov:type': qualified(rowType(id)) }])),
       ...Object.fromEntries(documents.map(({ id, tree }) => [id, documentAttributes(tree)])),
       [packetId]: packetAttributes(input),
       ...htmlEntity(input),
     },
-    activity: { [making]: { 'prov:type': name('plainleaf:Making'), 'plainleaf:date': input.date } },
+    activity: {
+      [making]: { 'prov:type': qualified('plainleaf:Making'), 'plainleaf:date': input.date },
+      ...reviews.activity,
+    },
     agent: {
       [program]: {
-        'prov:type': name('prov:SoftwareAgent'),
+        'prov:type': qualified('prov:SoftwareAgent'),
         'plainleaf:version': input.program.version,
         'plainleaf:lockSha256': input.program.lock,
       },
+      ...reviews.agent,
     },
-    wasGeneratedBy: numbered(
-      'g',
-      [packetId, ...documents.map(({ id }) => id), ...Object.keys(htmlEntity(input))].map((id) => ({
+    wasGeneratedBy: numbered('g', [
+      ...[packetId, ...documents.map(({ id }) => id), ...Object.keys(htmlEntity(input))].map((id) => ({
         'prov:entity': id,
         'prov:activity': making,
       })),
-    ),
+      ...reviews.wasGeneratedBy,
+    ]),
     used: numbered(
       'u',
       Object.keys(sources).map((id) => ({ 'prov:activity': making, 'prov:entity': id })),
     ),
-    wasAssociatedWith: numbered('a', [{ 'prov:activity': making, 'prov:agent': program }]),
+    wasAssociatedWith: numbered('a', [
+      { 'prov:activity': making, 'prov:agent': program },
+      ...reviews.wasAssociatedWith,
+    ]),
     wasDerivedFrom: numbered('d', derivations),
     hadMember: numbered('m', members),
   };
@@ -119,40 +134,47 @@ function rowType(id: string): string {
   return kind === undefined ? 'plainleaf:EvidenceRecord' : statementTypes[kind];
 }
 
-function sourcesOf({ packet, digests, evidence }: ProvenanceInput): Record<string, ProvenanceAttributes> {
+function sourcesOf({
+  packet,
+  digests,
+  evidence,
+  review,
+}: ProvenanceInput): Record<string, ProvenanceAttributes> {
   return {
     'plainleaf:case': {
-      'prov:type': name('plainleaf:Case'),
+      'prov:type': qualified('plainleaf:Case'),
       'plainleaf:reference': packet.caseReference,
       'plainleaf:sha256': digests.case,
     },
     'plainleaf:clinic-profile': {
-      'prov:type': name('plainleaf:ClinicProfile'),
+      'prov:type': qualified('plainleaf:ClinicProfile'),
       'plainleaf:sha256': digests.clinic,
     },
     'plainleaf:evidence-release': {
-      'prov:type': name('plainleaf:EvidenceRelease'),
+      'prov:type': qualified('plainleaf:EvidenceRelease'),
       'plainleaf:version': evidence.version,
       'plainleaf:date': evidence.date,
       'plainleaf:nextReview': evidence.nextReview,
       'plainleaf:sha256': evidence.digest,
     },
     'plainleaf:templates': {
-      'prov:type': name('plainleaf:Templates'),
+      'prov:type': qualified('plainleaf:Templates'),
       'plainleaf:sha256': digests.templates,
     },
     'plainleaf:words': {
-      'prov:type': name('plainleaf:Words'),
+      'prov:type': qualified('plainleaf:Words'),
       'plainleaf:language': packet.language,
       'plainleaf:sha256': digests.words,
+      'plainleaf:reviewedSha256': review.digest,
+      'plainleaf:reviewState': review.state,
     },
-    'plainleaf:fonts': { 'prov:type': name('plainleaf:Fonts'), 'plainleaf:sha256': digests.fonts },
+    'plainleaf:fonts': { 'prov:type': qualified('plainleaf:Fonts'), 'plainleaf:sha256': digests.fonts },
   };
 }
 
 function packetAttributes({ packet, state, edition, date }: ProvenanceInput): ProvenanceAttributes {
   return {
-    'prov:type': name('prov:Collection'),
+    'prov:type': qualified('prov:Collection'),
     'plainleaf:reference': packet.caseReference,
     'plainleaf:language': packet.language,
     'plainleaf:state': state,
@@ -166,7 +188,7 @@ function htmlEntity({ html }: ProvenanceInput): Record<string, ProvenanceAttribu
   if (html === undefined) return {};
   return {
     'plainleaf:html-edition': {
-      'prov:type': name('plainleaf:HtmlEdition'),
+      'prov:type': qualified('plainleaf:HtmlEdition'),
       'plainleaf:mediaType': 'text/html',
       'plainleaf:sha256': html.sha256,
     },
@@ -175,15 +197,11 @@ function htmlEntity({ html }: ProvenanceInput): Record<string, ProvenanceAttribu
 
 function documentAttributes(tree: DocumentTree): ProvenanceAttributes {
   return {
-    'prov:type': name('plainleaf:Document'),
+    'prov:type': qualified('plainleaf:Document'),
     'plainleaf:kind': tree.kind,
     'plainleaf:audience': tree.audience,
     'plainleaf:language': tree.language,
   };
-}
-
-function name(qualified: string): QualifiedName {
-  return { $: qualified, type: 'prov:QUALIFIED_NAME' };
 }
 
 /** Relations have no names of their own; PROV-JSON asks for one each, and `_:` marks it as local. */

@@ -1,6 +1,8 @@
 import type { Diagnostic, SourceSpan } from '../diagnostics/diagnostic.ts';
 import type { DocumentTree } from '../model/document.ts';
 import { covers } from './fonts.ts';
+import { placesOf } from './place-of-words.ts';
+import type { WrittenFile } from './place-of-words.ts';
 import { printable } from './printable-text.ts';
 import { isInvisible } from './shaping/invisible.ts';
 import { typefaces } from './shaping/typefaces.ts';
@@ -10,14 +12,23 @@ const unprinted: ReadonlySet<string> = new Set(['origin', 'alt', 'title', 'langu
 
 /**
  * One error for every code point and place that the typeface has no glyph for: it would come out as another character
- * or as an empty box. Names the code point and the template line, never the text around it. Call loadFonts first.
+ * or as an empty box. Names the code point and where a person wrote it in these files, else the template line; never the
+ * text around it. Call loadFonts first.
  */
-export function checkGlyphs(documents: readonly DocumentTree[]): readonly Diagnostic[] {
+export function checkGlyphs(
+  documents: readonly DocumentTree[],
+  files: readonly WrittenFile[] = [],
+): readonly Diagnostic[] {
   const found = new Map<string, Diagnostic>();
   for (const document of documents) {
     visit(document, `${document.kind} document`, (text, origin) => {
-      for (const codePoint of codePointsWithoutGlyph(text))
-        found.set(`${codePoint} ${origin}`, missingGlyph(codePoint, origin));
+      for (const codePoint of codePointsWithoutGlyph(text)) {
+        const written = placesOf(String.fromCodePoint(codePoint), files);
+        const name = `U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}`;
+        for (const span of written)
+          found.set(`${name} ${span.file}:${span.line}`, writtenWithout(name, span));
+        if (written.length === 0) found.set(`${name} ${origin}`, missingGlyph(name, origin));
+      }
     });
   }
   return [...found.values()];
@@ -43,8 +54,17 @@ function visitNode(node: object, around: string, report: (text: string, origin: 
   for (const [key, value] of Object.entries(node)) if (!unprinted.has(key)) visit(value, origin, report);
 }
 
-function missingGlyph(codePoint: number, origin: string): Diagnostic {
-  const name = `U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}`;
+function writtenWithout(name: string, span: SourceSpan): Diagnostic {
+  return {
+    code: 'RENDER_GLYPH_MISSING',
+    severity: 'error',
+    message: `the typeface has no character ${name}, which stands here`,
+    hint: 'Spell it another way, or leave it out.',
+    span,
+  };
+}
+
+function missingGlyph(name: string, origin: string): Diagnostic {
   return {
     code: 'RENDER_GLYPH_MISSING',
     severity: 'error',

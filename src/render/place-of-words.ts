@@ -22,6 +22,16 @@ export function placeOfOverrun(node: SetNode, files: readonly WrittenFile[]): So
   return firstPlace(words, files);
 }
 
+/** Every line of these files on which a sign stands, at its first place there. */
+export function placesOf(sign: string, files: readonly WrittenFile[]): readonly SourceSpan[] {
+  return files.flatMap(({ file, text }) =>
+    text.split('\n').flatMap((line, index) => {
+      const at = line.indexOf(sign);
+      return at === -1 ? [] : [{ file, line: index + 1, column: at + 1 }];
+    }),
+  );
+}
+
 /** Where the longest paragraph of a block was written, if a person wrote it in one of these files. */
 export function placeOfLongest(node: SetNode, files: readonly WrittenFile[]): SourceSpan | undefined {
   return firstPlace(paragraphsIn(node).map(textOf), files);

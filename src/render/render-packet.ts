@@ -22,7 +22,7 @@ export interface RenderOptions {
   /** Program and version, for the document information. */
   readonly producer: string;
   readonly attachments: readonly PdfAttachment[];
-  /** What the clinic wrote: where a word or text has no room, its place there is named. */
+  /** What the clinic wrote: where a text has no room, or a sign no glyph, its place there is named. */
   readonly written?: readonly WrittenFile[];
   /** Folder of the font files; without it, that of the installed package. */
   readonly fontFolder?: string;
@@ -47,7 +47,7 @@ export async function renderPacket(
 ): Promise<Result<RenderedPacket>> {
   const fonts = await openFonts(options.fontFolder, packet.documents);
   if (!fonts.ok) return fonts;
-  const glyphs = checkGlyphs(packet.documents);
+  const glyphs = checkGlyphs(packet.documents, options.written);
   if (glyphs.length > 0) return failure(glyphs);
 
   const set = await setDocuments(packet.documents, appearance);

@@ -2,9 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
-import { main } from '../../src/cli/main.ts';
-import { createTerminal } from '../../src/cli/terminal.ts';
-import { createOverlay } from '../helpers/overlay-workspace.ts';
+import { openDesk } from '../helpers/run-command.ts';
 
 // What a coordinator does with the words of a language: sends them out, takes them back, has them signed, and finds later
 // what changed. Everything is written in memory.
@@ -14,18 +12,8 @@ const commonText = readFileSync('locales/es/common.yaml', 'utf8');
 const reader = ['--name', 'M. Example', '--role', 'translator', '--qualification', 'certified'];
 
 function desk(files: Readonly<Record<string, string>> = {}) {
-  const { workspace, memory } = createOverlay({ 'clinic/clinic.yaml': clinicText, ...files });
-  const run = async (...args: readonly string[]): Promise<{ code: number; out: string; err: string }> => {
-    const said = { out: '', err: '' };
-    const stream = (name: 'out' | 'err') => ({
-      write: (text: string | Uint8Array) => (said[name] += String(text)) !== '',
-    });
-    const terminal = createTerminal({ out: stream('out'), err: stream('err') });
-    const code = await main(['languages', ...args], { workspace, terminal, root: '.' });
-    return { code, ...said };
-  };
-  const written = (path: string): string => String(memory.files.get(path) ?? '');
-  return { run, written, put: (path: string, text: string) => workspace.write(path, text) };
+  const at = openDesk({ 'clinic/clinic.yaml': clinicText, ...files });
+  return { ...at, run: (...args: readonly string[]) => at.run('languages', ...args) };
 }
 
 /** Signs the Spanish words and puts the entry that is printed into the clinic profile. */

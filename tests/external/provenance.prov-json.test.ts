@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { recordProvenance } from '../../src/provenance/index.ts';
+import { staleReview } from '../helpers/batch-outcomes.ts';
 import { figure, paragraph, smallTree } from '../helpers/small-tree.ts';
 
 /** Every property a PROV-JSON document may have (additionalProperties: false). The schema writes wasEndedby. */
@@ -73,6 +74,14 @@ const record = recordProvenance({
   edition: 'standard',
   date: '2026-11-25',
   digests: { case: '1', clinic: '2', templates: '3', words: '4', fonts: '5' },
+  review: {
+    digest: '8',
+    state: 'changed',
+    reviews: [
+      { review: { ...staleReview, scope: ['comparison', 'consent'] }, holds: false },
+      { review: staleReview, holds: true },
+    ],
+  },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: '6' },
   program: { version: '0.1.0', lock: '7' },
 });
@@ -103,12 +112,25 @@ describe('the provenance record against the PROV-JSON schema', () => {
   it('names types as qualified names, of PROV or of a declared prefix', () => {
     const described = [record.entity, record.activity, record.agent].flatMap((group) => Object.values(group));
     const named = described.map((attributes) => attributes['prov:type']);
-    expect(named.length).toBeGreaterThan(7);
+    expect(named.length).toBeGreaterThan(13);
     for (const type of named) {
       expect(type).toMatchObject({ type: 'prov:QUALIFIED_NAME' });
       const { $: qualified } = type as { $: string };
       const [prefix] = qualified.split(':');
       expect(types.has(qualified) || Object.keys(record.prefix).includes(prefix ?? '')).toBe(true);
     }
+  });
+
+  it('describes both ends of every relation', () => {
+    const { prefix, entity, activity, agent, ...relations } = record;
+    expect(Object.keys(prefix)).not.toEqual([]);
+    const described = new Set([entity, activity, agent].flatMap((group) => Object.keys(group)));
+    const named = Object.values(relations).flatMap((items) =>
+      Object.values(items as Readonly<Record<string, object>>).flatMap((item) =>
+        Object.entries(item).flatMap(([key, id]) => (key.startsWith('prov:') ? [String(id)] : [])),
+      ),
+    );
+    expect(named.length).toBeGreaterThan(20);
+    expect(named.filter((id) => !described.has(id))).toEqual([]);
   });
 });

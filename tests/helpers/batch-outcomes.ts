@@ -1,5 +1,4 @@
 import type { Outcome } from '../../src/batch/index.ts';
-import type { PacketState } from '../../src/model/packet.ts';
 import type { WordsReview } from '../../src/model/words-review.ts';
 
 type Made = Extract<Outcome, { made: true }>;
@@ -15,12 +14,8 @@ export const staleReview: WordsReview = {
 };
 
 /** A packet of a case; final if nothing is open. */
-export function madePacket(
-  caseReference: string,
-  language: string,
-  open: readonly Matter[] = [],
-  state: PacketState = open.length === 0 ? 'final' : 'draft',
-): Outcome {
+export function madePacket(caseReference: string, language: string, open: readonly Matter[] = []): Outcome {
+  const state = open.length === 0 ? 'final' : 'draft';
   const file = `week/${caseReference}.yaml`;
   const written = undefined;
   const about = { file, caseReference, language, clinic: 'clinic.yaml' };

@@ -12,7 +12,7 @@ describe('the summary of a batch', () => {
     const outcomes = [
       madePacket('A', 'es', [{ code: 'profile' }]),
       madePacket('A', 'en'),
-      madePacket('B', 'en', [{ code: 'profile' }], 'example'),
+      { ...madePacket('B', 'en', [{ code: 'profile' }]), made: true, state: 'example' } as Outcome,
       { file: 'week/B.yaml', caseReference: 'B', language: 'es', made: false, diagnostics: [] } as const,
       { file: 'week/C.yaml', made: false, diagnostics: [] } as const,
     ];

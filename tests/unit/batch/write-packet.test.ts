@@ -13,6 +13,7 @@ const provenance = recordProvenance({
   edition: 'standard',
   date: '2026-11-25',
   digests: { case: '1', clinic: '2', templates: '3', words: '4', fonts: '5' },
+  review: { digest: '8', state: 'unreviewed', reviews: [] },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: '6' },
   program: { version: '0.1.0', lock: '7' },
 });

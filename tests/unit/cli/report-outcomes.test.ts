@@ -70,10 +70,7 @@ describe('what became of a packet', () => {
             clinic: 'clinic.yaml',
             documents: 'all',
             what: 'nobody qualified has read the words',
-            next: [
-              'have them read on the pages',
-              'then plainleaf languages sign en --clinic clinic.yaml',
-            ],
+            next: ['have them read on the pages', 'then plainleaf languages sign en --clinic clinic.yaml'],
           },
         ],
         notMade: [{ file: 'b.yaml', codes: ['CASE_BAD_UNIT'] }],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { isInScope } from '../../../src/model/review-scope.ts';
 import type { ReviewScope } from '../../../src/model/review-scope.ts';
-import { stateOfWords } from '../../../src/model/words-review.ts';
+import { judgeReviews, stateOfWords } from '../../../src/model/words-review.ts';
 import { reviewOf } from '../../helpers/words-review.ts';
 
 const digestFor = (now: string) => (scope: ReviewScope) => `${now} ${JSON.stringify(scope)}`;
@@ -62,5 +62,20 @@ describe('a scope', () => {
     expect(isInScope('common.furniture.page', ['vitamins'])).toBe(true);
     expect(isInScope('operation.title', ['consent'])).toBe(true);
     expect(isInScope('vitamins.title', ['consent'])).toBe(false);
+  });
+});
+
+describe('the reviews of a language', () => {
+  it('are those that concern the documents, each with whether it still holds', () => {
+    const ledger = [
+      reviewOf(before),
+      reviewOf(spanish, ['consent', 'questions']),
+      reviewOf(spanish, ['vitamins']),
+      reviewOf({ ...spanish, tag: 'ar' }),
+    ];
+    expect(judgeReviews(spanish, ledger, ['comparison', 'consent'])).toEqual([
+      { review: ledger[0], holds: false },
+      { review: ledger[1], holds: true },
+    ]);
   });
 });

@@ -5,6 +5,7 @@ import type { Inline } from '../../../src/model/document.ts';
 import { recordProvenance } from '../../../src/provenance/index.ts';
 import type { ProvenanceInput } from '../../../src/provenance/index.ts';
 import { theCase } from '../../../src/model/statement.ts';
+import { staleReview } from '../../helpers/batch-outcomes.ts';
 import { figure, paragraph, smallTree } from '../../helpers/small-tree.ts';
 
 const namedTitle = 'My choices, for Ilsa Marchetti-Boone';
@@ -41,6 +42,7 @@ const input: ProvenanceInput = {
   edition: 'standard',
   date: '2026-11-25',
   digests: { case: 'c1', clinic: 'c2', templates: 't1', words: 'w1', fonts: 'f1' },
+  review: { digest: '8', state: 'unreviewed', reviews: [] },
   evidence: { version: '2026.11', date: '2026-11-25', nextReview: '2027-11-25', digest: 'e1' },
   program: { version: '0.1.0', lock: 'l1' },
 };
@@ -60,6 +62,55 @@ describe('the provenance of a packet', () => {
         'plainleaf:cell': ['sleeve/leak/30d'],
       },
     ]);
+  });
+
+  it('says who reviewed the words, what this person read, and whether the words are still those', () => {
+    const older = { ...staleReview, digest: '1'.repeat(64), scope: ['consent' as const] };
+    const { entity, activity, agent, used, wasGeneratedBy, wasAssociatedWith } = recordProvenance({
+      ...input,
+      review: {
+        digest: staleReview.digest,
+        state: 'reviewed',
+        reviews: [
+          { review: older, holds: false },
+          { review: staleReview, holds: true },
+        ],
+      },
+    });
+    expect(entity['plainleaf:words']).toMatchObject({
+      'plainleaf:reviewedSha256': staleReview.digest,
+      'plainleaf:reviewState': 'reviewed',
+    });
+    expect(entity['plainleaf:words-review-1']).toMatchObject({
+      'plainleaf:scope': ['consent'],
+      'plainleaf:state': 'changed',
+    });
+    expect(entity['plainleaf:words-review-2']).toMatchObject({
+      'plainleaf:language': 'es',
+      'plainleaf:scope': 'all',
+      'plainleaf:reviewedSha256': staleReview.digest,
+      'plainleaf:state': 'holds',
+    });
+    expect(activity['plainleaf:review-2']).toMatchObject({ 'plainleaf:date': '2026-10-01' });
+    expect(agent['plainleaf:reviewer-2']).toMatchObject({
+      'plainleaf:name': 'M. Example',
+      'plainleaf:role': 'translator',
+      'plainleaf:qualification': 'certified for medical texts',
+    });
+    const pairs = [used, wasGeneratedBy, wasAssociatedWith].flatMap((group) => Object.values<object>(group));
+    expect(pairs).toEqual(
+      expect.arrayContaining([
+        { 'prov:activity': 'plainleaf:making', 'prov:entity': 'plainleaf:words-review-2' },
+        { 'prov:entity': 'plainleaf:words-review-2', 'prov:activity': 'plainleaf:review-2' },
+        { 'prov:activity': 'plainleaf:review-2', 'prov:agent': 'plainleaf:reviewer-2' },
+      ]),
+    );
+  });
+
+  it('says that nobody has reviewed the words', () => {
+    const { entity, agent } = recordProvenance(input);
+    expect(entity['plainleaf:words']).toMatchObject({ 'plainleaf:reviewState': 'unreviewed' });
+    expect(Object.keys(agent)).toEqual(['plainleaf:program']);
   });
 
   it('names the HTML edition with its digest, where there is one', () => {

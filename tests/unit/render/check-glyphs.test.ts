@@ -25,6 +25,19 @@ describe('checkGlyphs', () => {
     expect(JSON.stringify(found)).not.toMatch(/Invented|Person|☑|体/);
   });
 
+  it('names every line of the clinic’s own files on which the sign stands, in place of the template', () => {
+    const files = [
+      { file: 'case.yaml', text: 'name: Ann\n# note\ntext: {en: a ☑ b}\nother: ☑' },
+      { file: 'clinic.yaml', text: 'clinic: none' },
+    ];
+    const found = checkGlyphs([sampleTree({ blocks: [paragraph('a ☑ b'), paragraph('a 体 b')] })], files);
+    expect(found.map(({ span }) => span)).toEqual([
+      { file: 'case.yaml', line: 3, column: 14 },
+      { file: 'case.yaml', line: 4, column: 8 },
+      { file: 'templates/comparison/main.hbs', line: 12, column: 1 },
+    ]);
+  });
+
   it('looks into furniture and into every depth of the blocks, but not at what is only spoken', () => {
     const { furniture } = sampleTree();
     const header = { start: 'Ωmega 体', end: '' };
