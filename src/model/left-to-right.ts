@@ -1,3 +1,5 @@
+import type { Inline } from './paragraph.ts';
+
 /** Part of a text: from and up to but without which of its characters. */
 export interface TextSpan {
   readonly start: number;
@@ -10,6 +12,27 @@ const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/;
 /** Whether a text is read from left to right as a whole: it has letters, and nothing in it is written the other way. */
 export function isLeftToRight(text: string): boolean {
   return /\p{L}/u.test(text) && !rightToLeft.test(text);
+}
+
+/** Whether all letters of a text, if it has any, are written from right to left. */
+function isRightToLeft(text: string): boolean {
+  const letters = text.match(/\p{L}/gu) ?? [];
+  return letters.length > 0 && letters.every((letter) => rightToLeft.test(letter));
+}
+
+/**
+ * The direction of a paragraph that is in another language as a whole, if that is not the direction of the text around it:
+ * it is set as its own readers are used to, from its own side of the page.
+ */
+export function ownDirection(inlines: readonly Inline[], around: 'ltr' | 'rtl'): 'ltr' | 'rtl' | undefined {
+  if (!inlines.every((inline) => inline.type === 'text' && inline.language !== undefined)) return undefined;
+  return turnedDirection(inlines.map(({ value }) => value).join(''), around);
+}
+
+/** The direction of words, such as the name of a language in itself, if that is not the direction around them. */
+export function turnedDirection(text: string, around: 'ltr' | 'rtl'): 'ltr' | 'rtl' | undefined {
+  if (around === 'rtl') return isLeftToRight(text) ? 'ltr' : undefined;
+  return isRightToLeft(text) ? 'rtl' : undefined;
 }
 
 /**

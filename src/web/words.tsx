@@ -1,5 +1,8 @@
+import { Fragment } from 'react';
 import type { ReactElement, ReactNode } from 'react';
+import { ownDirection } from '../model/left-to-right.ts';
 import type { Inline, Paragraph } from '../model/document.ts';
+import { Isolated, directedParts } from './directed.tsx';
 import type { Place, PlacedHeading } from './place.ts';
 
 /** Runs of a sentence: bold ones marked as such, and those in another language with its tag. */
@@ -11,25 +14,36 @@ export function Runs({
   readonly place: Place;
 }): ReactElement {
   const phones = phonesOf(place).filter((phone) => phone.replace(/\D/g, '').length >= digitsOfAPhone);
+  const run = (inline: Inline, text: string, key: number): ReactElement => (
+    <Run key={key} inline={inline} text={text} phones={phones} />
+  );
+  if (place.tree.direction === 'ltr') return <>{inlines.map((one, index) => run(one, one.value, index))}</>;
   return (
     <>
-      {inlines.map((inline, index) => {
-        const words =
-          inline.type === 'text' ? <WithPhones text={inline.value} phones={phones} /> : inline.value;
-        const language = inline.type === 'text' ? inline.language : undefined;
-        const said = language === undefined ? words : <span lang={language}>{words}</span>;
-        return inline.bold === true ? <strong key={index}>{said}</strong> : <Bare key={index}>{said}</Bare>;
+      {directedParts(inlines).map(({ isolated, pieces }, index) => {
+        const runs = pieces.map(({ inline, text }, at) => run(inline, text, at));
+        return isolated ? <Isolated key={index}>{runs}</Isolated> : <Fragment key={index}>{runs}</Fragment>;
       })}
     </>
   );
 }
 
+interface RunProps {
+  readonly inline: Inline;
+  /** As much of it as stands here. */
+  readonly text: string;
+  readonly phones: readonly string[];
+}
+
+function Run({ inline, text, phones }: RunProps): ReactElement {
+  const words = inline.type === 'text' ? <WithPhones text={text} phones={phones} /> : text;
+  const language = inline.type === 'text' ? inline.language : undefined;
+  const said = language === undefined ? words : <span lang={language}>{words}</span>;
+  return inline.bold === true ? <strong>{said}</strong> : <>{said}</>;
+}
+
 /** Fewer could be any number in a sentence; where a paragraph is there to be called, they count too. */
 const digitsOfAPhone = 5;
-
-function Bare({ children }: { readonly children: ReactNode }): ReactElement {
-  return <>{children}</>;
-}
 
 /** Every number that the document may give to call. */
 export function phonesOf({ tree }: Place): readonly string[] {
@@ -101,8 +115,9 @@ export function Prose({
   const { role, duty, inlines } = paragraph;
   const single = inlines.length === 1 ? inlines[0] : undefined;
   const plain = single?.type === 'text' && single.bold !== true && single.language === undefined;
+  const own = ownDirection(inlines, place.tree.direction);
   return (
-    <p className={role}>
+    <p className={role} {...(own === undefined ? {} : { dir: own })}>
       {duty === 'phone' && plain ? (
         <WithPhones text={single.value} phones={phonesIn(single.value, place)} />
       ) : (
@@ -136,15 +151,21 @@ export function hasWords({ inlines }: Paragraph): boolean {
 export function HeadingOf({
   heading,
   className,
+  dir,
   children,
 }: {
   readonly heading: PlacedHeading;
   readonly className?: string;
+  readonly dir?: 'ltr' | 'rtl' | undefined;
   readonly children?: ReactNode;
 }): ReactElement {
   const Tag = `h${heading.level}` as const;
   return (
-    <Tag id={heading.id} {...(className === undefined ? {} : { className })}>
+    <Tag
+      id={heading.id}
+      {...(className === undefined ? {} : { className })}
+      {...(dir === undefined ? {} : { dir })}
+    >
       {children ?? heading.text}
     </Tag>
   );

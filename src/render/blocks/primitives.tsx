@@ -1,6 +1,7 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Inline, Paragraph } from '../../model/document.ts';
+import { ownDirection } from '../../model/left-to-right.ts';
 import type { Setting } from '../break-lines.ts';
 import type { Mark, Stroke } from '../../pictures/marks.ts';
 import type { Run } from '../run.ts';
@@ -84,11 +85,16 @@ export interface ProseProps {
   readonly width: number;
 }
 
+/** The theme of words that begin at another side of the page than those around them; see model/left-to-right.ts. */
+export function turnTheme(theme: Theme, direction: Direction | undefined): Theme {
+  return direction === undefined ? theme : { ...theme, direction };
+}
+
 /** A paragraph of running text. */
 export function Prose({ theme, paragraph, width }: ProseProps): ReactElement {
   return (
     <Words
-      theme={theme}
+      theme={turnTheme(theme, ownDirection(paragraph.inlines, theme.direction))}
       text={paragraph.inlines}
       role={proseRole(theme, paragraph.role)}
       width={width}

@@ -1,9 +1,10 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
+import { turnedDirection } from '../../model/left-to-right.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { palette } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { Prose, Words } from './primitives.tsx';
+import { Prose, Words, turnTheme } from './primitives.tsx';
 import { Question } from './topic.tsx';
 import { singleUnit } from './unit-parts.ts';
 import type { HeadingTag, OfType, Place } from './unit-parts.ts';
@@ -25,6 +26,11 @@ function Title({ theme, text, role, tag }: TitleProps): ReactElement {
   return <Words theme={theme} text={text} role={role} width={theme.width} setting="balanced" sem={{ tag }} />;
 }
 
+/** A small heading in another script, as the name of a language, begins at the side of the paragraph under it. */
+function smallTheme(theme: Theme, text: string): Theme {
+  return turnTheme(theme, turnedDirection(text, theme.direction));
+}
+
 /** A heading never stands last on a page. */
 export function headingUnits(block: OfType<'heading'>, place: Place): readonly Unit[] {
   const { theme } = place;
@@ -35,7 +41,12 @@ export function headingUnits(block: OfType<'heading'>, place: Place): readonly U
     block.level === 2 ? (
       <Question theme={theme} text={block.text} tag={tag} />
     ) : (
-      <Title theme={theme} text={block.text} role={role} tag={tag} />
+      <Title
+        theme={block.level === 3 ? smallTheme(theme, block.text) : theme}
+        text={block.text}
+        role={role}
+        tag={tag}
+      />
     );
   return singleUnit(block, place, element).map((unit) => ({ ...unit, keepWithNext: true }));
 }

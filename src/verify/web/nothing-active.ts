@@ -9,7 +9,7 @@ type Element = WebPage['elements'][number];
 /** Elements that show something and do nothing. Whatever else stands in a page was not put there by us. */
 const known: ReadonlySet<string> = new Set(
   [
-    'html head meta title style body header nav main article section footer div p span a strong h1 h2 h3 ul ol li dl dt dd',
+    'html head meta title style body header nav main article section footer div p span a strong bdi h1 h2 h3 ul ol li dl dt dd',
     'table caption colgroup col thead tbody tr th td figure figcaption details summary',
     'svg desc defs g path use text tspan',
   ]

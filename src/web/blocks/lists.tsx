@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import { drawKeyMark } from '../../pictures/marks.ts';
 import { MarkPicture } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
+import { Directed } from '../directed.tsx';
 import { HeadingOf, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
 
@@ -49,8 +50,12 @@ export function factsBlock({ items }: OfType<'facts'>, place: Place): ReactEleme
     <dl className="facts">
       {items.map(({ label, value }, index) => (
         <div key={index}>
-          <dt>{label}</dt>
-          <dd>{phones.includes(value) ? <PhoneLink number={value} /> : value}</dd>
+          <dt>
+            <Directed text={label} place={place} />
+          </dt>
+          <dd>
+            {phones.includes(value) ? <PhoneLink number={value} /> : <Directed text={value} place={place} />}
+          </dd>
         </div>
       ))}
     </dl>

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { turnedDirection } from '../../model/left-to-right.ts';
 import { inlineText } from '../../model/text-piece.ts';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, Prose, Runs, hasWords } from '../words.tsx';
@@ -10,7 +11,9 @@ export function paragraphBlock(block: OfType<'paragraph'>, place: Place): ReactE
 const headingClass = { 1: 'title', 2: 'question', 3: 'small-heading' } as const;
 
 export function headingBlock(block: OfType<'heading'>, place: Place): ReactElement {
-  return <HeadingOf heading={place.heading(block.level, block.text)} className={headingClass[block.level]} />;
+  const dir = block.level === 3 ? turnedDirection(block.text, place.tree.direction) : undefined;
+  const heading = place.heading(block.level, block.text);
+  return <HeadingOf heading={heading} className={headingClass[block.level]} dir={dir} />;
 }
 
 /** The first panel of a document: who made it, when, the question, for whom. */

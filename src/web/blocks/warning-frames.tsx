@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { OfType, Place, PlacedHeading } from '../place.ts';
 import { HeadingOf, PhoneLink, Prose } from '../words.tsx';
+import { Directed } from '../directed.tsx';
 
 interface FrameProps {
   readonly frame: WarningFrame;
@@ -25,7 +26,7 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
                 {[label, hours].map((words, at) =>
                   words === undefined ? null : (
                     <span key={at} className="small">
-                      {words}{' '}
+                      <Directed text={words} place={place} />{' '}
                     </span>
                   ),
                 )}

@@ -31,6 +31,10 @@ p.body, p.small, .plain, dd, .foot p, footer p { max-inline-size: 34em; }
 p.lead { max-inline-size: 32em; }
 p + p { margin-block-start: .5rem; }
 p.number + p { margin-block-start: .125rem; }
+/* Words in another language keep to the column they stand in; a whole paragraph of them begins at its own side. */
+p[dir="ltr"] { text-align: right; }
+p[dir="rtl"] { text-align: left; }
+.body > [dir], .topic > [dir] { text-align: start; }
 .ends { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1.5rem; }
 .ends p + p { margin: 0; }
 .ends + h1, .head .ends { margin-block-end: 1rem; }

@@ -1,5 +1,6 @@
 import { beforeAll, expect, it } from 'vitest';
 import { loadFonts } from '../../../../src/render/fonts.ts';
+import { paragraphUnits } from '../../../../src/render/blocks/prose.tsx';
 import { tableUnits } from '../../../../src/render/blocks/table.tsx';
 import { isText, textOf } from '../../../../src/render/layout-node.ts';
 import type { SetNode } from '../../../../src/render/layout-node.ts';
@@ -48,4 +49,29 @@ it('a line of two languages in a table is set, all of it: a rounding error of it
   const set = block === undefined ? [] : linesSet(block.node);
   expect(set.map(([text]) => text).join('')).toBe(`abFalta. ${english} Fin.`);
   expect(set.map(([, lines]) => lines)).toEqual(set.map(() => 1));
+});
+
+/** Distance of the leftmost text of a set node from its left edge, in points. */
+function leftEdge(node: SetNode): number {
+  if (node.type === 'TEXT') return 0;
+  const inner = node.children.filter((child): child is SetNode => !isText(child));
+  return Math.min(...inner.map((child) => child.box.left + leftEdge(child)));
+}
+
+it('a whole paragraph in another language begins at its own side of the page, other Latin words do not', async () => {
+  const theme = themeOf({
+    audience: 'patient',
+    direction: 'rtl',
+    language: 'ar',
+    blocks: [],
+  } as unknown as Parameters<typeof themeOf>[0]);
+  const place = { theme, key: 'p', continued: '', headingTag: () => 'H2' as const };
+  const marked: Inline = { type: 'text', value: 'Call us.', language: 'en' };
+  const elements = [paragraph(marked), paragraph(plain('Call us.'))].flatMap((block) =>
+    paragraphUnits({ ...block, type: 'paragraph' }, place).map(({ element }) => element),
+  );
+  const [blocks = []] = await setGalleys([{ width: theme.width, elements }]);
+  const [own = -1, other = -1] = blocks.map(({ node }) => leftEdge(node));
+  expect(own).toBeCloseTo(0, 3);
+  expect(other).toBeGreaterThan(theme.width - 60);
 });
