@@ -28,9 +28,10 @@ export interface PlannedPage {
 
 /**
  * Prices of what should not be. The first six are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages that are not nearly empty, in rows not alone, in whole groups, in a last page that is not short,
- * in pages at least half full, then in the number of pages. Between plans of as many pages white counts, and that a
- * group which no page can hold, or which may be divided, breaks as seldom as it may.
+ * best first in kept rules, then in pages that are not nearly empty, in rows not alone, in whole groups, in a last page
+ * that is not short, in pages at least half full. Then the number of pages counts, and white, most of all that of a page
+ * hardly over half full; and that a group which no page can hold, or which may be divided, breaks as seldom as it may,
+ * and not above room for its next unit.
  */
 const prices = {
   brokenKeep: 1e9,
@@ -40,8 +41,11 @@ const prices = {
   shortLast: 1e4,
   underHalf: 1e3,
   page: 1,
-  insideGroup: 0.2,
-  shrink: 0.01,
+  white: 2,
+  hardlyHalf: 0.3,
+  earlyBreak: 1,
+  insideGroup: 0.1,
+  shrink: 0.02,
 };
 
 /** Sums of heights are compared with this tolerance, in points. */
@@ -115,25 +119,42 @@ function pagesFrom(
     const unit = units[end - 1];
     if (unit === undefined || (end - 1 > start && unit.startsPage === true)) break;
     extent = extendBy(extent, unit);
-    if (end - 1 > start && extent.natural - extent.shrink > bodyHeight + tolerance) break;
-    const free = end === units.length || units[end]?.startsPage === true;
-    pages.push({ end, price: pagePrice(extent, bodyHeight, free) });
+    if (end - 1 > start && !holds(bodyHeight, extent)) break;
+    const next = units[end];
+    const free = next === undefined || next.startsPage === true;
+    const early = !free && isSameGroup(unit, next) && holds(bodyHeight, extendBy(extent, next));
+    pages.push({ end, price: pagePrice(extent, bodyHeight, { free, early }) });
   }
   return pages;
 }
 
-/** `free`: some white below is nobody's choice, because the document ends or a break is asked for. */
-function pagePrice({ natural, shrink }: Extent, bodyHeight: number, free: boolean): number {
+function holds(bodyHeight: number, { natural, shrink }: Extent): boolean {
+  return natural - shrink <= bodyHeight + tolerance;
+}
+
+function isSameGroup(unit: PlanUnit, next: PlanUnit): boolean {
+  return unit.group !== undefined && unit.group === next.group;
+}
+
+interface PageEnd {
+  /** Some white below is nobody's choice, because the document ends or a break is asked for. */
+  readonly free: boolean;
+  /** It ends within a group, above room for the next unit. */
+  readonly early: boolean;
+}
+
+function pagePrice({ natural, shrink }: Extent, bodyHeight: number, { free, early }: PageEnd): number {
   const white = Math.max(0, bodyHeight - natural) / bodyHeight;
   const shrunk = shrink === 0 ? 0 : Math.max(0, natural - bodyHeight) / shrink;
-  const charged = free ? shortness(white) : white ** 2 + emptiness(white);
-  return charged + prices.shrink * shrunk ** 2 + prices.page;
+  const unfilled = prices.white * white ** 2 + (early ? prices.earlyBreak * white : 0) + emptiness(white);
+  return (free ? shortness(white) : unfilled) + prices.shrink * shrunk ** 2 + prices.page;
 }
 
 /** A page that is hardly begun looks like a mistake; one under half full merely looks unplanned. */
 function emptiness(white: number): number {
   if (white > 0.65) return prices.nearlyEmpty;
-  return white > 0.5 ? prices.underHalf : 0;
+  if (white > 0.5) return prices.underHalf;
+  return white > 0.45 ? prices.hardlyHalf : 0;
 }
 
 /**
@@ -151,7 +172,7 @@ function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly n
   return units.map((unit, index) => {
     const previous = units[index - 1];
     if (previous === undefined || unit.startsPage === true) return 0;
-    const inside = unit.group !== undefined && unit.group === previous.group;
+    const inside = isSameGroup(previous, unit);
     const split = unit.group !== undefined && whole.has(unit.group) ? prices.brokenGroup : prices.insideGroup;
     return keptPrice(previous) + (inside ? split : 0);
   });
@@ -171,9 +192,7 @@ function groupsThatFit(units: readonly PlanUnit[], bodyHeight: number): Readonly
     const known = extents.get(unit.group);
     extents.set(unit.group, extendBy(known, known === undefined ? { ...unit, continuationHeight: 0 } : unit));
   }
-  const fit = [...extents].filter(
-    ([group, { natural, shrink }]) => !divisible.has(group) && natural - shrink <= bodyHeight + tolerance,
-  );
+  const fit = [...extents].filter(([group, extent]) => !divisible.has(group) && holds(bodyHeight, extent));
   return new Set(fit.map(([group]) => group));
 }
 

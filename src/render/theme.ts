@@ -25,6 +25,8 @@ export const strip = {
   pictureTop: 8,
   rangeTop: 11,
   bottom: 8,
+  /** White between two rows of the picture column, over which it runs on; all of it may be closed up to save a page. */
+  pictureGap: 3,
   /** Rows of words without a picture column; the first hangs under its heading. */
   textTop: 8,
   textBottom: 5,

@@ -8,7 +8,7 @@ import type { PlannedPage } from '../../src/render/plan-pages.ts';
 import { setGalleys } from '../../src/render/set-galley.ts';
 import { Lines } from '../../src/render/text.tsx';
 import { demand, exampleCases, exampleLanguages, openExample } from '../helpers/example-packets.ts';
-import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
+import { halfEmptyPages, pageFaults, planPagesOf } from '../helpers/page-faults.ts';
 import { textFaults } from '../helpers/text-faults.ts';
 
 beforeAll(async () => {
@@ -33,13 +33,13 @@ describe.each(exampleCases)('the pages of %s', (reference) => {
   );
 
   it.each(editions)(
-    'in $language on $paper are none nearly empty, end with no heading, part nothing and hold their words',
+    'in $language on $paper are none half empty for no reason, end with no heading, part nothing and hold their words',
     async ({ language, paper }) => {
       const plans = await plansOf(reference, language, paper);
       expect(plans.length).toBeGreaterThan(1);
       const faults: string[] = [];
       for (const plan of plans) {
-        const found = [...pageFaults(plan), ...(await textFaults(plan))];
+        const found = [...pageFaults(plan), ...halfEmptyPages(plan), ...(await textFaults(plan))];
         faults.push(...found.map((fault) => `${plan.draft.tree.kind}: ${fault}`));
       }
       expect(faults).toEqual([]);
@@ -87,6 +87,21 @@ describe('a plan that is bad on purpose is caught', () => {
       ...others,
     ];
     expect(faultsOf(pages)).toContainEqual(expect.stringMatching(/^page 1: only \d+ in a hundred are used$/));
+  });
+
+  it('a page that ends though what follows had room on it', () => {
+    const [first, ...others] = plan.pages;
+    const at = first?.placements.findIndex(({ unit }) => (units[unit] ?? '').endsWith('.head')) ?? -1;
+    expect(at).toBeGreaterThan(0);
+    const cut = [
+      { placements: first?.placements.slice(0, at) ?? [] },
+      { placements: first?.placements.slice(at) ?? [] },
+      ...others,
+    ];
+    expect(halfEmptyPages(plan)).toEqual([]);
+    expect(halfEmptyPages({ ...plan, pages: cut })).toEqual([
+      expect.stringMatching(/^page 1: \d+ in a hundred are used, and what follows had room$/),
+    ]);
   });
 
   it('a row that runs over the foot of its page', () => {

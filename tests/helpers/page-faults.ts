@@ -5,6 +5,7 @@ import type { SetNode } from '../../src/render/layout-node.ts';
 import { makePage, planDocument } from '../../src/render/make-up.ts';
 import type { PlannedDocument, SetDocument } from '../../src/render/make-up.ts';
 import { setDocuments } from '../../src/render/render-packet.ts';
+import type { Unit } from '../../src/render/unit.ts';
 
 /** A page of which less than this share is used looks like a mistake. */
 const leastUsed = 0.25;
@@ -71,10 +72,43 @@ function piecesIn(node: SetNode, top: number): readonly Piece[] {
 }
 
 /** Words and lines to write on are what a page is used for. */
-function emptiness(pieces: readonly Piece[], bodyHeight: number, page: number): readonly string[] {
+function usedOf(pieces: readonly Piece[]): number {
   const marks = pieces.filter(({ node, tag }) => tag === 'words' || node.type === 'SVG');
-  const used = Math.max(0, ...marks.map(({ bottom }) => bottom)) / bodyHeight;
+  return Math.max(0, ...marks.map(({ bottom }) => bottom));
+}
+
+function emptiness(pieces: readonly Piece[], bodyHeight: number, page: number): readonly string[] {
+  const used = usedOf(pieces) / bodyHeight;
   return used < leastUsed ? [`page ${page}: only ${Math.round(used * 100)} in a hundred are used`] : [];
+}
+
+/**
+ * Pages that are less than half full though what stands first on the next had room on them. The last page of a document
+ * may be short.
+ */
+export function halfEmptyPages(planned: PlannedDocument): readonly string[] {
+  const { bodyHeight } = planned.draft.geometry;
+  return planned.pages.slice(0, -1).flatMap((page, index) => {
+    const used = usedOf(piecesOn(planned, page));
+    const next = planned.pages[index + 1]?.placements[0]?.unit ?? 0;
+    if (used >= bodyHeight / 2 || leastOf(planned, next) > bodyHeight - used) return [];
+    const share = Math.round((used / bodyHeight) * 100);
+    return [`page ${index + 1}: ${share} in a hundred are used, and what follows had room`];
+  });
+}
+
+/** Height of a unit with all that may not be parted from it, with the white above. */
+function leastOf(planned: SetDocument, first: number): number {
+  const { draft, blocks } = planned;
+  const unit = draft.units[first];
+  if (unit === undefined) return 0;
+  const own = unit.gapBefore + (blocks[first]?.height ?? 0);
+  return own + (isBound(unit, draft.units[first + 1]) ? leastOf(planned, first + 1) : 0);
+}
+
+function isBound(unit: Unit, next: Unit | undefined): boolean {
+  if (unit.keepWithNext || unit.keepsRow === true) return true;
+  return unit.divisible !== true && unit.group !== undefined && unit.group === next?.group;
 }
 
 /** A page ends with heads alone: a heading, that of a topic with its sentences, those of a table, an axis. */

@@ -82,15 +82,20 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
 /**
  * The rules as the design states them, most important first: broken keeps, pages nearly empty, split groups, a short
  * last page, pages under half full; then what is weighed together. The last page, or one before a forced break, is
- * nearly empty under 28 % and short under 35 %. A page of its own weighs as much as one all white. A break inside a group that no page can hold weighs a fifth of that, gaps
- * closed up all the way as much as a tenth of a page of white.
+ * nearly empty under 28 % and short under 35 %. White weighs twice its square, and half that of a page all white is a
+ * page of its own. One hardly over half full weighs three tenths of a page more, a break inside a group that no page can
+ * hold a tenth, and above room for the next unit the white besides; gaps closed up all the way a fiftieth.
  */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
   const sum = [0, 0, 0, 0, 0, 0];
   starts.forEach((start, page) => {
+    const end = starts[page + 1] ?? units.length;
     const { keeps, groups, inside } = rulesBroken(units, start);
-    const { free, white, closed } = fillOf(units, start, starts[page + 1] ?? units.length);
-    const weighed = 1 + (free ? 0 : white ** 2) + closed ** 2 + 0.2 * inside;
+    const { free, white, closed } = fillOf(units, start, end);
+    const charged = 1 + (free ? 0 : 2 * white ** 2) + 2 * closed ** 2;
+    const hardly = !free && white > 0.45 && white <= 0.5;
+    const early = !free && breaksEarly(units, start, end) ? white : 0;
+    const weighed = charged + 0.1 * inside + 0.3 * Number(hardly) + early;
     const empty = white > (free ? 0.72 : 0.65);
     const short = free && white > 0.65 && !empty;
     const low = !free && white > 0.5 && !empty;
@@ -100,6 +105,15 @@ function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly
     });
   });
   return sum;
+}
+
+/** Whether the page ends within a group though it has room for the next unit of it. */
+function breaksEarly(units: readonly PlanUnit[], start: number, end: number): boolean {
+  if (end === units.length) return false;
+  const { group } = at(units, end);
+  return (
+    group !== undefined && at(units, end - 1).group === group && fits(leastHeight(units, start, end + 1))
+  );
 }
 
 interface Broken {

@@ -120,5 +120,7 @@ export function coverUnits(block: OfType<'cover'>, place: Place): readonly Unit[
       <CoverPanel block={block} theme={place.theme} tag={tag} />
     </View>
   );
-  return singleUnit(block, place, element);
+  // It rather stands with what it opens than alone.
+  const keepsRow = place.theme.flow === 'beside';
+  return singleUnit(block, place, element).map((unit) => ({ ...unit, keepsRow }));
 }

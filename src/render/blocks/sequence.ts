@@ -4,10 +4,14 @@ import type { Unit } from '../unit.ts';
 import { keepLast } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
-/** How far white may be closed up to save a page: between topics from 30 to 22, between blocks from 18 to 12. */
+/**
+ * How far white may be closed up to save a page: between topics from 30 to 22, between blocks from 18 to 12, over a note
+ * from 10 to 7.
+ */
 function shrinkOf(gap: number): Pick<Unit, 'gapShrink'> {
   if (gap >= 28) return { gapShrink: 8 };
-  return gap >= 18 ? { gapShrink: 6 } : {};
+  if (gap >= 18) return { gapShrink: 6 };
+  return gap >= 10 ? { gapShrink: 3 } : {};
 }
 
 export type UnitsOf = (block: Block, place: Place) => readonly Unit[];
@@ -169,8 +173,15 @@ function titlesOf(blocks: readonly Block[], place: Place): readonly Title[] {
   });
 }
 
+/** What the cover opens stays whole, since as a rule the first page has room for it. */
+function openedBy(before: Block | undefined, units: readonly Unit[], { flow }: Theme): readonly Unit[] {
+  if (before?.type !== 'cover' || flow === 'stacked') return units;
+  return units.map((unit) => ({ ...unit, divisible: false }));
+}
+
 function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {
-  const [first, ...others] = part === 'lead-in' ? keepLast(own) : own;
+  const whole = openedBy(before, own, theme);
+  const [first, ...others] = part === 'lead-in' ? keepLast(whole) : whole;
   if (first === undefined) return before === undefined ? { units } : { units, before };
   if (before === undefined) return { units: [first, ...others], before: block };
   const gapBefore = gapBetween(before, block, { theme, part });

@@ -103,7 +103,7 @@ export function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme
   );
 }
 
-/** The row's piece of the pale column. It reaches half a point into the row above, so that no seam shows. */
+/** The row's piece of the pale column. It reaches over the gap into the row above, so that no seam shows. */
 function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
   const { theme, strip, first, last } = place;
   const rtl = theme.direction === 'rtl';
@@ -114,7 +114,7 @@ function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
     : { borderTopLeftRadius: startTop, borderBottomRightRadius: endBottom };
   const box = {
     position: 'absolute',
-    top: first ? 0 : -0.5,
+    top: first ? 0 : -(rowSizes.pictureGap + 0.5),
     bottom: 0,
     left: 0,
     width: columns.picture,
@@ -126,13 +126,18 @@ function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
   );
 }
 
+/** White under what stands in a row with a picture; less where a gap follows. */
+function bottomOf({ last }: RowPlace): number {
+  return last ? rowSizes.bottom : rowSizes.bottom - rowSizes.pictureGap;
+}
+
 function PictureCell({ row, place }: RowProps): ReactElement {
   const { theme, strip } = place;
   const { picture } = row;
   const onAxis = strip.layout === 'range';
   const padding = {
     paddingTop: onAxis ? rowSizes.rangeTop : rowSizes.pictureTop,
-    paddingBottom: rowSizes.bottom,
+    paddingBottom: bottomOf(place),
     paddingHorizontal: picture === undefined ? 0 : pictureInset(picture).side,
   };
   return (
@@ -162,7 +167,8 @@ function RowLines({ place: { theme } }: { readonly place: RowPlace }): ReactElem
 /** A row with a picture column: people or a range. */
 export function PictureRow({ row, place }: RowProps): ReactElement {
   const { theme, first } = place;
-  const { wordsTop, bottom } = rowSizes;
+  const { wordsTop } = rowSizes;
+  const bottom = bottomOf(place);
   return (
     <View style={{ width: theme.width }}>
       {first ? null : <RowLines place={place} />}

@@ -30,25 +30,33 @@ function continuation({ axis: scale }: Strip, place: Place): Pick<Unit, 'continu
 /** A strip of more rows of words may be divided; a shorter one stays whole. */
 const MOST_WHOLE = 3;
 
+function isPictured({ layout }: Strip): boolean {
+  return layout === 'range' || layout === 'people';
+}
+
 /**
- * Rows of words each stand for themselves: a long strip of them may be divided for fuller pages. Rows in small type
- * alone are looked up one by one, as in a list of sources: such a strip may be divided however short it is.
+ * Rows of words each stand for themselves, also those on the way back: a long strip of them may be divided for fuller
+ * pages. Rows in small type alone are looked up one by one, as in a list of sources: such a strip may be divided however
+ * short it is. Rows of the picture column are compared with each other.
  */
-function mayBeDivided({ layout, rows }: Strip): boolean {
-  if (layout !== 'text') return false;
+function mayBeDivided(block: Strip): boolean {
+  const { rows } = block;
+  if (isPictured(block)) return false;
   return rows.length > MOST_WHOLE || rows.every(({ words }) => words.every(({ role }) => role === 'small'));
 }
 
-/** One unit for the axis, one a row, one for the second axis. Rows adjoin: the pale column runs on between them. */
+/** One unit for the axis, one a row, one for the second axis. The pale column runs on between the rows. */
 export function stripUnits(block: OfType<'strip'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { axis, rows } = block;
   const id = `${key}.table`;
   const repeated = continuation(block, place);
-  const pictured = block.layout === 'range' || block.layout === 'people';
+  const pictured = isPictured(block);
   const Row = pictured ? PictureRow : TextRow;
-  // Rows with a picture column adjoin; the others may close up a little to save a page.
-  const between = pictured ? {} : { gapBefore: strip.textGap, gapShrink: strip.textShrink };
+  // Rows may close up a little to save a page.
+  const between = pictured
+    ? { gapBefore: strip.pictureGap, gapShrink: strip.pictureGap }
+    : { gapBefore: strip.textGap, gapShrink: strip.textShrink };
   const divisible = mayBeDivided(block) ? { divisible: true } : {};
   const base = { origin: block.origin, gapBefore: 0, keepWithNext: false, ...divisible };
   const rowUnits = rows.map((row, index): Unit => {

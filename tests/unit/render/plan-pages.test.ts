@@ -112,10 +112,20 @@ describe('planPages', () => {
   });
 
   it('divides a group that no page can hold as seldom as it may', () => {
-    // 370 | 390 | 330 leaves less white, but divides the group twice.
+    // 380 | 390 | 330 leaves less white, but divides the group twice.
     const group = { group: 'a' };
-    const units = [unit(350), unit(20, group), unit(390, group), unit(330, group)];
+    const units = [unit(360), unit(20, group), unit(390, group), unit(330, group)];
     expect(plan(units).map((page) => page.length)).toEqual([1, 2, 1]);
+  });
+
+  it('does not divide a group above room for its next unit, but to keep a page from being hardly half full', () => {
+    const rows = (height: number): readonly PlanUnit[] =>
+      Array.from({ length: 4 }, () => unit(height, { group: 'a', divisible: true }));
+    const pagesOf = (units: readonly PlanUnit[]): readonly number[] => plan(units).map((page) => page.length);
+    // 510 | 620 | 640 would leave no more white than 615 | 515 | 640.
+    expect(pagesOf([unit(300), ...rows(105), unit(410), unit(640)])).toEqual([4, 2, 1]);
+    // Of 610 | 340 | 640 the second page is hardly over half full; so it is 490 | 460 | 640.
+    expect(pagesOf([unit(250), ...rows(120), unit(220), unit(640)])).toEqual([3, 3, 1]);
   });
 
   it('rather leaves a little white than closes gaps up all the way', () => {
