@@ -92,10 +92,8 @@ function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly
     const end = starts[page + 1] ?? units.length;
     const { keeps, groups, inside } = rulesBroken(units, start);
     const { free, white, closed } = fillOf(units, start, end);
-    const charged = 1 + (free ? 0 : 2 * white ** 2) + 2 * closed ** 2;
-    const hardly = !free && white > 0.45 && white <= 0.5;
-    const early = !free && breaksEarly(units, start, end) ? white : 0;
-    const weighed = charged + 0.1 * inside + 0.3 * Number(hardly) + early;
+    const early = breaksEarly(units, start, end);
+    const weighed = weigh({ free, white, closed }, { inside, early });
     const empty = white > (free ? 0.72 : 0.65);
     const short = free && white > 0.65 && !empty;
     const low = !free && white > 0.5 && !empty;
@@ -105,6 +103,16 @@ function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly
     });
   });
   return sum;
+}
+
+function weigh(
+  { free, white, closed }: Fill,
+  { inside, early }: { readonly inside: number; readonly early: boolean },
+): number {
+  const kept = 1 + 2 * closed ** 2 + 0.1 * inside;
+  if (free) return kept;
+  const hardly = white > 0.45 && white <= 0.5 ? 0.3 : 0;
+  return kept + 2 * white ** 2 + hardly + (early ? white : 0);
 }
 
 /** Whether the page ends within a group though it has room for the next unit of it. */

@@ -8,7 +8,7 @@ import type { Theme, TypeRole } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BoxedItem, BoxedList, TickBox, boxGap, boxRoom } from './boxed-list.tsx';
 import { ContinuedHead } from './continued-head.tsx';
-import { BulletItem } from './bullet-item.tsx';
+import { BulletItem, bulletIndent } from './bullet-item.tsx';
 import { widestWord } from './fit-words.ts';
 import { Paragraphs, Prose, Words, proseRole, runsFor } from './primitives.tsx';
 import { singleUnit } from './unit-parts.ts';
@@ -17,6 +17,23 @@ import { WritingLines } from './writing-lines.tsx';
 
 const STEP_INDENT = 27;
 const MOST_STEPS = 8;
+
+/**
+ * How wide the lines of an item may be. Words in small type run to the edge where that spares them a second line: a list
+ * of them is looked up, not read through.
+ */
+function measureOf(
+  paragraphs: readonly Paragraph[],
+  theme: Theme,
+  { room, usual }: { room: number; usual: number },
+): number {
+  const fits = paragraphs.every(({ role, inlines }) => {
+    const { size } = proseRole(theme, role);
+    const runs = runsFor(inlines, proseRole(theme, role));
+    return role === 'small' && measureLines({ runs, size, width: room, setting: 'filled' }).lines === 1;
+  });
+  return fits ? room : usual;
+}
 
 interface StepProps {
   readonly theme: Theme;
@@ -31,6 +48,7 @@ function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
   const size = words.size < type.body.size ? words.size : type.tableNumber.size;
   const role: TypeRole = { size, lineHeight: words.lineHeight, weight: 700 };
   const lift = firstBaseline(role) - firstBaseline(words);
+  const room = width - indent;
   return (
     <View sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(theme.direction), width }}>
       <View sem={{ tag: 'Lbl' }} style={{ width: indent, marginTop: -lift }}>
@@ -41,8 +59,8 @@ function Step({ theme, counter, paragraphs }: StepProps): ReactElement {
           theme={theme}
           paragraphs={paragraphs}
           roleOf={proseRole}
-          width={width - indent}
-          measure={measure - indent}
+          width={room}
+          measure={measureOf(paragraphs, theme, { room, usual: measure - indent })}
           gap={2}
         />
       </View>
@@ -74,7 +92,12 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
         {block.ordered ? (
           <Step theme={theme} counter={listCounter(index)} paragraphs={paragraphs} />
         ) : (
-          <BulletItem theme={theme} paragraphs={paragraphs} width={width} measure={measure} />
+          <BulletItem
+            theme={theme}
+            paragraphs={paragraphs}
+            width={width}
+            measure={measureOf(paragraphs, theme, { room: width - bulletIndent(theme), usual: measure })}
+          />
         )}
       </View>
     ),

@@ -7,6 +7,7 @@ import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { BoxedWords, boxedWordsWidth } from './boxed-words.tsx';
 import { Words, proseRole, runsFor } from './primitives.tsx';
+import { groupRows } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 import { WritingLines } from './writing-lines.tsx';
 
@@ -89,16 +90,21 @@ function Question({ theme, question, boxes, lines }: QuestionProps): ReactElemen
   );
 }
 
+/** More questions may be divided; fewer stay together, so that a page begins with the first. */
+const MOST_WHOLE = 3;
+
 /** Questions whose answers are written down as they were given. Each stays whole. */
 export function teachBackUnits(block: OfType<'teach-back'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { boxes, lines } = block;
-  return block.questions.map((question, index) => ({
+  const units = block.questions.map((question, index): Unit => ({
     key: `${key}.question.${index}`,
     origin: question.origin,
     element: <Question theme={theme} question={question} boxes={boxes} lines={lines} />,
     gapBefore: index === 0 ? 0 : BETWEEN * theme.scale,
     ...(index === 0 ? {} : { gapShrink: BETWEEN_SHRINK }),
     keepWithNext: false,
+    ...(block.questions.length > MOST_WHOLE ? { divisible: true } : {}),
   }));
+  return theme.flow === 'beside' ? groupRows(units, key) : units;
 }

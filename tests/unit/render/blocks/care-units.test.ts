@@ -366,6 +366,47 @@ describe('signatures', () => {
   });
 });
 
+describe('questions to answer', () => {
+  const asked = (count: number): readonly Unit[] =>
+    unitsOf(
+      topic(
+        'How do I say it?',
+        [],
+        [
+          {
+            type: 'teach-back',
+            boxes: ['Said back'],
+            lines: 1,
+            questions: Array.from({ length: count }, (_, index) => para(`Question ${index}?`)),
+            origin,
+          },
+        ],
+      ),
+    );
+
+  it('stay with their heading up to three, and more may be divided', () => {
+    const groups = (count: number) => asked(count).map(({ group, divisible }) => [group, divisible ?? false]);
+    expect(groups(3)).toEqual(Array(4).fill(['0.0', false]));
+    expect(groups(4)).toEqual([['0.0', false], ...Array<unknown>(4).fill(['0.0', true])]);
+  });
+});
+
+describe('lists in small type', () => {
+  it('run to the edge where that spares a second line, and else keep the measure', async () => {
+    const widths = async (ordered: boolean, words: string): Promise<readonly number[]> => {
+      const [set] = await setUnits(
+        unitsOf({ type: 'list', ordered, items: [[para(words, 'small')]], origin }),
+      );
+      return (set === undefined ? [] : textBoxes(set.node)).slice(ordered ? 1 : 0).map(({ width }) => width);
+    };
+    const fitting = 'A leak: What is in the stomach or the bowel gets out there through a join or a hole.';
+    for (const ordered of [true, false]) {
+      expect(await widths(ordered, fitting)).toHaveLength(1);
+      expect(await widths(ordered, `${fitting} ${fitting}`)).toHaveLength(3);
+    }
+  });
+});
+
 describe('short lists', () => {
   it('stand side by side, or one under another where a word has no room', async () => {
     const tops = async (block: Block): Promise<readonly number[]> => {
