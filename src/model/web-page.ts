@@ -1,3 +1,4 @@
+import type { Furniture } from './document.ts';
 import type { Locale } from './locale.ts';
 import { plainWords } from './plain-words.ts';
 
@@ -40,4 +41,18 @@ export function webPageWords({ translator, formatter, tag }: Locale, page: WebPa
       words('by_hand'),
     ],
   };
+}
+
+/** What an HTML page says of a packet that is not final. */
+export interface WebMark {
+  readonly text: string;
+  /** Where it is not that of the page. */
+  readonly language?: 'en';
+}
+
+/** As on the printed pages a draft says so to its reader, and in English to whoever hands it out. */
+export function webMarks({ tab, draftEdges }: Pick<Furniture, 'tab' | 'draftEdges'>): readonly WebMark[] {
+  const own = tab === undefined ? [] : [{ text: tab }];
+  const [reader, english] = draftEdges ?? [];
+  return english === undefined || english === reader ? own : [...own, { text: english, language: 'en' }];
 }

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import type { DocumentTree } from '../model/document.ts';
+import { webMarks } from '../model/web-page.ts';
 import type { WebPageWords } from '../model/web-page.ts';
 import { blockElements } from './blocks/index.tsx';
 import { openPlace } from './place.ts';
@@ -59,10 +60,14 @@ function DocumentFoot({ tree }: { readonly tree: DocumentTree }): ReactElement {
 
 /** The cover of a document says for whom it is, and from whom. */
 function DocumentHead({ tree }: { readonly tree: DocumentTree }): ReactElement {
-  const { tab, header, headerOnFirstPage } = tree.furniture;
+  const { header, headerOnFirstPage } = tree.furniture;
   return (
     <div className="head" data-page="head">
-      {tab === undefined ? null : <p className="tab">{tab}</p>}
+      {webMarks(tree.furniture).map(({ text, language }) => (
+        <p key={text} className="tab" {...(language === undefined ? {} : { lang: language, dir: 'ltr' })}>
+          {text}
+        </p>
+      ))}
       {headerOnFirstPage ? (
         <div className="ends">
           <p className="label">{header.start}</p>

@@ -1,6 +1,7 @@
 import { Fragment } from 'react';
 import type { ReactElement } from 'react';
 import type { PacketTree } from '../model/packet.ts';
+import { webMarks } from '../model/web-page.ts';
 import type { WebPageWords } from '../model/web-page.ts';
 import { makeDocument } from './document.tsx';
 import { PeopleGroups } from './people-groups.tsx';
@@ -14,6 +15,7 @@ const policy =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
 function Head({ packet }: { readonly packet: PacketTree }): ReactElement {
+  const marks = webMarks(packet.documents[0]?.furniture ?? {});
   return (
     <head>
       <meta charSet="utf-8" />
@@ -23,9 +25,7 @@ function Head({ packet }: { readonly packet: PacketTree }): ReactElement {
       <meta name="referrer" content="no-referrer" />
       <meta name="format-detection" content="telephone=no" />
       <title>{`${packet.title} · ${packet.author}`}</title>
-      <style
-        dangerouslySetInnerHTML={{ __html: styleSheet + markOnPaper(packet.documents[0]?.furniture.tab) }}
-      />
+      <style dangerouslySetInnerHTML={{ __html: styleSheet + markOnPaper(marks.map(({ text }) => text)) }} />
     </head>
   );
 }

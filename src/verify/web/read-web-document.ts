@@ -1,5 +1,6 @@
 import type { DocumentTree } from '../../model/document.ts';
 import type { FurniturePart } from '../page-furniture.ts';
+import { webMarks } from '../../model/web-page.ts';
 import { expectedTexts } from '../expected-texts.ts';
 import { compactText } from '../normalize-text.ts';
 import { compareBodies } from '../read-document.ts';
@@ -32,10 +33,10 @@ function fixedTexts({ furniture }: DocumentTree): {
   readonly head: readonly Fixed[];
   readonly foot: readonly Fixed[];
 } {
-  const { tab, header, headerOnFirstPage, footer } = furniture;
+  const { header, headerOnFirstPage, footer } = furniture;
   return {
     head: [
-      ...(tab === undefined ? [] : [{ part: 'tab', text: tab } as const]),
+      ...webMarks(furniture).map(({ text }) => ({ part: 'tab', text }) as const),
       ...(headerOnFirstPage
         ? [header.start, header.end].map((text) => ({ part: 'header', text }) as const)
         : []),

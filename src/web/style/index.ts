@@ -25,8 +25,10 @@ export const styleSheet = shorten(
  * What is not final says so on every sheet that it is printed on, as far as the browser sets anything in the margins of
  * paper. The words come from outside the style sheet: all but plain letters and digits are escaped.
  */
-export function markOnPaper(tab: string | undefined): string {
-  if (tab === undefined) return '';
-  const quoted = tab.replace(/[^A-Za-z0-9 ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `);
+export function markOnPaper(marks: readonly string[]): string {
+  if (marks.length === 0) return '';
+  const quoted = marks
+    .join(' · ')
+    .replace(/[^A-Za-z0-9 ]/gu, (sign) => `\\${(sign.codePointAt(0) ?? 0).toString(16)} `);
   return `@media print{@page{@top-center{content:"${quoted}";font:700 12pt sans-serif}}}`;
 }

@@ -46,7 +46,10 @@ describe('an HTML page', () => {
     };
     expect(styleOf({ tab: 'Draft. 2 points' })).toContain('@top-center{content:"Draft\\2e  2 points"');
     expect(styleOf({ tab: '</style>"}*{' })).toContain('content:"\\3c \\2f style\\3e \\22 \\7d \\2a \\7b "');
-    expect(markOnPaper(undefined)).toBe('');
+    expect(styleOf({ tab: 'Rascunho', draftEdges: ['Rascunho', 'Draft'] })).toContain(
+      '"Rascunho \\b7  Draft"',
+    );
+    expect(markOnPaper([])).toBe('');
   });
 
   it('has one main landmark, a link past the ways around the page, and a foot with what it is', () => {
