@@ -1,22 +1,33 @@
 import type { ChangedText } from '../model/review-record.ts';
 import type { ReviewScope } from '../model/review-scope.ts';
 import { alignColumns, countOf } from './align-columns.ts';
+import { englishName } from './language-names.ts';
 import type { LanguageState, ReviewedScope } from './review-state.ts';
 
-/** One line a language; with `each`, under it every text that changed since it was read. */
-export function showLanguages(states: readonly LanguageState[], each: boolean): string {
+export interface Showing {
+  /** Under each language every text that changed since it was read. */
+  readonly each: boolean;
+  /** Whether a clinic profile was read, in which the reviews are kept. */
+  readonly ledger: boolean;
+}
+
+/** One line a language; where no ledger was read, what to give to see the reviews. */
+export function showLanguages(states: readonly LanguageState[], { each, ledger }: Showing): string {
   const rows = states.map((state) => [
     state.tag,
-    state.name,
+    englishName(state.tag),
     countOf(state.texts, 'text'),
     state.untranslated === 0 ? 'all translated' : `${String(state.untranslated)} not translated`,
-    reviewsOf(state),
+    ...(ledger ? [reviewsOf(state)] : []),
   ]);
   const lines = alignColumns(rows);
-  return states
-    .flatMap((state, at) => [lines[at] ?? '', ...(each ? state.reviews.flatMap(changesOf) : [])])
-    .join('\n');
+  return [
+    ...states.flatMap((state, at) => [lines[at] ?? '', ...(each ? state.reviews.flatMap(changesOf) : [])]),
+    ...(ledger ? [] : ['', noLedger]),
+  ].join('\n');
 }
+
+const noLedger = 'Who has reviewed them stands in a clinic profile: give it with --clinic FILE.';
 
 function reviewsOf({ reviews }: LanguageState): string {
   if (reviews.length === 0) return 'not reviewed: packets stay drafts';

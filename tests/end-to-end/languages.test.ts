@@ -30,11 +30,19 @@ async function signed(...more: readonly string[]): Promise<ReturnType<typeof des
 const list = ['list', '--clinic', 'clinic/clinic.yaml', '--language', 'es'] as const;
 
 describe('languages list', () => {
-  it('names every language, and says that nobody has reviewed it', async () => {
+  it('names every language in English, and says that nobody has reviewed it', async () => {
+    const { code, out } = await desk().run('list', '--clinic', 'clinic/clinic.yaml');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^es +Spanish +\d+ texts +all translated +not reviewed: packets stay drafts$/m);
+    expect(out).toMatch(/^tl +Tagalog /m);
+  });
+
+  it('says nothing about reviews where it was given no profile to read them in', async () => {
     const { code, out } = await desk().run('list');
     expect(code).toBe(0);
-    expect(out).toMatch(/^es +Español +\d+ texts +all translated +not reviewed: packets stay drafts$/m);
-    expect(out).toMatch(/^en +English /m);
+    expect(out).toMatch(/^es +Spanish +\d+ texts +all translated$/m);
+    expect(out).not.toContain('not reviewed');
+    expect(out).toContain('Who has reviewed them stands in a clinic profile: give it with --clinic FILE.');
   });
 
   it('counts what is not translated, and gives all of it as JSON', async () => {

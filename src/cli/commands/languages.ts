@@ -73,7 +73,7 @@ async function list({ call, context, languages, ledger }: LanguagesCall): Promis
   context.terminal.out(
     call.options.has('json')
       ? JSON.stringify({ languages: states }, null, 2)
-      : showLanguages(states, only !== undefined),
+      : showLanguages(states, { each: only !== undefined, ledger: call.options.has('clinic') }),
   );
   return Promise.resolve(0);
 }
