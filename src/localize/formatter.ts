@@ -22,7 +22,8 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
   const inUnits = (wanted: WeightUnits, write: (perUnit: number) => string): string => {
     const metric = withUnit(units.kilogram, write(1));
     const customary = withUnit(units.pound, write(kilogramsPerPound));
-    return { metric, us: customary, both: `${customary} (${metric})` }[wanted];
+    const both = isChinese.test(units.kilogram) ? `${customary}（${metric}）` : `${customary} (${metric})`;
+    return { metric, us: customary, both }[wanted];
   };
   return {
     number,

@@ -120,9 +120,11 @@ describe('the formatter', () => {
     ]);
   });
 
-  it('writes a range of Chinese without spaces', () => {
-    const chinese = makeFormatter({ ...settings('zh-Hans'), range_word: '至' });
+  it('writes a range of Chinese without spaces, and a second unit in the brackets of the language', () => {
+    const units = { kilogram: '{{n}} 公斤', pound: '{{n}} 磅' };
+    const chinese = makeFormatter({ ...settings('zh-Hans'), range_word: '至', units });
     expect(chinese.range('36', '127')).toBe('36至127');
+    expect(chinese.weight(90, 'both')).toBe('198\u00A0磅（90\u00A0公斤）');
   });
 
   // Order of parts and short names: Unicode CLDR 44, en and es-419, as Node prints them.
