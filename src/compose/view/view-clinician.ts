@@ -60,7 +60,7 @@ export function viewClinician(scene: Scene): ClinicianView {
 function decisionLines(scene: Scene): readonly Markup[] {
   const { words } = scene;
   const { matters_most: said, leaning, advised_against: advised } = scene.case.decision;
-  const name = (code: string): string => scene.options.find((option) => option.code === code)?.name ?? code;
+  const name = (code: string): string => scene.options.find((option) => option.code === code)?.inText ?? code;
   return [
     ...(said.length === 0
       ? []

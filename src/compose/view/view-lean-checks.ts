@@ -50,7 +50,7 @@ function rowsOf(scene: Scene, reasons: readonly ReasonCheck[]): ReturnType<typeo
 }
 
 function headOf({ words }: Scene, { stance, option }: ReasonCheck): string {
-  return words.plain(`reason-checks.stance.${stance}`, { option: words.plain(`options.${option}.name`) });
+  return words.plain(`reason-checks.stance.${stance}`, { option: words.plain(`options.${option}.in_text`) });
 }
 
 function cellsOf(scene: Scene, check: ReasonCheck): readonly Markup[] {

@@ -428,7 +428,7 @@ describe('the clinician sheet', () => {
       'Stomach band, June 2009, in place, 108.0 kg before it, lowest 70.0 kg, trouble: slippage.',
     );
     expect(text).toContain('What matters most to this person: “I want to be able to change my mind later.”');
-    expect(text).toContain('Dr. A. Example leans to: Sleeve. It can be undone.');
+    expect(text).toContain('Dr. A. Example leans to: a sleeve. It can be undone.');
   });
 
   it('marks figures whose BMI was assumed, and explains the mark', () => {

@@ -99,7 +99,7 @@ describe('the decision of a case', () => {
     const view = viewClinician(await sceneFor('en', { case: makeCase({ decision }) }));
     expect(view.decision.map(({ markup }) => plain(markup))).toEqual([
       'Dr. A. Example leans to: band. It can be undone.',
-      'Advised against: Sleeve. No.',
+      'Advised against: a sleeve. No.',
     ]);
   });
 });

@@ -276,10 +276,10 @@ describe('the part of the clinician sheet about reasons', () => {
       { ...base, id: 'y', stance: 'against', option: 'sleeve', code: 'reflux-worse' },
     ]);
     expect(rowsOf(view)).toEqual([
-      ['Leans to: Gastric bypass'],
+      ['Leans to: a gastric bypass'],
       ['Your reflux may get better.', 'supported', 'The case says so.'],
       ['You may lose more weight.', 'supported', 'The case says so.'],
-      ['Advises against: Sleeve'],
+      ['Advises against: a sleeve'],
       ['Your reflux may get worse.', 'supported', 'The case says so.'],
     ]);
     expect(view.flagged).toEqual([]);
