@@ -2,7 +2,7 @@ import type { DocumentTree } from '../model/document.ts';
 import { furnitureTexts, pageNumberText } from '../model/tree-text.ts';
 import { comparisonFor } from './normalize-text.ts';
 
-export type FurniturePart = 'tab' | 'header' | 'footer' | 'page-number';
+export type FurniturePart = 'tab' | 'header' | 'footer' | 'page-number' | 'edge';
 
 interface Piece {
   readonly part: FurniturePart;
@@ -26,16 +26,17 @@ export interface PagePlace {
  * the renderer's own affair. A piece that is not at the end is taken from where it stands last.
  */
 export function takeFurniture(text: string, tree: DocumentTree, place: PagePlace): PageReading {
-  const edges = (tree.furniture.draftEdges ?? []).map(comparisonFor(tree));
+  const edges = (tree.furniture.draftEdges ?? []).map(comparisonFor(tree)).filter(isNotEmpty);
+  const seen = new Set<string>();
   const waiting = piecesOf(tree, place);
-  let left = withoutEndings(text, edges);
+  let left = withoutEndings(text, edges, seen);
   for (;;) {
     const index = waiting.findIndex((piece) => left.endsWith(piece.compact));
     const [piece] = index < 0 ? [] : waiting.splice(index, 1);
     if (piece === undefined) break;
-    left = withoutEndings(left.slice(0, left.length - piece.compact.length), edges);
+    left = withoutEndings(left.slice(0, left.length - piece.compact.length), edges, seen);
   }
-  const absent: FurniturePart[] = [];
+  const absent: FurniturePart[] = edges.every((edge) => seen.has(edge)) ? [] : ['edge'];
   for (const { part, compact } of waiting) {
     const start = left.lastIndexOf(compact);
     if (start < 0) absent.push(part);
@@ -44,10 +45,12 @@ export function takeFurniture(text: string, tree: DocumentTree, place: PagePlace
   return { body: left, absent };
 }
 
-/** The words on a draft's edges stand there as often as the page is high. */
-function withoutEndings(text: string, endings: readonly string[]): string {
-  const ending = endings.find((each) => each !== '' && text.endsWith(each));
-  return ending === undefined ? text : withoutEndings(text.slice(0, -ending.length), endings);
+/** The words on a draft's edges stand there as often as the page is high. Adds to `seen` those that it takes. */
+function withoutEndings(text: string, endings: readonly string[], seen: Set<string>): string {
+  const ending = endings.find((each) => text.endsWith(each));
+  if (ending === undefined) return text;
+  seen.add(ending);
+  return withoutEndings(text.slice(0, -ending.length), endings, seen);
 }
 
 /** Longest first, so that a piece that ends like a longer one is not taken for it. */
@@ -62,6 +65,10 @@ function piecesOf(tree: DocumentTree, { page, pages }: PagePlace): Piece[] {
   };
   return furnitureTexts(tree, page, pages)
     .map((text) => ({ part: partOf(text), compact: compactText(text) }))
-    .filter(({ compact }) => compact !== '')
+    .filter(({ compact }) => isNotEmpty(compact))
     .sort((a, b) => b.compact.length - a.compact.length);
+}
+
+function isNotEmpty(text: string): boolean {
+  return text !== '';
 }

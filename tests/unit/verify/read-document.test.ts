@@ -95,6 +95,26 @@ describe('reading a document back', () => {
       { text: { origin: 'a:22' }, page: 2, elsewhere: false, missingFigures: ['d2'] },
     ]);
   });
+
+  it('misses the word for the clinic on the edges of a draft, and that for the reader', () => {
+    const draft = {
+      ...tree,
+      furniture: { ...tree.furniture, draftEdges: ['Borrador', 'Draft'] as [string, string] },
+    };
+    const readDraft = (edges: readonly string[]): DocumentReading =>
+      readDocument(
+        draft,
+        pageTexts.map((text, index) => ({
+          text: [text, ...(index === 1 ? edges : ['Borrador', 'Draft'])].join('\n'),
+          number: index + 1,
+          page: index + 1,
+          pages: 2,
+        })),
+      );
+    expect(isClean(readDraft(['Borrador', 'Borrador', 'Draft', 'Draft']))).toBe(true);
+    for (const edges of [['Borrador'], ['Draft', 'Draft'], []])
+      expect(readDraft(edges).absentFurniture).toEqual([{ page: 2, part: 'edge' }]);
+  });
 });
 
 function insert(text: string, at: number, more: string): string {
