@@ -59,7 +59,7 @@ export const narrowStyle = `
   .calendar thead { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   .calendar tbody { padding-block: .5rem .75rem; border-block-start: .0625rem solid ${palette.line}; }
   .calendar tbody tr:first-child > * { border-block-start: 0; }
-  .calendar .week > td { block-size: auto; border: 0; padding: .25rem 0; display: grid; grid-template-columns: 3.5rem minmax(0, 1fr); column-gap: .75rem; font-size: 1.125rem; }
+  .calendar .week > td { block-size: auto; border: 0; padding: .25rem 0; display: grid; grid-template-columns: minmax(4.25rem, max-content) minmax(0, 1fr); column-gap: .75rem; font-size: 1.125rem; }
   .calendar .week > td.quiet { display: none; }
   .calendar .week > td::before { content: attr(data-label); grid-row: 1; }
   .calendar .week > td > .date { justify-self: start; }
