@@ -6,8 +6,8 @@ import type { Run } from '../run.ts';
 import type { Direction, Weight } from '../theme.ts';
 import { shapeText } from './harfbuzz.ts';
 import type { ShapedGlyph } from './harfbuzz.ts';
-import { withoutInvisible } from './invisible.ts';
 import { levelsOfLines, visualOrder } from './order-line.ts';
+import { readings } from './read-glyphs.ts';
 import { splitByTypeface } from './split-text.ts';
 import type { TypefacePart } from './split-text.ts';
 import { baseTypeface } from './typefaces.ts';
@@ -189,31 +189,6 @@ function placedGlyph(face: Face, id: number, text: string): PlacedGlyph {
     advanceWidth,
     codePoints: Array.from(text, (character) => character.codePointAt(0) ?? 0),
   };
-}
-
-/** Prints nothing and parts nothing: a reader of the file takes a glyph without any letter for one it does not know. */
-const silent = '\u200b';
-
-/**
- * What each glyph is read as: the characters of its cluster for the first that takes room, nothing for the others.
- * Readers of files turn the glyphs of a text from right to left round as they stand, so letters joined in one glyph
- * are given to them in that order. There a vowel sign is read from its own glyph: one that is read together with letters
- * makes a reader take them for a sign without width, and tear the word apart.
- */
-function readings(text: string, glyphs: readonly ShapedGlyph[], rightToLeft: boolean): readonly string[] {
-  const starts = [...new Set(glyphs.map(({ cluster }) => cluster))].sort((a, b) => a - b);
-  const said = new Map<ShapedGlyph, string>();
-  starts.forEach((start, index) => {
-    const own = glyphs.filter(({ cluster }) => cluster === start);
-    const speaker = own.find(({ advance }) => advance > 0) ?? own[0];
-    const letters = withoutInvisible(text.slice(start, starts[index + 1] ?? text.length));
-    const sign = rightToLeft ? own.find((glyph) => glyph !== speaker && glyph.advance === 0) : undefined;
-    const signs = sign === undefined ? '' : letters.replace(/\P{Mn}/gu, '');
-    if (sign !== undefined) said.set(sign, signs);
-    const rest = signs === '' ? letters : letters.replace(/\p{Mn}/gu, '');
-    if (speaker !== undefined) said.set(speaker, rightToLeft ? Array.from(rest).reverse().join('') : rest);
-  });
-  return glyphs.map((glyph) => said.get(glyph) || silent);
 }
 
 /**

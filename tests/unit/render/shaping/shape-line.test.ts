@@ -86,4 +86,13 @@ describe('a shaped line', () => {
     expect(soft?.id.id).toBe(hyphen?.id.id);
     expect(soft?.codePoints).toEqual([0xad]);
   });
+
+  it.each(['कि', 'सर्जन', 'हिस्सा', 'स्थिति', 'कर्मी', 'में'])(
+    'has no glyph that is read as nothing in the Hindi word %s, and is read letter by letter',
+    (word) => {
+      const glyphs = shapeLine([{ text: word, weight: 400 }], size, 'ltr').flatMap((part) => part.glyphs);
+      const read = glyphs.map(({ id }) => id.text).join('');
+      expect(read).toBe(word);
+    },
+  );
 });
