@@ -17,6 +17,8 @@ import { WritingLines } from './writing-lines.tsx';
 
 const STEP_INDENT = 27;
 const MOST_STEPS = 8;
+/** How much of the white between two notes may be closed up to save a page. */
+const NOTE_SHRINK = 2;
 
 /**
  * How wide the lines of an item may be. Words in small type run to the edge where that spares them a second line: a list
@@ -102,6 +104,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
       </View>
     ),
     gapBefore: index === 0 ? 0 : gap,
+    ...(small && index > 0 ? { gapShrink: NOTE_SHRINK } : {}),
     keepWithNext: !long && last > 0 && (index === 0 || index === last - 1),
     ...repeated,
     // A short list is read in one go.

@@ -103,7 +103,7 @@ export function AxisLines({ axis, theme }: { readonly axis: Axis; readonly theme
   );
 }
 
-/** The row's piece of the pale column. It reaches over the gap into the row above, so that no seam shows. */
+/** The row's piece of the pale column. It reaches over the gap into the row below, so that no seam shows. */
 function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
   const { theme, strip, first, last } = place;
   const rtl = theme.direction === 'rtl';
@@ -114,8 +114,8 @@ function ColumnPiece({ place }: { readonly place: RowPlace }): ReactElement {
     : { borderTopLeftRadius: startTop, borderBottomRightRadius: endBottom };
   const box = {
     position: 'absolute',
-    top: first ? 0 : -(rowSizes.pictureGap + 0.5),
-    bottom: 0,
+    top: 0,
+    bottom: last ? 0 : -(rowSizes.pictureGap + 0.5),
     left: 0,
     width: columns.picture,
   } as const;

@@ -108,12 +108,12 @@ describe('units of a topic with a strip', () => {
       keepWithNext: false,
     });
     const set = await setUnits(rowUnits.map(bare));
-    const tops = set.map(({ node }) =>
+    const reach = set.map(({ node, height }) =>
       nodesOf([node], 'VIEW').flatMap(({ style, box }) =>
-        style['backgroundColor'] === palette.pale ? [box.top] : [],
+        style['backgroundColor'] === palette.pale ? [[box.top, (box.height ?? 0) - height]] : [],
       ),
     );
-    expect(tops).toEqual([[0], [-3.5], [-3.5], [-3.5], [-3.5]]);
+    expect(reach).toEqual([[[0, 3.5]], [[0, 3.5]], [[0, 3.5]], [[0, 3.5]], [[0, 0]]]);
   });
 
   it('repeat heading and axis above every row, and the heading above all else but the head and the axis', async () => {
