@@ -8,7 +8,15 @@ import { thinTicks } from './thin-ticks.ts';
 
 /** Blocks for large print: what needs columns is set one under another, everything else stays. */
 export function reflowBlocks(blocks: readonly Block[]): readonly Block[] {
-  return blocks.flatMap(reflowBlock);
+  return sayLast(blocks).flatMap(reflowBlock);
+}
+
+/** Frames of signs take most of a page each: what to say follows them all, so that none is parted for it. */
+function sayLast(blocks: readonly Block[]): readonly Block[] {
+  const last = blocks.findLastIndex(({ type }) => type === 'warning-frames');
+  const isMoved = ({ type }: Block, index: number): boolean => type === 'say' && index < last;
+  const stays = (block: Block, index: number): boolean => !isMoved(block, index);
+  return [...blocks.slice(0, last + 1).filter(stays), ...blocks.filter(isMoved), ...blocks.slice(last + 1)];
 }
 
 function reflowBlock(block: Block): readonly Block[] {

@@ -12,7 +12,7 @@ export const RULE = 0.4;
 export const BETWEEN = 12;
 /** White in the black tab at the top edge, and below it. */
 export const tabRoom = { above: 3.5, side: 12, below: 4 } as const;
-/** Of the width, at most so much goes to the text at the end of a line. */
+/** Of the width, at most so much goes to the text at the end of a line where the two have not room on one. */
 const MOST_AT_END = 0.6;
 
 function measure(text: string, role: TypeRole, width: number): { lines: number; width: number } {
@@ -31,8 +31,9 @@ export interface Sharing {
 }
 
 /** Widths of two texts that share a line. The end one is short; the start one takes more lines if it must. */
-export function shareLine({ end }: Sharing, width: number): { readonly start: number; readonly end: number } {
-  const endWidth = Math.min(naturalWidth(end.text, end.role), width * MOST_AT_END);
+export function shareLine(pair: Sharing, width: number): { readonly start: number; readonly end: number } {
+  const natural = naturalWidth(pair.end.text, pair.end.role);
+  const endWidth = fitsLine(pair, width) ? natural : Math.min(natural, width * MOST_AT_END);
   return { start: width - endWidth - BETWEEN, end: endWidth };
 }
 

@@ -35,7 +35,7 @@ const largePrint: PictureSizes = {
   wayBack: 1.2,
   line: wideLine,
   lines: { sizes: wideLine, across: 1 },
-  body: { scale: 1.2, column: 160 },
+  body: { scale: 1.05, column: 160 },
 };
 
 /** Sizes of the pictures by edition. The sheet for clinicians has none. */

@@ -6,7 +6,7 @@ import type { DocumentTree } from '../../src/model/document.ts';
 import { reflowPacket } from '../../src/reflow/index.ts';
 import { loadFonts } from '../../src/render/fonts.ts';
 import { demand, exampleLanguages, openExample } from '../helpers/example-packets.ts';
-import { pageFaults, planPagesOf } from '../helpers/page-faults.ts';
+import { needlessWhite, pageFaults, partedFrames, planPagesOf } from '../helpers/page-faults.ts';
 import { textFaults } from '../helpers/text-faults.ts';
 import { textsUnder } from '../helpers/text-sizes.ts';
 
@@ -44,7 +44,12 @@ describe('the pages in large print', () => {
       const plans = await planPagesOf(trees.map((tree) => ({ ...tree, paper })));
       const faults: string[] = [];
       for (const plan of plans) {
-        const found = [...pageFaults(plan), ...(await textFaults(plan))];
+        const found = [
+          ...pageFaults(plan),
+          ...(await textFaults(plan)),
+          ...(plan.draft.tree.audience === 'patient' ? needlessWhite(plan) : []),
+          ...partedFrames(plan),
+        ];
         faults.push(...found.map((fault) => `${plan.draft.tree.kind}: ${fault}`));
       }
       expect(faults).toEqual([]);
@@ -63,5 +68,21 @@ describe('a text that is too small for large print', () => {
     expect(small.length).toBeGreaterThan(100);
     expect(small).toContainEqual(expect.stringMatching(/^Page 1 of/));
     expect(plans.flatMap((plan) => textsUnder(plan, 12))).toEqual([]);
+  });
+});
+
+describe('a page that breaks too soon, and a frame that is parted', () => {
+  it('are found: each sign on a page of its own', async () => {
+    const trees = await treesOf('QB-1141', 'en', asksForLargePrint);
+    const [plan] = await planPagesOf(trees.filter(({ kind }) => kind === 'warning-signs'));
+    if (plan === undefined) throw new Error('no warning signs');
+    expect(needlessWhite(plan)).toEqual([]);
+    expect(partedFrames(plan)).toEqual([]);
+    const alone = {
+      ...plan,
+      pages: plan.draft.units.map((_, unit) => ({ placements: [{ unit, top: 0 }] })),
+    };
+    expect(needlessWhite(alone).length).toBeGreaterThan(5);
+    expect(partedFrames(alone).length).toBeGreaterThan(1);
   });
 });

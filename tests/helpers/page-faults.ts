@@ -156,3 +156,36 @@ function overlaps(planned: PlannedDocument, index: number): readonly string[] {
     return top < bottom - tolerance ? [`page ${index + 1}: block ${unit} stands over the one before`] : [];
   });
 }
+
+/** Less than half of a page is used though what comes next, with what it is kept with, would have had room on it. */
+export function needlessWhite({ pages, blocks, draft }: PlannedDocument): readonly string[] {
+  const { units, geometry } = draft;
+  const heightOf = (unit: number): number => blocks[unit]?.height ?? 0;
+  return pages.slice(0, -1).flatMap(({ placements }, index) => {
+    const last = placements.at(-1);
+    if (last === undefined) return [];
+    const used = last.top + heightOf(last.unit);
+    const end = units.findIndex(({ keepWithNext }, at) => at > last.unit && !keepWithNext);
+    const next = units.slice(last.unit + 1, end + 1);
+    const needed = next.reduce((sum, { gapBefore }, at) => sum + gapBefore + heightOf(last.unit + 1 + at), 0);
+    const wasted = used < geometry.bodyHeight / 2 && used + needed <= geometry.bodyHeight;
+    return wasted ? [`page ${index + 1}: less than half is used, and what follows had room`] : [];
+  });
+}
+
+/** Frames of warning signs, by the key of their head, that are parted though a page holds them whole under their title. */
+export function partedFrames({ pages, blocks, draft }: PlannedDocument): readonly string[] {
+  const frames = new Set(draft.units.flatMap(({ key }) => /^.*\.frame\.\d+(?=\.)/.exec(key)?.[0] ?? []));
+  return [...frames].flatMap((frame) => {
+    const own = draft.units.flatMap(({ key }, unit) => (key.startsWith(`${frame}.`) ? [unit] : []));
+    const onPages = pages.filter(({ placements }) => placements.some(({ unit }) => own.includes(unit)));
+    const first = own[0] ?? 0;
+    const under = draft.units[first - 1]?.keepWithNext === true ? first - 1 : first;
+    const all = draft.units.slice(under, first + own.length);
+    const height = all.reduce(
+      (sum, { gapBefore }, at) => sum + gapBefore + (blocks[under + at]?.height ?? 0),
+      0,
+    );
+    return onPages.length > 1 && height <= draft.geometry.bodyHeight ? [`${frame} is parted`] : [];
+  });
+}

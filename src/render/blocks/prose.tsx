@@ -4,6 +4,7 @@ import { turnedDirection } from '../../model/left-to-right.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { palette } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { widthOnLine } from './fit-words.ts';
 import { Prose, Words, turnTheme } from './primitives.tsx';
 import { Question } from './topic.tsx';
 import { singleUnit } from './unit-parts.ts';
@@ -57,6 +58,13 @@ const COVER_HANG = 20;
 const COVER_RISE = 24;
 const COVER_CORNER = 48;
 
+/** Room for the date at the end of the first line: in large print as much as it needs there, up to half. */
+function dateWidth(date: string, { width, type, flow }: Theme): number {
+  const usual = width * 0.375;
+  if (flow === 'beside') return usual;
+  return Math.max(usual, Math.min(Math.ceil(widthOnLine(date, type.small)) + 1, width / 2));
+}
+
 function CoverPanel({
   block,
   theme,
@@ -72,7 +80,7 @@ function CoverPanel({
       ? { borderTopRightRadius: COVER_CORNER, borderBottomLeftRadius: COVER_CORNER }
       : { borderTopLeftRadius: COVER_CORNER, borderBottomRightRadius: COVER_CORNER };
   const text = { theme, width } as const;
-  const half = width / 2;
+  const dated = dateWidth(block.date, theme);
   return (
     <View
       style={{
@@ -91,15 +99,15 @@ function CoverPanel({
           theme={theme}
           text={block.clinic}
           role={type.label}
-          width={width - half * 0.75}
-          measure={width - half * 0.75 - 12}
+          width={width - dated}
+          measure={width - dated - 12}
           sem={{ tag: 'P' }}
         />
         <Words
           theme={theme}
           text={block.date}
           role={type.small}
-          width={half * 0.75}
+          width={dated}
           align="end"
           sem={{ tag: 'P' }}
         />

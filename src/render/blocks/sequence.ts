@@ -189,19 +189,13 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (part !== 'note') return { units: [...units, ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
-  return {
-    units: [
-      ...keepLast(units),
-      ...(isNoteList(block) && theme.flow === 'beside' ? keepTogether(joined) : joined),
-    ],
-    before: block,
-  };
+  if (!isNoteList(block)) return { units: [...keepLast(units), ...joined], before: block };
+  // In large print they may stand on the next page, all of them.
+  const rows = theme.flow === 'stacked' ? units : keepLast(units);
+  return { units: [...rows, ...keepTogether(joined)], before: block };
 }
 
-/**
- * Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. In large print
- * they may take most of a page.
- */
+/** Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. */
 function isNoteList(block: Block): boolean {
   return block.type === 'list' && isNotes(block);
 }

@@ -256,6 +256,19 @@ describe('a packet in large print', () => {
     expect(after === undefined ? [] : recordsOf(after)).toEqual(recordsOf(smallTree([block])));
   });
 
+  it('has what to say after all frames of signs, and leaves it where there are none', () => {
+    const say: Block = { type: 'say', heading: 'What to say', sentences: [], origin };
+    const frames: Block = { type: 'warning-frames', frames: [], origin };
+    const types = (blocks: readonly Block[]): readonly string[] => blocks.map(({ type }) => type);
+    expect(types(largeOf(frames, say, frames, para('The end.')))).toEqual([
+      'warning-frames',
+      'warning-frames',
+      'say',
+      'paragraph',
+    ]);
+    expect(types(largeOf(para('a'), say, para('b')))).toEqual(['paragraph', 'say', 'paragraph']);
+  });
+
   it('leaves a way back and rows of words as they are', () => {
     const picture = { type: 'way-back', possible: 'not-known', alt: 'not known' } as const;
     const words = [para('Not known', 'number'), para('for people like you.')];

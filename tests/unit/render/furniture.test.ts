@@ -78,6 +78,15 @@ describe('what stands around the body of a page', () => {
     expect(spotOf(spots, 'Draft. Not').left).toBeCloseTo(72);
   });
 
+  it('in large print keeps a long title on the line of the name where both have room', async () => {
+    const header = { start: 'Tobiah Wrenfield', end: 'Mis opciones · 29 de noviembre de 2026' };
+    const spots = await spotsOf(
+      { ...questionsTree, edition: 'large-print', furniture: { ...questionsTree.furniture, header } },
+      2,
+    );
+    expect(spotOf(spots, header.end).top).toBeCloseTo(spotOf(spots, header.start).top);
+  });
+
   it('in large print has the number of the page on the line where the footer is lower for it', async () => {
     const inLarge = (call: string): DocumentTree => ({
       ...questionsTree,

@@ -20,6 +20,7 @@ const BOTTOM = 10;
 const SHRINK = 5;
 const AFTER_NAME = 6;
 const AFTER_PICTURE = 7;
+const AFTER_TAG = 4;
 /** Between a name and its way back. */
 const BESIDE = 16;
 const CORNER = 16;
@@ -70,7 +71,11 @@ function Name({ theme, row, width }: Omit<RowProps, 'strip'> & { readonly width:
   return (
     <View sem={{ tag: 'TH', scope: 'Row' }} style={{ width }}>
       <Words {...text} sem={{ tag: 'P' }} />
-      {row.tag === undefined ? null : <Tag theme={theme} text={row.tag} />}
+      {row.tag === undefined ? null : (
+        <View style={{ marginBottom: AFTER_TAG }}>
+          <Tag theme={theme} text={row.tag} />
+        </View>
+      )}
     </View>
   );
 }

@@ -14,7 +14,7 @@ import { CORNER, FrameHead, headGround, lines } from '../warning-frames.tsx';
 import type { HeadingTag, OfType, Place } from '../unit-parts.ts';
 
 const BODY_TOP = 12;
-const BETWEEN = 10;
+const BETWEEN = 8;
 const BODY_BOTTOM = 16;
 /** Over and under a heading that stands again, and between it and the number. */
 const CONTINUED = 9;
@@ -89,7 +89,9 @@ interface FrameProps {
   readonly tag: HeadingTag;
 }
 
-/** The head, then each sign: a frame higher than a page is divided between signs, and its line stays open there. */
+/**
+ * The head, then each sign: a frame that has no room on a page is divided between signs, and its line stays open there.
+ */
 function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
   const { theme } = place;
   const { items, origin } = frame;
@@ -104,7 +106,6 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
     ),
     gapBefore: 0,
     keepWithNext: items.length > 0,
-    divisible: true,
     group: key,
   };
   const continuation = <Continued place={place} frame={frame} />;
@@ -118,14 +119,13 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
         <Piece theme={theme} frame={frame} first={false} last={last}>
           <View style={{ width: theme.width, paddingHorizontal: SIDE, ...white }}>
             <View sem={{ tag: 'L', id: `${key}.list`, numbering: 'Disc' }} style={{ width: inner }}>
-              <SingleItem theme={theme} items={[item]} index={0} width={inner} />
+              <SingleItem theme={theme} items={items} index={index} width={inner} />
             </View>
           </View>
         </Piece>
       ),
       gapBefore: 0,
       keepWithNext: false,
-      divisible: true,
       continuation,
     };
   });
