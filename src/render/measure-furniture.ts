@@ -79,13 +79,15 @@ export function measureFurniture(tree: Tree): FurnitureFrame {
   const head = frameHead(tree);
   const foot = footerLines(tree, width);
   const footerBottom = foot.lines > page.footerLines ? page.tallFooter : page.footer;
+  // What the usual lines of a footer take more than those of the edition is the body's, so that the white above stays.
+  const led = page.footerLines * (type.footer.lineHeight - editionOf(tree).type.footer.lineHeight);
   const footerHeight = RULE_GAP + RULE + foot.lines * type.footer.lineHeight;
   return {
     ...head,
     footerBottom,
     footerShares: foot.shares,
     numberBeside: foot.numberBeside,
-    belowBody: Math.max(page.belowBody, footerBottom + footerHeight + page.overFooter),
+    belowBody: Math.max(page.belowBody + led, footerBottom + footerHeight + page.overFooter),
   };
 }
 

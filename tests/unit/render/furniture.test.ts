@@ -125,6 +125,17 @@ describe('what stands around the body of a page', () => {
     },
   );
 
+  it.each(['ar', 'hi', 'ko', 'zh-Hans'])(
+    'leaves as much white over a usual footer as in English, so that no line to write on runs into its rule: %s',
+    async (language) => {
+      const whiteOf = async (tree: DocumentTree): Promise<number> => {
+        const { bodyTop, bodyHeight } = pageGeometry(tree);
+        return spotOf(await spotsOf(tree, 2), 'Questions?').top - bodyTop - bodyHeight;
+      };
+      expect(await whiteOf({ ...questionsTree, language })).toBeCloseTo(await whiteOf(questionsTree), 3);
+    },
+  );
+
   it('keeps the edges of a draft clear of the text, on both papers and for both readers', () => {
     for (const tree of [questionsTree, { ...questionsTree, paper: 'a4' as const }, clinicianTree]) {
       expect(20 + 14).toBeLessThanOrEqual(pageGeometry(tree).margin);
