@@ -12,6 +12,9 @@ import type { OfType, Place } from '../place.ts';
 /** The size of two in a row suits a phone and a desk alike. */
 const sizes = smallLine;
 
+/** White of a line of type: digits do not need it, so that values of an axis stand level with their lines of the grid. */
+const LEADING = labelType.lineHeight - labelType.size;
+
 interface LineProps {
   readonly line: WeightLine;
   readonly place: Place;
@@ -26,7 +29,7 @@ function ValueLabels(props: LineProps): ReactElement {
   const { line, place } = props;
   const wanted = line.valueTicks.map((tick) => ({
     centre: placeWeight(line, sizes, tick.at),
-    length: labelType.lineHeight,
+    length: labelType.size,
   }));
   const tops = spreadLabels(wanted, { low: -4, high: sizes.plotHeight + 4, gap: 0 });
   const anchor = place.tree.direction === 'rtl' ? 'left' : 'right';
@@ -34,7 +37,7 @@ function ValueLabels(props: LineProps): ReactElement {
   return (
     <>
       {line.valueTicks.map(({ label }, index) => (
-        <Label key={index} text={label} x={x} top={tops[index] ?? 0} anchor={anchor} />
+        <Label key={index} text={label} x={x} top={(tops[index] ?? 0) - LEADING / 2} anchor={anchor} />
       ))}
     </>
   );

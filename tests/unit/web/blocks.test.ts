@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { drawStripPicture } from '../../../src/pictures/strip-picture.ts';
-import { smallLine, strokesOfLine } from '../../../src/pictures/weight-line.ts';
+import { placeWeight, smallLine, strokesOfLine } from '../../../src/pictures/weight-line.ts';
 import { shippedLocale } from '../../helpers/locale-words.ts';
 import {
   asides,
@@ -145,6 +145,20 @@ describe('blocks as HTML', () => {
     const drawn = paths(body);
     const strokes = strokesOfLine(line, smallLine, 'ltr');
     expect(strokes.filter(({ path }) => path !== '' && !drawn.includes(path))).toEqual([]);
+  });
+
+  it('set the values of a weight line level with its lines of the grid, also where these are close', () => {
+    const values = [160, 182, 204, 226, 248, 270];
+    const valueTicks = values.map((value) => ({ at: value / 2.20462, label: String(value) }));
+    const line = weightLine('Sleeve', { valueTicks });
+    const body = made({ type: 'line-board', lines: [line], origin });
+    const lines = all(body, 'tspan').filter((one) => values.includes(Number(textOf(one))));
+    const middleOfDigits = 4.4;
+    const level = lines.map((one, index) => {
+      const wanted = placeWeight(line, smallLine, valueTicks[index]?.at ?? 0);
+      return Math.abs(Number(attributeOf(one, 'y')) - middleOfDigits - wanted) < 1;
+    });
+    expect(level).toEqual(values.map(() => true));
   });
 
   it('set a drawing of the body with its labels as one figure for each view', () => {
