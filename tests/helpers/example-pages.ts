@@ -4,6 +4,7 @@ import type { PacketIdentity } from '../../src/identify-packet.ts';
 import { makeHtml } from '../../src/make-html.ts';
 import type { HtmlEdition, PacketTree } from '../../src/model/packet.ts';
 import { demand, openExample } from './example-packets.ts';
+import { inEveryLanguage } from './language-packets.ts';
 
 export interface ExamplePage {
   readonly packet: PacketTree;
@@ -23,7 +24,9 @@ export function examplePage(reference: string, language: string): Promise<Exampl
 }
 
 async function makePage(reference: string, language: string): Promise<ExamplePage> {
-  const { prepared, open } = await openExample(reference);
+  const { prepared, open } = await openExample(reference, (text) =>
+    /^languages: .*/m.exec(text)?.[0].includes(language) === true ? text : inEveryLanguage(text),
+  );
   const identity = identifyPacket(prepared, open, language);
   const packet = demand(composePacket(prepared, open, identity));
   const edition = demand(makeHtml(packet, identity));

@@ -35,6 +35,12 @@ export function structureByPoppler(pdf: Uint8Array): string {
   return runOn(pdf, 'pdfinfo', (file) => ['-struct-text', file]).stdout;
 }
 
+/** Text of each document of a packet, as its part of the structure tree has it, by poppler. */
+export function partsByPoppler(pdf: Uint8Array): readonly string[] {
+  const [, ...parts] = structureByPoppler(pdf).split(/^ {2}Part.*$/m);
+  return parts.map((part) => [...part.matchAll(/^ *"(.*)"$/gm)].map(([, text]) => text).join(''));
+}
+
 function runOn(pdf: Uint8Array, program: string, args: (file: string) => readonly string[]) {
   const folder = mkdtempSync(join(tmpdir(), 'plainleaf-read-'));
   const file = join(folder, 'packet.pdf');
