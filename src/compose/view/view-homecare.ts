@@ -16,7 +16,7 @@ import { contactsOf } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
-import { asMarkup, joined, sentence } from './words.ts';
+import { asMarkup, freeText, joined, sentence } from './words.ts';
 
 const rows = list(rowShape);
 
@@ -79,7 +79,9 @@ function factsOf(scene: Scene): HomecareView['facts'] {
   const { stay } = planOf(scene);
   const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
   const said =
-    length?.[scene.locale.tag] ?? words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name });
+    length === undefined
+      ? words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name })
+      : freeText(length, scene.locale.tag)[1];
   return [
     { label: words.plain('homecare.facts.option'), value: chosenOption(scene).name },
     { label: words.plain('homecare.facts.date'), value: scene.format.date(planOf(scene).date) },
