@@ -3,7 +3,7 @@ import type { LocaleSettings } from '../model/locale-settings.ts';
 
 const unitsOfTexts = ['kg', 'lb', 'cm', 'mg', 'm', 'kg/m²', '°F', '°C'];
 /** Groups of digits, marks that French sets apart from the word before them, and its quotation marks. */
-const setApart = /(?<=\d) (?=\d{3}(?!\d))|(?<=\S) (?=[:;?!»%](?!\S))|(?<=«) /gu;
+const setApart = /(?<=\d) (?=\d{3}(?!\d))|(?<=\S) (?=[:;?!»%](?![\p{L}\p{Nd}]))|(?<=«) /gu;
 
 /**
  * Puts no-break spaces between a number and its unit, between a range word and the number after it, and wherever a
