@@ -37,7 +37,7 @@ export function writeOwnDates(own: OwnNames): DateWriter {
   const write = (iso: string, pattern: string, months: readonly string[]): string => {
     const at = dayAt(wholeDay(iso));
     const date = fill(pattern, {
-      day: String(at.getUTCDate()),
+      day: at.getUTCDate() === 1 ? (own.first_day ?? '1') : String(at.getUTCDate()),
       month: months[at.getUTCMonth()] ?? '',
       year: String(at.getUTCFullYear()),
     });

@@ -16,6 +16,7 @@ export const OwnNamesSchema = z.strictObject({
   weekdays: z.array(name).length(7).describe('From Monday'),
   short_weekdays: z.array(name).length(7),
   date: pattern('day', 'month', 'year').describe('A day: {{day}} {{month}} {{year}}'),
+  first_day: name.optional().describe('The first of a month, where it is no plain 1: 1ye'),
   month_day: pattern('day', 'month').describe('A day of this year: {{day}} {{month}}'),
   month_year: pattern('month', 'year').describe('A month: {{month}} {{year}}'),
   weekday_date: pattern('weekday', 'date').describe('A day of the week with its date: {{weekday}} {{date}}'),
