@@ -15,7 +15,7 @@ export function writeDates(format: string): DateWriter {
     printable(new Intl.DateTimeFormat(format, { ...westernCalendar, ...parts }).format(dayAt(iso)));
   const first = firstDays.get(new Intl.Locale(format).language) ?? '1';
   const day = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
-    tieDay(write(wholeDay(iso), { day: 'numeric', ...parts })).replace(/(?<!\d)1(?=\u00a0\p{L})/u, first);
+    withFirst(tieDay(write(wholeDay(iso), { day: 'numeric', ...parts })), first);
   const month = ({ year, month }: DateParts): string =>
     month === undefined ? year : tieDay(write(`${year}-${month}-01`, { year: 'numeric', month: 'long' }));
   return {
@@ -37,11 +37,11 @@ export function writeOwnDates(own: OwnNames): DateWriter {
   const write = (iso: string, pattern: string, months: readonly string[]): string => {
     const at = dayAt(wholeDay(iso));
     const date = fill(pattern, {
-      day: at.getUTCDate() === 1 ? (own.first_day ?? '1') : String(at.getUTCDate()),
+      day: String(at.getUTCDate()),
       month: months[at.getUTCMonth()] ?? '',
       year: String(at.getUTCFullYear()),
     });
-    return tieDay(date);
+    return withFirst(tieDay(date), own.first_day ?? '1');
   };
   const weekdayOf = (iso: string): string => own.weekdays[(dayAt(iso).getUTCDay() + 6) % 7] ?? '';
   const month = ({ year, month }: DateParts): string =>
@@ -103,6 +103,11 @@ function dayAt(iso: string): Date {
   if (Number.isNaN(when.getTime()) || !when.toISOString().startsWith(iso))
     throw new InternalError('a date to be printed does not exist');
   return when;
+}
+
+/** A tied date with the first of a month as the language writes it. */
+function withFirst(date: string, first: string): string {
+  return date.replace(/(?<!\d)1(?=\u00a0\p{L})/u, first);
 }
 
 /** The day stays with what stands next to it, but in Korean, where a date may be parted at any of its spaces. */

@@ -77,6 +77,14 @@ describe('the formatter', () => {
       '1\u00A0s2',
       'le\u00A01\u00A0s2 2027',
     ]);
+    const first = makeFormatter({
+      ...settings('fr-HT', 'a'),
+      own_names: { ...invented, first_day: '1ye' },
+    });
+    expect([first.monthDay('2027-02-01'), first.monthDay('2027-02-11')]).toEqual([
+      '1ye\u00A0m2',
+      '11\u00A0m2',
+    ]);
     expect(weekdays.map(own.weekday)).toEqual(['k1', 'k2', 'k3', 'k4', 'k5', 'k6', 'k7']);
     expect(own.list(['a', 'b', 'c'], 'and')).toBe('a, b ak c');
     expect([own.list(['a', 'b'], 'or'), own.list(['a'], 'or'), own.list([], 'or')]).toEqual([
