@@ -36,7 +36,7 @@ export const careStyle = `
 .writing .line { border-block-end: .0625rem solid ${palette.ink}; block-size: 2rem; }
 .on-paper { display: none; }
 .unasked .line { block-size: 1.5rem; }
-.sentence .blank { display: inline-block; inline-size: 8rem; max-inline-size: 100%; border-block-end: .0625rem solid ${palette.ink}; block-size: 1.1em; margin-inline: .125rem; }
+.sentence .blank { display: inline-block; inline-size: 8rem; max-inline-size: 100%; border-block-end: .0625rem solid ${palette.ink}; block-size: 1.1em; margin-inline: .375rem; }
 .sentence { line-height: 1.9; }
 .boxed .sentence { line-height: 1.5; }
 .checklist ul { list-style: none; }
@@ -46,6 +46,7 @@ export const careStyle = `
 .teach-back { list-style: none; }
 .teach-back > li + li { margin-block-start: 1.5rem; }
 .teach-back .boxed { margin-block-start: .5rem; }
+.interpreter .boxed { margin-block-end: .75rem; }
 .fields { list-style: none; display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 1.3fr) minmax(0, 1fr); gap: 1rem; }
 .callout .fields { margin-block-start: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9rem), 1fr)); }
 .signatures > * + * { margin-block-start: 1.25rem; }
