@@ -71,6 +71,20 @@ describe('a text that is too small for large print', () => {
   });
 });
 
+describe('signs to call about at once, in large print', () => {
+  it.each(['letter', 'a4'] as const)('stand on one page of %s after a sleeve', async (paper) => {
+    const trees = await treesOf('QB-1128', 'en', asksForLargePrint);
+    const signs = trees.filter(({ kind }) => kind === 'warning-signs').map((tree) => ({ ...tree, paper }));
+    const [plan] = await planPagesOf(signs);
+    const keys = plan?.draft.units.map(({ key }) => key) ?? [];
+    const frame = keys.map((key) => /^.*\.frame\.0\./.exec(key)?.[0]).find((found) => found !== undefined);
+    const first = keys.flatMap((key, unit) => (key.startsWith(frame ?? '?') ? [unit] : []));
+    expect(first.length).toBeGreaterThan(8);
+    const pages = plan?.pages.filter(({ placements }) => placements.some(({ unit }) => first.includes(unit)));
+    expect(pages).toHaveLength(1);
+  });
+});
+
 describe('a page that breaks too soon, and a frame that is parted', () => {
   it('are found: each sign on a page of its own', async () => {
     const trees = await treesOf('QB-1141', 'en', asksForLargePrint);

@@ -13,9 +13,10 @@ import { Words } from '../primitives.tsx';
 import { CORNER, FrameHead, headGround, lines } from '../warning-frames.tsx';
 import type { HeadingTag, OfType, Place } from '../unit-parts.ts';
 
-const BODY_TOP = 12;
-const BETWEEN = 8;
-const BODY_BOTTOM = 16;
+/** Close, so that a page holds all signs of a frame wherever it can. */
+const BODY_TOP = 9;
+const BETWEEN = 3;
+const BODY_BOTTOM = 11;
 /** Over and under a heading that stands again, and between it and the number. */
 const CONTINUED = 9;
 const HEAD_GAP = 16;
