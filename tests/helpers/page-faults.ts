@@ -157,7 +157,10 @@ function overlaps(planned: PlannedDocument, index: number): readonly string[] {
   });
 }
 
-/** Less than half of a page is used though what comes next, with what it is kept with, would have had room on it. */
+/**
+ * Less than half of a page is used though what comes next, with what it is kept with, would have had room on it. What is
+ * made to begin a page is not asked.
+ */
 export function needlessWhite({ pages, blocks, draft }: PlannedDocument): readonly string[] {
   const { units, geometry } = draft;
   const heightOf = (unit: number): number => blocks[unit]?.height ?? 0;
@@ -165,6 +168,7 @@ export function needlessWhite({ pages, blocks, draft }: PlannedDocument): readon
     const last = placements.at(-1);
     if (last === undefined) return [];
     const used = last.top + heightOf(last.unit);
+    if (units[last.unit + 1]?.startsPage === true) return [];
     const end = units.findIndex(({ keepWithNext }, at) => at > last.unit && !keepWithNext);
     const next = units.slice(last.unit + 1, end + 1);
     const needed = next.reduce((sum, { gapBefore }, at) => sum + gapBefore + heightOf(last.unit + 1 + at), 0);

@@ -179,13 +179,22 @@ function openedBy(before: Block | undefined, units: readonly Unit[], { flow }: T
   return units.map((unit) => ({ ...unit, divisible: false }));
 }
 
+/**
+ * In large print a table that comes after the notes of another begins a page: its numbers would be looked up among the
+ * wrong notes.
+ */
+function startOf(before: Block, part: Part, { flow }: Theme): Pick<Unit, 'startsPage'> {
+  return flow === 'stacked' && part === 'lead-in' && isNoteList(before) ? { startsPage: true } : {};
+}
+
 function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {
   const whole = openedBy(before, own, theme);
   const [first, ...others] = part === 'lead-in' ? keepLast(whole) : whole;
   if (first === undefined) return before === undefined ? { units } : { units, before };
   if (before === undefined) return { units: [first, ...others], before: block };
   const gapBefore = gapBetween(before, block, { theme, part });
-  const spaced: readonly Unit[] = [{ ...first, gapBefore, ...shrinkOf(gapBefore) }, ...others];
+  const start = { gapBefore, ...shrinkOf(gapBefore), ...startOf(before, part, theme) };
+  const spaced: readonly Unit[] = [{ ...first, ...start }, ...others];
   if (part !== 'note') return { units: [...units, ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
