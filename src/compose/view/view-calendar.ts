@@ -1,7 +1,7 @@
 import type { AftercarePlan, DatedRule } from '../../model/aftercare-plan.ts';
 import { addDays, weekdayOf, weekdays } from '../../model/calendar-day.ts';
 import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
-import { planOf, sayPeriod, writtenAt } from './say-aftercare.ts';
+import { planOf, sayPeriod, upperFirst, writtenAt } from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { flag, group, list, text } from './shape.ts';
@@ -55,7 +55,7 @@ function viewCalendar(scene: Scene): CalendarView {
       date,
       label:
         index === 0 || date.endsWith('-01') ? scene.format.shortDay(date) : String(Number(date.slice(8))),
-      dated: scene.format.weekdayDate(date),
+      dated: upperFirst(scene.format.weekdayDate(date)),
       comesIn: comesIn(plan, date),
       ...wordsOf(scene, date),
     })),

@@ -19,6 +19,8 @@ describe('staysWithNext', () => {
     ['Dr.', 'Okoye'],
     ['Dra.', 'Quenby'],
     ['Dr', 'Okoye'],
+    ['vitamina', 'D,'],
+    ['витамин', 'D'],
   ])('keeps %s with %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(true);
   });
@@ -34,6 +36,9 @@ describe('staysWithNext', () => {
     ['day', 'after'],
     ['Dr.', '(surgeon)'],
     ['Sr', 'words'],
+    ['vitamin.', 'A'],
+    ['do', 'I'],
+    ['vitamin', 'Do'],
   ])('lets a line end between %s and %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(false);
   });
