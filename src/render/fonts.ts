@@ -52,7 +52,7 @@ export interface Face {
 const faces = new Map<string, Face>();
 const keyOf = (family: string, weight: Weight): string => `${family} ${weight}`;
 /** Where the faces of a family came from. */
-const loadedFrom = new Map<string, string>();
+const loaded = new Map<string, { readonly from: string; readonly done: Promise<void> }>();
 
 /** Folder URL of the font files, ending in a slash. */
 function folderUrl(typeface: Typeface, folder: string | undefined): string {
@@ -75,10 +75,24 @@ export async function loadTypefaces(typefaces: readonly Typeface[]): Promise<voi
   for (const typeface of typefaces) if (typeface !== baseTypeface) await loadTypeface(typeface, undefined);
 }
 
+/** Packets that are made at the same time wait for one loading; one that failed is tried again. */
 async function loadTypeface(typeface: Typeface, folder: string | undefined): Promise<void> {
   const { family } = typeface;
   const from = folderUrl(typeface, folder);
-  if (loadedFrom.get(family) === from) return;
+  const known = loaded.get(family);
+  if (known?.from === from) return known.done;
+  const done = openTypeface(typeface, from);
+  loaded.set(family, { from, done });
+  try {
+    await done;
+  } catch (error) {
+    loaded.delete(family);
+    throw error;
+  }
+}
+
+async function openTypeface(typeface: Typeface, from: string): Promise<void> {
+  const { family } = typeface;
   Reflect.deleteProperty(Font.getRegisteredFonts(), family);
   const fonts = weights.map((weight) => ({
     src: fileURLToPath(new URL(fileOf(typeface, weight), from)),
@@ -87,7 +101,6 @@ async function loadTypeface(typeface: Typeface, folder: string | undefined): Pro
   Font.register({ family, fonts });
   await Promise.all(weights.map((weight) => Font.load({ fontFamily: family, fontWeight: weight })));
   for (const weight of weights) faces.set(keyOf(family, weight), openFace(typeface, weight));
-  loadedFrom.set(family, from);
 }
 
 function openFace(typeface: Typeface, weight: Weight): Face {

@@ -80,14 +80,14 @@ describe('the packets in every language', () => {
     const { packet, pdf } = await printed(asked);
     const { texts, alternatives } = await structureByPdfJs(pdf);
     const compact = comparisonFor(packet.documents[0] ?? { direction: 'ltr' });
-    const all = texts.map(({ text, pictured }) => ({ text: compact(text), pictured }));
     const ribbons = packet.documents.flatMap(ribbonTexts).map(compact);
-    const isRibbon = (one: { text: string; pictured: boolean }): boolean =>
-      one.pictured && ribbons.includes(one.text);
-    const beside = all.filter((one) => !isRibbon(one)).map(({ text }) => text);
-    const expected = packet.documents.flatMap(textsBesideRibbons).map(compact);
-    expect(firstDifference(beside.join(''), expected.join(''))).toBeNull();
-    expect(all.filter(isRibbon).map(({ text }) => text)).toEqual(ribbons);
+    const isRibbon = ({ text, pictured }: { text: string; pictured: boolean }): boolean =>
+      pictured && ribbons.includes(compact(text));
+    // A mark that joins two digits may stand where a line ends: so what is compared is the whole, not piece by piece.
+    const whole = (parts: readonly string[]): string => compact(parts.join('\n'));
+    const beside = texts.filter((one) => !isRibbon(one)).map(({ text }) => text);
+    expect(firstDifference(whole(beside), whole(packet.documents.flatMap(textsBesideRibbons)))).toBeNull();
+    expect(texts.filter(isRibbon).map(({ text }) => compact(text))).toEqual(ribbons);
     expect(alternatives).toEqual(packet.documents.flatMap(expectedAlternatives));
   });
 
@@ -98,9 +98,9 @@ describe('the packets in every language', () => {
     const own = texts.filter((text) => text.language === asked.language);
     const others = texts.filter((text) => text.language !== asked.language);
     const joined = (parts: readonly { readonly text: string }[]): string =>
-      parts.map(({ text }) => compact(text)).join('');
+      compact(parts.map(({ text }) => text).join('\n'));
     expect(language).toBe(asked.language);
-    const marked = packet.documents.flatMap(foreignTexts).map(compact).join('');
+    const marked = compact(packet.documents.flatMap(foreignTexts).join('\n'));
     expect(firstDifference(joined(others), marked)).toBeNull();
     const ownWords = joined(own);
     const unmarked = clinicEnglish(asked).filter((text) => ownWords.includes(compact(text)));

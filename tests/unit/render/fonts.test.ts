@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { digestFonts, faceOf, loadFonts } from '../../../src/render/fonts.ts';
+import { digestFonts, faceOf, loadFonts, loadTypefaces } from '../../../src/render/fonts.ts';
+import { typefacesFor } from '../../../src/render/shaping/typefaces.ts';
 import { textWidth } from '../../../src/render/measure-text.ts';
 
 const folder = fileURLToPath(
@@ -30,6 +31,17 @@ describe('fonts', () => {
     const hash = createHash('sha256');
     for (const file of files) hash.update(readFileSync(`${folder}/${file}`));
     expect(digestFonts()).toBe(hash.digest('hex'));
+  });
+
+  it('are there for each of several packets that ask for them at once', async () => {
+    const hindi = typefacesFor('वज़न');
+    const asked = [1, 2, 3].map(async () => {
+      await loadTypefaces(hindi);
+      return hindi.map((typeface) => faceOf(400, typeface).postscriptName);
+    });
+    const [first, ...others] = await Promise.all(asked);
+    expect(first).toContain('NotoSansDevanagari-Regular');
+    expect(others).toEqual([first, first]);
   });
 
   it('load from another folder, and say when a file is not there', async () => {
