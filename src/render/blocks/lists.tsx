@@ -86,6 +86,9 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   // In large print it may take most of a page, and is divided rather than leave another half empty.
   const long = theme.flow === 'stacked';
   const gap = small ? space.betweenNotes : block.ordered ? space.betweenSteps : space.betweenBullets;
+  // A short list is read in one go.
+  const together = !small && block.items.length <= MOST_STEPS;
+  const group = together ? { group: `${key}.list`, ...(long ? { divisible: true } : {}) } : {};
   return block.items.map((paragraphs, index) => ({
     key: `${key}.item.${index}`,
     origin: block.origin,
@@ -107,10 +110,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     ...(small && index > 0 ? { gapShrink: NOTE_SHRINK } : {}),
     keepWithNext: !long && last > 0 && (index === 0 || index === last - 1),
     ...repeated,
-    // A short list is read in one go.
-    ...(!small && block.items.length <= MOST_STEPS
-      ? { group: `${key}.list`, ...(long ? { divisible: true } : {}) }
-      : {}),
+    ...group,
   }));
 }
 
