@@ -138,7 +138,9 @@ describe('the record of the talk', () => {
     const asked = (await consentOf('sleeve')).yes;
     expect(asked[0]).toBe('My treatment: a sleeve.');
     expect(asked).toHaveLength(6);
-    expect(asked.join(' ')).toMatch(/blood .*Doctors in training.*People in training.*private parts.*Another surgeon/i);
+    expect(asked.join(' ')).toMatch(
+      /blood .*Doctors in training.*People in training.*private parts.*Another surgeon/i,
+    );
     expect((await consentOf('semaglutide')).yes).toEqual(['My treatment: semaglutide.']);
   });
 
