@@ -135,7 +135,14 @@ export interface WriteIn extends NodeBase {
 
 export interface Facts extends NodeBase {
   readonly type: 'facts';
-  readonly items: readonly { readonly label: string; readonly value: string }[];
+  readonly items: readonly Fact[];
+}
+
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+  /** Set where the value is in another language than the document. */
+  readonly language?: string;
 }
 
 export interface Heading extends NodeBase {

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Browser } from 'playwright-core';
 import {
+  findAt,
   findOverflow,
   findOverlaps,
   findViolations,
@@ -34,13 +35,8 @@ describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe
     '$reference in $language breaks no rule of accessibility, on a phone and on a desk',
     async ({ reference, language }) => {
       const { html } = await examplePage(reference, language);
-      for (const width of [phone, desk]) {
-        const { page, noise } = await openPage(browser, html, { width });
-        await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-        expect(await findViolations(page)).toEqual([]);
-        expect(noise).toEqual([]);
-        await page.context().close();
-      }
+      const sizes = [{ width: phone }, { width: desk }];
+      expect(await findAt({ browser, html }, sizes, findViolations)).toEqual([]);
     },
     180_000,
   );
@@ -57,11 +53,7 @@ describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe
         { width: desk, textSize: 32 },
         { width: phone, textSize: 32 },
       ];
-      for (const size of sizes) {
-        const { page } = await openPage(browser, html, size);
-        expect({ ...size, beyond: await findOverflow(page) }).toEqual({ ...size, beyond: [] });
-        await page.context().close();
-      }
+      expect(await findAt({ browser, html }, sizes, findOverflow)).toEqual([]);
     },
     180_000,
   );
@@ -70,11 +62,8 @@ describe.skipIf(!hasChromium)('the HTML edition in a real browser (chromium, axe
     '$reference in $language sets no words on others, nor on what is to be filled in',
     async ({ reference, language }) => {
       const { html } = await examplePage(reference, language);
-      for (const width of [320, phone, tablet, desk]) {
-        const { page } = await openPage(browser, html, { width });
-        expect({ width, on: await findOverlaps(page) }).toEqual({ width, on: [] });
-        await page.context().close();
-      }
+      const sizes = [320, phone, tablet, desk].map((width) => ({ width }));
+      expect(await findAt({ browser, html }, sizes, findOverlaps)).toEqual([]);
     },
     180_000,
   );

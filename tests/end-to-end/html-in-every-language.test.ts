@@ -3,6 +3,7 @@ import type { Browser } from 'playwright-core';
 
 import { allLanguages } from '../helpers/all-languages.ts';
 import {
+  findAt,
   findOverflow,
   findOverlaps,
   findViolations,
@@ -22,6 +23,9 @@ const looked = allLanguages.flatMap((language) => [
   { reference: 'QB-1041', language },
   { reference: 'QB-1141', language },
 ]);
+
+/** Widths of a small phone and of a desk. */
+const sizes = [{ width: 360 }, { width: 1280 }];
 
 describe('the example cases in every language', () => {
   it.each(everything)(
@@ -48,24 +52,14 @@ describe.skipIf(!hasChromium)('their HTML edition in a real browser (chromium, a
     'breaks no rule of accessibility: $reference in $language',
     async ({ reference, language }) => {
       const { html } = await examplePage(reference, language);
-      for (const width of [360, 1280]) {
-        const { page, noise } = await openPage(browser, html, { width });
-        await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-        expect(await findViolations(page)).toEqual([]);
-        expect(noise).toEqual([]);
-        await page.context().close();
-      }
+      expect(await findAt({ browser, html }, sizes, findViolations)).toEqual([]);
     },
   );
 
   it.each(looked)('keeps to its width, and no words to others: $reference in $language', async (one) => {
     const { html } = await examplePage(one.reference, one.language);
-    for (const width of [360, 1280]) {
-      const { page } = await openPage(browser, html, { width });
-      expect({ width, beyond: await findOverflow(page) }).toEqual({ width, beyond: [] });
-      expect({ width, on: await findOverlaps(page) }).toEqual({ width, on: [] });
-      await page.context().close();
-    }
+    expect(await findAt({ browser, html }, sizes, findOverflow)).toEqual([]);
+    expect(await findAt({ browser, html }, sizes, findOverlaps)).toEqual([]);
   });
 
   it.each(looked)('says its language and its direction: $reference in $language', async (one) => {

@@ -49,6 +49,22 @@ export async function openPage(
   return { page, noise };
 }
 
+/** What is found wrong with a page in windows of these sizes, with all that it asks of the network or the console. */
+export async function findAt(
+  page: { readonly browser: Browser; readonly html: string },
+  sizes: readonly { readonly width: number; readonly textSize?: number }[],
+  find: (page: Page) => Promise<readonly unknown[]>,
+): Promise<readonly unknown[]> {
+  const found: unknown[] = [];
+  for (const size of sizes) {
+    const opened = await openPage(page.browser, page.html, size);
+    const wrong = [...(await find(opened.page)), ...opened.noise];
+    found.push(...wrong.map((one) => ({ ...size, wrong: one })));
+    await opened.page.context().close();
+  }
+  return found;
+}
+
 export interface Violation {
   readonly rule: string;
   readonly places: readonly string[];
@@ -57,8 +73,9 @@ export interface Violation {
 /** Success criteria of WCAG 2.2 at levels A and AA, and what axe-core's makers hold to be good practice. */
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-/** What axe-core finds wrong with a page. */
+/** What axe-core finds wrong with a page, with all that can be unfolded. */
 export async function findViolations(page: Page): Promise<readonly Violation[]> {
+  await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
   await page.evaluate(axe.source);
   const found: unknown = await page.evaluate(
     `axe.run(document, { runOnly: ${JSON.stringify(tags)}, resultTypes: ['violations'] }).then(({ violations }) =>

@@ -3,11 +3,8 @@ import { isPair, isScalar, parseDocument, visit } from 'yaml';
 
 import type { AskedPacket } from './language-packets.ts';
 
-/**
- * Names of stages of eating, names and hours of telephones and the stay in the hospital are labels of a row or a fact
- * beside one, which carry no language yet.
- */
-const labels: readonly unknown[] = ['name', 'label', 'hours', 'who', 'when', 'stay'];
+/** Names of stages of eating, and names and hours of telephones, are labels of a row, which carry no language. */
+const labels: readonly unknown[] = ['name', 'label', 'hours', 'who', 'when'];
 
 /**
  * What a clinic and a case say in English, in two words or more, and not in the language of a packet: it stands there in
@@ -19,7 +16,8 @@ export function clinicEnglish({ reference, language }: AskedPacket): readonly st
     const found: string[] = [];
     visit(parseDocument(readFileSync(file, 'utf8')), {
       Map(_key, node, path) {
-        const named = path.some((at) => isPair(at) && isScalar(at.key) && labels.includes(at.key.value));
+        const around = path.at(-1);
+        const named = isPair(around) && isScalar(around.key) && labels.includes(around.key.value);
         const english = node.get('en');
         if (typeof english === 'string' && !node.has(language) && !named) found.push(english);
       },

@@ -132,10 +132,13 @@ export function buildWriteIn(element: MarkupElement): WriteIn {
 }
 
 export function buildFacts(element: MarkupElement): Facts {
-  const items = childrenNamed(element, 'fact').map((fact) => ({
-    label: requiredText(fact, 'label'),
-    value: requiredText(fact, 'value'),
-  }));
+  const items = childrenNamed(element, 'fact').map((fact) =>
+    present({
+      label: requiredText(fact, 'label'),
+      value: requiredText(fact, 'value'),
+      language: textOf(fact, 'language'),
+    }),
+  );
   return { type: 'facts', items, origin: element.origin };
 }
 

@@ -62,7 +62,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   step: rule('', '', 'p'),
   'write-in': rule('lines', 'box', 'p'),
   facts: rule('', '', 'fact'),
-  fact: rule('label value', '', ''),
+  fact: rule('label value', 'language', ''),
   'warning-frames': rule('', '', 'frame'),
   frame: rule('urgency heading', 'note', 'phone p'),
   phone: rule('number', 'label hours', ''),

@@ -23,7 +23,8 @@ const rows = list(rowShape);
 export const homecareShape = group({
   /** The treatment and its day. */
   lead: markup,
-  facts: list(group({ label: text, value: text })),
+  /** `language`: that of the value where it is not the document's, else empty. */
+  facts: list(group({ label: text, value: text, language: text })),
   /** What the pages come to. */
   short: list(markup),
   /** What nobody can say of this time. */
@@ -75,18 +76,23 @@ function leadOf(scene: Scene): Markup {
 }
 
 function factsOf(scene: Scene): HomecareView['facts'] {
-  const { words, clinic } = scene;
+  const { words } = scene;
+  const language = '';
+  return [
+    { label: words.plain('homecare.facts.option'), value: chosenOption(scene).name, language },
+    { label: words.plain('homecare.facts.date'), value: scene.format.date(planOf(scene).date), language },
+    { label: words.plain('aftercare.topics.stay'), ...stayOf(scene) },
+  ];
+}
+
+function stayOf(scene: Scene): { readonly value: string; readonly language: string } {
+  const { words, clinic, locale } = scene;
   const { stay } = planOf(scene);
   const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
-  const said =
-    length === undefined
-      ? words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name })
-      : freeText(length, scene.locale.tag)[1];
-  return [
-    { label: words.plain('homecare.facts.option'), value: chosenOption(scene).name },
-    { label: words.plain('homecare.facts.date'), value: scene.format.date(planOf(scene).date) },
-    { label: words.plain('aftercare.topics.stay'), value: said },
-  ];
+  if (length === undefined)
+    return { value: words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name }), language: '' };
+  const [language, value] = freeText(length, locale.tag);
+  return { value, language: language === locale.tag ? '' : language };
 }
 
 function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {

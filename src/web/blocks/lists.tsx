@@ -48,12 +48,12 @@ export function factsBlock({ items }: OfType<'facts'>, place: Place): ReactEleme
   const phones = phonesOf(place);
   return (
     <dl className="facts">
-      {items.map(({ label, value }, index) => (
+      {items.map(({ label, value, language }, index) => (
         <div key={index}>
           <dt>
             <Directed text={label} place={place} />
           </dt>
-          <dd>
+          <dd lang={language}>
             {phones.includes(value) ? <PhoneLink number={value} /> : <Directed text={value} place={place} />}
           </dd>
         </div>

@@ -217,6 +217,12 @@ describe('blocks as HTML', () => {
     expect(tagsOf(body)).toEqual(['dl', 'div', 'dt', 'dd']);
   });
 
+  it('say of a fact in another language which it is', () => {
+    const items = [{ label: 'Estancia', value: '1 night', language: 'en' }];
+    const values = all(made({ type: 'facts', items, origin }), 'dd');
+    expect(values.map((one) => attributeOf(one, 'lang'))).toEqual(['en']);
+  });
+
   it('let each warning number be dialled, the frames under headings of one level', () => {
     const body = made({ type: 'heading', level: 1, text: 'When to call', origin }, warningFrames);
     const levels = within(body).flatMap(({ tagName }) => (/^h\d$/.test(tagName) ? [tagName] : []));
