@@ -1,4 +1,5 @@
 import type { Inline } from '../model/document.ts';
+import { staysWithNext } from '../model/tie-words.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
 import { divideWord } from './divide-word.ts';
@@ -9,7 +10,6 @@ import { shapedWidth } from './shaping/shape-line.ts';
 import { splitChinese, splitChineseWords } from './shaping/split-chinese.ts';
 import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
-import { staysWithNext } from './tie-words.ts';
 
 export interface SetLine {
   readonly runs: readonly Run[];

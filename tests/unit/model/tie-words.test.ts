@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { staysWithNext } from '../../../src/render/tie-words.ts';
+import { staysWithNext } from '../../../src/model/tie-words.ts';
 
 describe('staysWithNext', () => {
   it.each([
