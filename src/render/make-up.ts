@@ -8,7 +8,8 @@ import type { MadePage } from './paint-packet.ts';
 import { placeOfLongest, placeOfOverrun } from './place-of-words.ts';
 import type { WrittenFile } from './place-of-words.ts';
 import { planPages, unitsTooHigh } from './plan-pages.ts';
-import type { PlannedPage, PlanUnit } from './plan-pages.ts';
+import type { PlannedPage } from './plan-pages.ts';
+import type { PlanUnit } from './plan-unit.ts';
 import type { Galley, SetBlock } from './set-galley.ts';
 import type { Unit } from './unit.ts';
 

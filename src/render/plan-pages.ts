@@ -1,18 +1,6 @@
-/** A unit as the planner sees it: heights in points and rules, nothing of what is in it. See unit.ts. */
-export interface PlanUnit {
-  readonly height: number;
-  readonly gapBefore: number;
-  readonly gapShrink?: number;
-  readonly keepWithNext: boolean;
-  /** The first or last row but one: rows of a strip stand at least two on a page, unless that leaves one nearly empty. */
-  readonly keepsRow?: boolean;
-  readonly startsPage?: boolean;
-  readonly group?: string;
-  /** True of one unit is true of its group. */
-  readonly divisible?: boolean;
-  /** Height of what is repeated above the unit when a page begins with it; 0 for nothing. */
-  readonly continuationHeight: number;
-}
+import { breakPrices, priceOfPage } from './page-prices.ts';
+import { extendBy, holds, tolerance } from './plan-unit.ts';
+import type { Extent, PlanUnit } from './plan-unit.ts';
 
 export interface Placement {
   readonly unit: number;
@@ -25,31 +13,6 @@ export interface PlannedPage {
   /** The unit whose continuation stands at the top of the body. */
   readonly continues?: number;
 }
-
-/**
- * Prices of what should not be. The first six are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages that are not nearly empty, in rows not alone, in whole groups, in a last page
- * that is not short, in pages at least half full. Then the number of pages counts, and white, most of all that of a page
- * hardly over half full; and that a group which no page can hold, or which may be divided, breaks as seldom as it may,
- * and not above room for its next unit.
- */
-const prices = {
-  brokenKeep: 1e9,
-  nearlyEmpty: 1e7,
-  loneRow: 1e6,
-  brokenGroup: 1e5,
-  shortLast: 1e4,
-  underHalf: 1e3,
-  page: 1,
-  white: 2,
-  hardlyHalf: 0.3,
-  earlyBreak: 1,
-  insideGroup: 0.1,
-  shrink: 0.02,
-};
-
-/** Sums of heights are compared with this tolerance, in points. */
-const tolerance = 0.01;
 
 /** Units of the document that no page can hold, with their continuation. */
 export function unitsTooHigh(units: readonly PlanUnit[], bodyHeight: number): readonly number[] {
@@ -74,21 +37,6 @@ export function planPages(units: readonly PlanUnit[], bodyHeight: number): reado
 interface Span {
   readonly start: number;
   readonly end: number;
-}
-
-interface Extent {
-  /** With all gaps at their full height. */
-  readonly natural: number;
-  /** By how much the gaps may shrink. */
-  readonly shrink: number;
-}
-
-function extendBy(extent: Extent | undefined, unit: PlanUnit): Extent {
-  if (extent === undefined) return { natural: unit.continuationHeight + unit.height, shrink: 0 };
-  return {
-    natural: extent.natural + unit.gapBefore + unit.height,
-    shrink: extent.shrink + (unit.gapShrink ?? 0),
-  };
 }
 
 /** First units of the pages of the cheapest plan: the cheapest way to every break, page by page. */
@@ -120,80 +68,9 @@ function pagesFrom(
     if (unit === undefined || (end - 1 > start && unit.startsPage === true)) break;
     extent = extendBy(extent, unit);
     if (end - 1 > start && !holds(bodyHeight, extent)) break;
-    const next = units[end];
-    const free = next === undefined || next.startsPage === true;
-    const early = !free && isSameGroup(unit, next) && holds(bodyHeight, extendBy(extent, next));
-    pages.push({ end, price: pagePrice(extent, bodyHeight, { free, early }) });
+    pages.push({ end, price: priceOfPage(units, { start, end, extent }, bodyHeight) });
   }
   return pages;
-}
-
-function holds(bodyHeight: number, { natural, shrink }: Extent): boolean {
-  return natural - shrink <= bodyHeight + tolerance;
-}
-
-function isSameGroup(unit: PlanUnit, next: PlanUnit): boolean {
-  return unit.group !== undefined && unit.group === next.group;
-}
-
-interface PageEnd {
-  /** Some white below is nobody's choice, because the document ends or a break is asked for. */
-  readonly free: boolean;
-  /** It ends within a group, above room for the next unit. */
-  readonly early: boolean;
-}
-
-function pagePrice({ natural, shrink }: Extent, bodyHeight: number, { free, early }: PageEnd): number {
-  const white = Math.max(0, bodyHeight - natural) / bodyHeight;
-  const shrunk = shrink === 0 ? 0 : Math.max(0, natural - bodyHeight) / shrink;
-  const unfilled = prices.white * white ** 2 + (early ? prices.earlyBreak * white : 0) + emptiness(white);
-  return (free ? shortness(white) : unfilled) + prices.shrink * shrunk ** 2 + prices.page;
-}
-
-/** A page that is hardly begun looks like a mistake; one under half full merely looks unplanned. */
-function emptiness(white: number): number {
-  if (white > 0.65) return prices.nearlyEmpty;
-  if (white > 0.5) return prices.underHalf;
-  return white > 0.45 ? prices.hardlyHalf : 0;
-}
-
-/**
- * A last page may be short, but it should hold more than a few lines, and what fits a page is not split to fill it.
- * Heights count the white inside a panel too: so the limit is a little under the three quarters that a reader sees.
- */
-function shortness(white: number): number {
-  if (white > 0.72) return prices.nearlyEmpty;
-  return white > 0.65 ? prices.shortLast : 0;
-}
-
-/** What it costs to begin a page with each unit. */
-function breakPrices(units: readonly PlanUnit[], bodyHeight: number): readonly number[] {
-  const whole = groupsThatFit(units, bodyHeight);
-  return units.map((unit, index) => {
-    const previous = units[index - 1];
-    if (previous === undefined || unit.startsPage === true) return 0;
-    const inside = isSameGroup(previous, unit);
-    const split = unit.group !== undefined && whole.has(unit.group) ? prices.brokenGroup : prices.insideGroup;
-    return keptPrice(previous) + (inside ? split : 0);
-  });
-}
-
-function keptPrice({ keepWithNext, keepsRow }: PlanUnit): number {
-  if (keepWithNext) return prices.brokenKeep;
-  return keepsRow === true ? prices.loneRow : 0;
-}
-
-function groupsThatFit(units: readonly PlanUnit[], bodyHeight: number): ReadonlySet<string> {
-  const extents = new Map<string, Extent>();
-  const divisible = new Set<string>();
-  for (const unit of units) {
-    if (unit.group === undefined) continue;
-    if (unit.divisible === true) divisible.add(unit.group);
-    const known = extents.get(unit.group);
-    extents.set(unit.group, extendBy(known, known === undefined ? { ...unit, continuationHeight: 0 } : unit));
-  }
-  const fit = [...extents].filter(([group, extent]) => !divisible.has(group) && holds(bodyHeight, extent));
-  return new Set(fit.map(([group]) => group));
 }
 
 function placeUnits(units: readonly PlanUnit[], { start, end }: Span, bodyHeight: number): PlannedPage {

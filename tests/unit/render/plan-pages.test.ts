@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planPages, unitsTooHigh } from '../../../src/render/plan-pages.ts';
-import type { PlanUnit } from '../../../src/render/plan-pages.ts';
+import type { PlanUnit } from '../../../src/render/plan-unit.ts';
 
 const body = 650;
 
@@ -86,15 +86,37 @@ describe('planPages', () => {
 
   it('rather takes a page less than fills pages more evenly', () => {
     const units = [
-      unit(210),
+      unit(400),
       unit(160, { group: 'a' }),
-      unit(30, { group: 'a' }),
-      unit(290, { group: 'b', continuationHeight: 60 }),
-      unit(220, { group: 'b' }),
-      unit(110, { group: 'b' }),
+      unit(100, { group: 'a' }),
+      unit(250, { group: 'b', continuationHeight: 110 }),
+      unit(200, { group: 'b' }),
+      unit(100, { group: 'b' }),
     ];
-    // No plan keeps both groups. 400 | 570 | 110 splits one too and leaves less white than 370 | 650, on a page more.
+    // No plan keeps both groups: 400 | 510 | 410 splits the other, on a page more.
     expect(plan(units).map((page) => page.length)).toEqual([2, 4]);
+  });
+
+  it('divides a group above room for all the rest of it only to spare a page well under half full', () => {
+    const rows = Array.from({ length: 3 }, () => unit(100, { group: 'a', divisible: true }));
+    const pagesOf = (height: number): readonly number[] =>
+      plan([unit(250), ...rows, unit(height), unit(500)]).map((page) => page.length);
+    // 47 in a hundred, and 40.
+    expect(pagesOf(305)).toEqual([4, 1, 1]);
+    expect(pagesOf(260)).toEqual([3, 2, 1]);
+  });
+
+  it('leaves white under half a page where what follows has no room, rather than where it has', () => {
+    // 310 | 600 would leave less white than 610 | 300.
+    const rows = Array.from({ length: 3 }, () => unit(100, { group: 'a', divisible: true }));
+    const pagesOf = (first: number): readonly number[] =>
+      plan([unit(first), ...rows, unit(300), unit(500)]).map((page) => page.length);
+    expect(pagesOf(310)).toEqual([4, 1, 1]);
+    // 50.3 in a hundred still count as under half, 52.3 do not.
+    expect([pagesOf(327), pagesOf(340)]).toEqual([
+      [4, 1, 1],
+      [1, 4, 1],
+    ]);
   });
 
   it('divides a group that may be divided to keep pages half full, but not just to fill them alike', () => {
