@@ -87,11 +87,17 @@ function changes(scene: Scene, option: NamedOption): readonly Markup[] {
   if (others.length === 0 || !isProcedure(option)) return [];
   const isChoice = (code: string): boolean => scene.comparison.options.some((choice) => choice.code === code);
   const named = others.filter(isChoice).map((code) => scene.words.plain(`options.${code}.in_text`));
-  // What cannot be undone says itself that only another operation would change it.
-  if (named.length === 0 && possible === 'no') return [];
   const unnamed = others.filter((code) => !isChoice(code));
-  const names = [...named, ...summedUp(scene, unnamed)];
-  return [scene.words.say('comparison.undo.change_to', { options: scene.format.list(names, 'or') })];
+  const names = scene.format.list([...named, ...summedUp(scene, unnamed)], 'or');
+  if (possible === 'no') return changeOnly(scene, option, names);
+  return [scene.words.say('comparison.undo.change_to', { options: names })];
+}
+
+/** All that can be done with what cannot be undone; an option without such words says itself what comes after it. */
+function changeOnly(scene: Scene, option: NamedOption, options: string): readonly Markup[] {
+  const key = `options.${option.code}.change_only`;
+  if (!scene.words.has(key)) return [];
+  return [standingOn(rowOf(scene, option, undoStatement), scene.words.say(key, { options }))];
 }
 
 /** "another operation", where each of these is one; else "another treatment". */

@@ -13,7 +13,7 @@ import { viewStudies } from '../../../../src/compose/view/view-study.ts';
 import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { freeText } from '../../../../src/compose/view/words.ts';
-import type { CautionHit, IndicationNote } from '../../../../src/model/comparison.ts';
+import type { CautionHit, IndicationNote, OptionColumn } from '../../../../src/model/comparison.ts';
 import { makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import {
   evidenceFor,
@@ -121,6 +121,19 @@ describe('what an option asks', () => {
   });
 });
 
+/** What is said of each option that can be undone as given. */
+async function undoings({
+  possible,
+  changeTo,
+}: Pick<OptionColumn['reversibility'], 'possible' | 'changeTo'>): Promise<readonly string[]> {
+  const reversibility = { possible, changeTo, weightAfterKnown: false, goneBefore: [] };
+  const options = makeComparison(fiveOptions).options.map((option) => ({ ...option, reversibility }));
+  const scene = await sceneFor('en', { comparison: makeComparison(fiveOptions, { options }) });
+  const evidence = { ...scene.evidence, options: readShippedEvidence().options };
+  const rows = viewUndo({ ...scene, evidence });
+  return rows.map(({ lines }) => lines.map(({ words }) => plain(words.markup)).join(' '));
+}
+
 describe('undoing', () => {
   it('says what an operation can be changed into, but not itself', async () => {
     const rows = viewUndo(await sceneFor('en'));
@@ -135,18 +148,21 @@ describe('undoing', () => {
     ['a gastric bypass or another operation', 'partly', ['bypass', 'duodenal-switch']],
     ['another operation', 'partly', ['duodenal-switch', 'band']],
     ['a gastric bypass or another treatment', 'partly', ['bypass', 'balloon', 'duodenal-switch']],
-    ['a gastric bypass', 'no', ['bypass']],
-    [undefined, 'no', ['duodenal-switch']],
   ] as const)('names of these only what is a choice: %s (%s, %j)', async (expected, possible, changeTo) => {
-    const options = makeComparison(fiveOptions).options.map((option) => ({
-      ...option,
-      reversibility: { possible, changeTo: [...changeTo], weightAfterKnown: false, goneBefore: [] },
-    }));
-    const scene = await sceneFor('en', { comparison: makeComparison(fiveOptions, { options }) });
-    const evidence = { ...scene.evidence, options: readShippedEvidence().options };
-    const [sleeve] = viewUndo({ ...scene, evidence });
-    const said = (sleeve?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+    const [said = ''] = await undoings({ possible, changeTo });
     expect(/It can be changed into (.*)\.$/.exec(said)?.[1]).toBe(expected);
+  });
+
+  it.each([
+    ['a gastric bypass', ['bypass']],
+    ['a gastric bypass or another operation', ['bypass', 'duodenal-switch']],
+    ['another operation', ['duodenal-switch', 'sleeve']],
+  ] as const)('says once that what cannot be undone can only become %s', async (expected, changeTo) => {
+    const [sleeve, bypass] = await undoings({ possible: 'no', changeTo });
+    const gone = 'No. The part that is taken out is gone for good.';
+    expect(sleeve).toBe(`${gone} A sleeve can only be changed into ${expected}.`);
+    // Words of its own say what only a change can do; without them nothing is made up.
+    expect(bypass).not.toContain('changed into');
   });
 });
 
