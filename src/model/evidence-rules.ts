@@ -62,6 +62,12 @@ export const CautionSchema = z
       .min(1)
       .optional()
       .describe('options that the statement itself holds up as better than those it touches'),
+    opens_with_reason: z
+      .literal(true)
+      .optional()
+      .describe(
+        'the first sentence of its words says by itself, in every language, what speaks against the option',
+      ),
     strength: z.enum(['strong', 'moderate', 'weak']).describe('how well founded'),
     basis: z.enum(['page', 'practice']).describe('a source was read, or usual practice only'),
     sources: z.array(PointSourceSchema).min(1).describe('what it stands on'),

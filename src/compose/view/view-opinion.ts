@@ -1,12 +1,12 @@
 import type { Reason } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
+import { healthAgainst } from './say-against.ts';
 import { optionsNamed } from './scene.ts';
 import { group, list, markup, optional } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { patientCautions, triggersInWords } from './view-health.ts';
 import { joined } from './words.ts';
 
 export const opinionShape = group({
@@ -57,38 +57,14 @@ export function reasonInWords(scene: Scene, reason: Reason): Markup {
 function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
   const { words } = scene;
   const { possible } = option.column.reversibility;
-  const health = patientCautions(scene)
-    .filter((hit) => hit.effect !== 'needs-check' && speaksAgainst(scene, hit.options, option))
-    .map((hit) => triggersInWords(scene, hit));
-  const found = unique([
-    ...withWarnings(scene, unique(health)),
+  const found = [
+    ...healthAgainst(scene, option),
     ...(possible === 'no' || possible === 'partly'
       ? [words.say(`comparison.opinion.undone_${possible}`)]
       : []),
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
-  ]);
+  ];
   return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
-}
-
-/** What of the person's health speaks against it; the last says where the warnings are, once for all. */
-function withWarnings(scene: Scene, health: readonly Markup[]): readonly Markup[] {
-  const see = scene.words.say('comparison.opinion.see_health', { count: health.length });
-  return health.map((trigger, index) => (index === health.length - 1 ? joined(trigger, see) : trigger));
-}
-
-/** A caution that touches every operation of the case alike is no reason against one of them. */
-function speaksAgainst(scene: Scene, touched: readonly string[], option: NamedOption): boolean {
-  const alike = scene.options.filter(
-    ({ code, column }) => column.kind === option.column.kind && code !== option.code,
-  );
-  return (
-    touched.includes(option.code) && (alike.length === 0 || alike.some(({ code }) => !touched.includes(code)))
-  );
-}
-
-function unique(all: readonly Markup[]): readonly Markup[] {
-  const texts = all.map((one) => one.markup);
-  return all.filter((one, index) => texts.indexOf(one.markup) === index);
 }
 
 function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason[]): Line {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { beforeAll, describe, expect, it } from 'vitest';
 
+import { firstSentence } from '../../../src/compose/view/say-against.ts';
 import type { Words } from '../../../src/localize/words.ts';
 import type { Caution } from '../../../src/model/evidence-rules.ts';
 import { shippedWords } from '../../helpers/locale-words.ts';
@@ -83,4 +84,31 @@ describe.each([
 
 function byText(a: string, b: string): number {
   return a < b ? -1 : Number(a > b);
+}
+
+describe('a caution whose first sentence is a reason', () => {
+  const opening = cautions.filter(({ opens_with_reason: opens }) => opens === true);
+
+  it('was read on a page, and is more than a check', () => {
+    expect(opening.length).toBeGreaterThan(0);
+    expect(opening.filter(({ basis, effect }) => basis !== 'page' || effect === 'needs-check')).toEqual([]);
+  });
+
+  it.each(['ar', 'en', 'es', 'fr', 'hi', 'ht', 'ko', 'pt-BR', 'ru', 'tl', 'vi', 'zh-Hans'])(
+    'says it whole in %s',
+    async (tag) => {
+      const words = await shippedWords(tag);
+      const firsts = opening.map(({ id }) =>
+        firstSentence({ markup: words.entries.get(`cautions.${id}.statement`)?.text ?? '' }),
+      );
+      const broken = firsts.filter(
+        ({ markup }) => !/[.।。]$/u.test(markup) || count(markup, /[(（]/gu) !== count(markup, /[)）]/gu),
+      );
+      expect(broken).toEqual([]);
+    },
+  );
+});
+
+function count(text: string, mark: RegExp): number {
+  return (text.match(mark) ?? []).length;
 }

@@ -14,6 +14,7 @@ import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { freeText } from '../../../../src/compose/view/words.ts';
 import type { CautionHit, IndicationNote, OptionColumn } from '../../../../src/model/comparison.ts';
+import type { EvidenceBase } from '../../../../src/model/evidence.ts';
 import { makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import {
   evidenceFor,
@@ -249,6 +250,7 @@ describe('the opinion', () => {
     readonly cautions?: readonly CautionHit[];
     readonly possible?: 'yes' | 'no' | 'partly';
     readonly surgeon?: string;
+    readonly evidence?: EvidenceBase;
   }): Promise<OpinionView> => {
     const { decision, cautions = [], possible = 'yes', surgeon = 'surgeon-1' } = changes;
     const comparison = makeComparison(fiveOptions, { cautions });
@@ -258,9 +260,9 @@ describe('the opinion', () => {
     }));
     const file = makeCase({ decision: { options: fiveOptions, leaning, ...decision } });
     const plan = { ...file.plan, surgeon };
-    return viewOpinion(
-      await sceneFor('en', { comparison: { ...comparison, options }, case: { ...file, plan } }),
-    );
+    const input = { comparison: { ...comparison, options }, case: { ...file, plan } };
+    const scene = await sceneFor('en', input);
+    return viewOpinion({ ...scene, evidence: changes.evidence ?? scene.evidence });
   };
   const against = async (changes: Parameters<typeof opinion>[0]): Promise<readonly string[]> =>
     ((await opinion(changes)).leaning?.against ?? []).map(({ markup }) => plain(markup));
@@ -285,7 +287,8 @@ describe('the opinion', () => {
   it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
     const hit = { ...practiceHit, triggers: ['smoking:current'] };
     const operations = ['sleeve', 'bypass', 'plication'];
-    const smoking = 'You smoke. There is a warning in “About your own health”.';
+    const smoking =
+      'You smoke. Ask your surgeon if this counts against this option. There is a warning in “About your own health”.';
     expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual([smoking]);
     expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual([smoking]);
     const nothing = ['Ask your surgeon what speaks against it.'];
@@ -307,8 +310,28 @@ describe('the opinion', () => {
       options: ['sleeve'],
     }));
     expect(await against({ cautions })).toEqual([
-      'You smoke.',
-      'Your age matters here. There are warnings about all of this in “About your own health”.',
+      'You smoke. Your age matters here. Ask your surgeon if this counts against this option. There are warnings about all of this in “About your own health”.',
+    ]);
+  });
+
+  it('says what an illness does that speaks against the option, and never the illness alone', async () => {
+    const evidence = readShippedEvidence();
+    const hit = (id: string, trigger: string): CautionHit => {
+      const { effect, strength, basis } =
+        evidence.cautions.find((caution) => caution.id === id) ?? practiceHit;
+      return { id, effect, strength, basis, triggers: [trigger], options: ['bypass'] };
+    };
+    const cautions = [
+      hit('diabetes-bypass-ulcer', 'condition:type-2-diabetes'),
+      hit('h-pylori-bypass', 'condition:h-pylori'),
+      hit('alcohol-bypass', 'condition:alcohol-problem'),
+    ];
+    const decision = { leaning: { ...leaning, option: 'bypass' } };
+    expect(await against({ decision, cautions, evidence })).toEqual([
+      'With diabetes, ulcers (open sores) at the join are seen more often.',
+      expect.stringMatching(
+        /^You have .*\. You have .*\. With this option, it can mean more problems\. There are warnings about all of this in “About your own health”\.$/,
+      ),
     ]);
   });
 

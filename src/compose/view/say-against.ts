@@ -1,0 +1,67 @@
+import type { CautionHit } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { cautionStatement } from '../../model/statement.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { mayState, patientCautions, triggersInWords } from './view-health.ts';
+import { joined, standingOn } from './words.ts';
+
+/** A sentence that tells against an option, with the facts of the case that it is about. */
+interface Against {
+  readonly causes: readonly Markup[];
+  readonly why: Markup;
+}
+
+/**
+ * What of the person's health speaks against an option, each with what it does: an illness alone is no reason, and may be
+ * one for the option too. The last says where the warnings are, once for all.
+ */
+export function healthAgainst(scene: Scene, option: NamedOption): readonly Markup[] {
+  const all = patientCautions(scene)
+    .filter((hit) => hit.effect !== 'needs-check' && tellsApart(scene, hit.options, option))
+    .map((hit) => against(scene, hit))
+    .reduce<readonly Against[]>(withOneMore, []);
+  const count = all.reduce((sum, { causes }) => sum + Math.max(1, causes.length), 0);
+  const see = scene.words.say('comparison.opinion.see_health', { count });
+  return all.map(({ causes, why }, index) =>
+    joined(...causes, why, ...(index === all.length - 1 ? [see] : [])),
+  );
+}
+
+/** A caution that touches every operation of the case alike is no reason against one of them. */
+function tellsApart(scene: Scene, touched: readonly string[], option: NamedOption): boolean {
+  const alike = scene.options.filter(
+    ({ code, column }) => column.kind === option.column.kind && code !== option.code,
+  );
+  return (
+    touched.includes(option.code) && (alike.length === 0 || alike.some(({ code }) => !touched.includes(code)))
+  );
+}
+
+/** What was read, where its first sentence says it all; else the fact of the case, and what such a warning means. */
+function against(scene: Scene, hit: CautionHit): Against {
+  const { words, evidence } = scene;
+  const isStated = mayState(scene, hit);
+  if (
+    isStated &&
+    evidence.cautions.some(({ id, opens_with_reason: opens }) => id === hit.id && opens === true)
+  ) {
+    const said = firstSentence(words.say(`cautions.${hit.id}.statement`));
+    return { causes: [], why: standingOn([cautionStatement(hit.id)], said) };
+  }
+  const means = isStated ? hit.effect : 'not-known';
+  return { causes: [triggersInWords(scene, hit)], why: words.say(`comparison.opinion.means.${means}`) };
+}
+
+/** Facts that mean the same stand together before what they mean. */
+function withOneMore(all: readonly Against[], one: Against): readonly Against[] {
+  const known = all.find(({ why }) => why.markup === one.why.markup);
+  if (known === undefined) return [...all, one];
+  const said = known.causes.map(({ markup }) => markup);
+  const causes = [...known.causes, ...one.causes.filter(({ markup }) => !said.includes(markup))];
+  return all.map((other) => (other === known ? { ...known, causes } : other));
+}
+
+/** The words up to the end of their first sentence. */
+export function firstSentence({ markup }: Markup): Markup {
+  return { markup: markup.split(/(?<=[.!?।]) |(?<=。)/u)[0] ?? markup };
+}
