@@ -1,8 +1,10 @@
+import { Fragment } from 'react';
 import type { ReactElement, ReactNode } from 'react';
 import { isLeftToRight, leftToRightSpans } from '../model/left-to-right.ts';
 import type { TextSpan } from '../model/left-to-right.ts';
 import type { Inline } from '../model/document.ts';
 import type { Place } from './place.ts';
+import { Words } from './whole-words.tsx';
 
 /** Part of an inline that lies wholly within a phrase, or wholly outside. */
 interface DirectedPiece {
@@ -64,12 +66,13 @@ export function Isolated({ children }: { readonly children: ReactNode }): ReactE
 
 /** Words without marks of their own, as a label or a value. */
 export function Directed({ text, place }: { readonly text: string; readonly place: Place }): ReactElement {
-  if (place.tree.direction === 'ltr') return <>{text}</>;
+  if (place.tree.direction === 'ltr') return <Words text={text} />;
   return (
     <>
       {directedParts([{ type: 'text', value: text }]).map(({ isolated, pieces }, index) => {
         const words = pieces.map((piece) => piece.text).join('');
-        return isolated ? <Isolated key={index}>{words}</Isolated> : words;
+        const set = <Words text={words} />;
+        return isolated ? <Isolated key={index}>{set}</Isolated> : <Fragment key={index}>{set}</Fragment>;
       })}
     </>
   );

@@ -6,6 +6,7 @@ import { blockElements } from './blocks/index.tsx';
 import { openPlace } from './place.ts';
 import type { PlacedHeading } from './place.ts';
 import { WithPhones } from './words.tsx';
+import { Words } from './whole-words.tsx';
 
 /** A document that is ready to stand on the page, and where it can be found. */
 export interface MadeDocument {
@@ -35,7 +36,9 @@ function Parts({
         <ul>
           {parts.map(({ id, text }) => (
             <li key={id}>
-              <a href={`#${id}`}>{text}</a>
+              <a href={`#${id}`}>
+                <Words text={text} />
+              </a>
             </li>
           ))}
         </ul>
@@ -52,8 +55,12 @@ function DocumentFoot({ tree }: { readonly tree: DocumentTree }): ReactElement {
       <p className="strong">
         <WithPhones text={footer.call} phones={phones} />
       </p>
-      <p>{footer.deferral}</p>
-      <p>{footer.id}</p>
+      <p>
+        <Words text={footer.deferral} />
+      </p>
+      <p>
+        <Words text={footer.id} />
+      </p>
     </div>
   );
 }
@@ -65,13 +72,17 @@ function DocumentHead({ tree }: { readonly tree: DocumentTree }): ReactElement {
     <div className="head" data-page="head">
       {webMarks(tree.furniture).map(({ text, language }) => (
         <p key={text} className="tab" {...(language === undefined ? {} : { lang: language, dir: 'ltr' })}>
-          {text}
+          <Words text={text} />
         </p>
       ))}
       {headerOnFirstPage ? (
         <div className="ends">
-          <p className="label">{header.start}</p>
-          <p>{header.end}</p>
+          <p className="label">
+            <Words text={header.start} />
+          </p>
+          <p>
+            <Words text={header.end} />
+          </p>
         </div>
       ) : null}
     </div>

@@ -6,6 +6,7 @@ import type { WebPageWords } from '../model/web-page.ts';
 import { makeDocument } from './document.tsx';
 import { PeopleGroups } from './people-groups.tsx';
 import { markOnPaper, styleSheet } from './style/index.ts';
+import { Words } from './whole-words.tsx';
 
 /**
  * Nothing is fetched and nothing runs: not from this file, and not from words that somebody put into a case. The style
@@ -54,7 +55,9 @@ export function Page({ packet, words }: PageProps): ReactElement {
             <ul role="list">
               {made.map(({ id, title }) => (
                 <li key={id}>
-                  <a href={`#${id}`}>{title}</a>
+                  <a href={`#${id}`}>
+                    <Words text={title} />
+                  </a>
                 </li>
               ))}
             </ul>
@@ -68,7 +71,9 @@ export function Page({ packet, words }: PageProps): ReactElement {
         </main>
         <footer data-page="about">
           {words.about.map((line, index) => (
-            <p key={index}>{line}</p>
+            <p key={index}>
+              <Words text={line} />
+            </p>
           ))}
         </footer>
       </body>

@@ -4,6 +4,7 @@ import { ownDirection } from '../model/left-to-right.ts';
 import type { Inline, Paragraph } from '../model/document.ts';
 import { Isolated, directedParts } from './directed.tsx';
 import type { Place, PlacedHeading } from './place.ts';
+import { Words } from './whole-words.tsx';
 
 /** Runs of a sentence: bold ones marked as such, and those in another language with its tag. */
 export function Runs({
@@ -36,7 +37,7 @@ interface RunProps {
 }
 
 function Run({ inline, text, phones }: RunProps): ReactElement {
-  const words = inline.type === 'text' ? <WithPhones text={text} phones={phones} /> : text;
+  const words = inline.type === 'text' ? <WithPhones text={text} phones={phones} /> : <Words text={text} />;
   const language = inline.type === 'text' ? inline.language : undefined;
   const said = language === undefined ? words : <span lang={language}>{words}</span>;
   return inline.bold === true ? <strong>{said}</strong> : <>{said}</>;
@@ -76,11 +77,11 @@ export function WithPhones({
     .map((phone) => ({ phone, at: placeOf(phone, text) }))
     .filter(({ at }) => at >= 0)
     .sort((a, b) => a.at - b.at || b.phone.length - a.phone.length)[0];
-  if (found === undefined) return <>{text}</>;
+  if (found === undefined) return <Words text={text} />;
   const { phone, at } = found;
   return (
     <>
-      {text.slice(0, at)}
+      <Words text={text.slice(0, at)} />
       <PhoneLink number={phone} />
       <WithPhones text={text.slice(at + phone.length)} phones={phones} />
     </>
@@ -166,7 +167,7 @@ export function HeadingOf({
       {...(className === undefined ? {} : { className })}
       {...(dir === undefined ? {} : { dir })}
     >
-      {children ?? heading.text}
+      {children ?? <Words text={heading.text} />}
     </Tag>
   );
 }

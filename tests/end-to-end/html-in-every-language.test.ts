@@ -3,14 +3,17 @@ import type { Browser } from 'playwright-core';
 
 import { allLanguages } from '../helpers/all-languages.ts';
 import {
+  copyParagraphs,
   findAt,
   findOverflow,
   findOverlaps,
+  findParted,
   findViolations,
   hasChromium,
   openBrowser,
   openPage,
 } from '../helpers/browser.ts';
+import { expectedText } from '../../src/model/tree-text.ts';
 import { examplePage } from '../helpers/example-pages.ts';
 import { comparisonCases } from '../helpers/language-packets.ts';
 
@@ -24,8 +27,8 @@ const looked = allLanguages.flatMap((language) => [
   { reference: 'QB-1141', language },
 ]);
 
-/** Widths of a small phone and of a desk. */
-const sizes = [{ width: 360 }, { width: 1280 }];
+/** Widths of the smallest phone and of a desk. */
+const sizes = [{ width: 320 }, { width: 1280 }];
 
 describe('the example cases in every language', () => {
   it.each(everything)(
@@ -60,7 +63,22 @@ describe.skipIf(!hasChromium)('their HTML edition in a real browser (chromium, a
     const { html } = await examplePage(one.reference, one.language);
     expect(await findAt({ browser, html }, sizes, findOverflow)).toEqual([]);
     expect(await findAt({ browser, html }, sizes, findOverlaps)).toEqual([]);
+    expect(await findAt({ browser, html }, sizes, findParted)).toEqual([]);
   });
+
+  it.each(['fr', 'ru', 'en'])(
+    'gives its own letters to whoever copies a paragraph in %s',
+    async (language) => {
+      const { html, packet } = await examplePage('QB-1041', language);
+      const { page } = await openPage(browser, html, { width: 320 });
+      const copied = (await copyParagraphs(page)).filter((text) => text !== '');
+      const told = packet.documents.flatMap((tree) => expectedText(tree).map(({ text }) => text));
+      const strange = copied.join('').match(/[\u00ad\u200b-\u200f\u2060]/g) ?? [];
+      expect(strange).toEqual([]);
+      expect(copied.filter((text) => told.includes(text)).length).toBeGreaterThan(150);
+      await page.context().close();
+    },
+  );
 
   it.each(looked)('says its language and its direction: $reference in $language', async (one) => {
     const { html, packet } = await examplePage(one.reference, one.language);

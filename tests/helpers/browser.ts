@@ -162,3 +162,20 @@ export async function readSizes(page: Page): Promise<Sizes> {
   })()`);
   return found as Sizes;
 }
+
+/** Phrases to be kept whole that stand on two lines all the same. */
+export async function findParted(page: Page): Promise<readonly string[]> {
+  const found: unknown = await page.evaluate(`[...document.querySelectorAll('.whole')]
+    .filter((one) => new Set([...one.getClientRects()].map(({ top }) => Math.round(top))).size > 1)
+    .map((one) => one.textContent)`);
+  return found as readonly string[];
+}
+
+/** What a reader who marks each paragraph of the page and copies it has. */
+export async function copyParagraphs(page: Page): Promise<readonly string[]> {
+  const found: unknown = await page.evaluate(`[...document.querySelectorAll('article p')].map((paragraph) => {
+    getSelection().selectAllChildren(paragraph);
+    return getSelection().toString();
+  })`);
+  return found as readonly string[];
+}

@@ -2,6 +2,7 @@ import type { ReactElement } from 'react';
 import { drawTickBox } from '../../pictures/marks.ts';
 import { MarkPicture } from '../picture.tsx';
 import type { Place } from '../place.ts';
+import { Words } from '../whole-words.tsx';
 
 /** Sides of the boxes to tick, in points: that of a grid, that before a line of text. */
 const sides = { grid: 17, line: 15 } as const;
@@ -43,7 +44,9 @@ export function BoxedWords({
       {words.map((text, index) => (
         <li key={index}>
           <TickBox place={place} />
-          <p>{text}</p>
+          <p>
+            <Words text={text} />
+          </p>
         </li>
       ))}
     </ul>

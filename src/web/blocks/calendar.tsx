@@ -5,6 +5,7 @@ import { drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
 import { MarkPicture, StrokeOf } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
 import { ColumnHeads, TableOf } from './table-parts.tsx';
+import { Words } from '../whole-words.tsx';
 
 interface CalendarProps {
   readonly calendar: Calendar;
@@ -34,10 +35,12 @@ function Day({ day, weekday, quiet }: DayProps): ReactElement {
   const looks = [quiet ? 'quiet' : '', day.comesIn ? 'comes-in' : ''].filter((look) => look !== '');
   return (
     <td role="cell" data-label={weekday} {...(looks.length === 0 ? {} : { className: looks.join(' ') })}>
-      <p className="date">{day.label}</p>
+      <p className="date">
+        <Words text={day.label} />
+      </p>
       {day.notes.map((note, index) => (
         <p key={index} className="note">
-          {note}
+          <Words text={note} />
         </p>
       ))}
     </td>
@@ -109,7 +112,9 @@ function StageKey({ calendar, place }: CalendarProps): ReactElement | null {
       {stages.map(({ pattern, dated }, index) => (
         <li key={index}>
           <MarkPicture mark={drawRibbon({ pattern, begins: false, ...SAMPLE }, place.tree.direction)} />
-          <p>{dated}</p>
+          <p>
+            <Words text={dated} />
+          </p>
         </li>
       ))}
     </ul>

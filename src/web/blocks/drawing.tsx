@@ -6,6 +6,7 @@ import { labelMeasure, placeView } from '../../pictures/place-view.ts';
 import { Label, sizeOfLabel } from '../label.tsx';
 import { Picture, StrokeOf } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
+import { Words } from '../whole-words.tsx';
 
 /** The body at one time with its labels, as one figure. Never turned over, whatever the direction of the language. */
 function BodyFigure({ view, place }: { readonly view: DrawnView; readonly place: Place }): ReactElement {
@@ -14,7 +15,9 @@ function BodyFigure({ view, place }: { readonly view: DrawnView; readonly place:
   const id = place.nextId();
   return (
     <figure className="body">
-      <figcaption className="strong">{view.heading}</figcaption>
+      <figcaption className="strong">
+        <Words text={view.heading} />
+      </figcaption>
       <Picture width={width} height={height} alt={{ id, text: view.alt, title: view.heading }}>
         <g transform={`translate(${String(drawingLeft)} 0)`} strokeLinejoin="round">
           {drawBody(view).map((stroke, index) => (

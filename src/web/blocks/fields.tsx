@@ -3,6 +3,7 @@ import type { Field } from '../../model/care-blocks.ts';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, Paragraphs } from '../words.tsx';
 import { BoxedWords } from './box.tsx';
+import { Words } from '../whole-words.tsx';
 
 interface FieldsProps {
   readonly fields: readonly Field[];
@@ -18,7 +19,9 @@ function Fields({ fields, plate }: FieldsProps): ReactElement {
           <div className={plate !== undefined && kind !== 'name' ? 'room hatched' : 'room'}>
             {plate !== undefined && kind === 'signature' ? <p className="strong">{plate}</p> : null}
           </div>
-          <p className="small">{label}</p>
+          <p className="small">
+            <Words text={label} />
+          </p>
         </li>
       ))}
     </ul>

@@ -5,6 +5,7 @@ import type { OfType, Place } from '../place.ts';
 import { Directed } from '../directed.tsx';
 import { HeadingOf, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
+import { Words } from '../whole-words.tsx';
 
 export function listBlock({ ordered, items }: OfType<'list'>, place: Place): ReactElement | null {
   if (items.length === 0) return null;
@@ -68,13 +69,15 @@ export function keyBlock({ heading, items }: OfType<'key'>, place: Place): React
   return (
     <div className="key">
       <p className="strong" id={id}>
-        {heading}
+        <Words text={heading} />
       </p>
       <ul role="list" aria-labelledby={id}>
         {items.map(({ mark, words }, index) => (
           <li key={index}>
             <MarkPicture mark={drawKeyMark(mark, place.tree.direction)} />
-            <p>{words}</p>
+            <p>
+              <Words text={words} />
+            </p>
           </li>
         ))}
       </ul>

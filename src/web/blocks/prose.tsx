@@ -3,6 +3,7 @@ import { turnedDirection } from '../../model/left-to-right.ts';
 import { inlineText } from '../../model/text-piece.ts';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, Prose, Runs, hasWords } from '../words.tsx';
+import { Words } from '../whole-words.tsx';
 
 export function paragraphBlock(block: OfType<'paragraph'>, place: Place): ReactElement | null {
   return hasWords(block) ? <Prose paragraph={block} place={place} /> : null;
@@ -22,8 +23,12 @@ export function coverBlock(block: OfType<'cover'>, place: Place): ReactElement {
   return (
     <div className="cover">
       <div className="ends">
-        <p className="label">{block.clinic}</p>
-        <p>{block.date}</p>
+        <p className="label">
+          <Words text={block.clinic} />
+        </p>
+        <p>
+          <Words text={block.date} />
+        </p>
       </div>
       <HeadingOf heading={question} className="decision" />
       {inlineText(block.lead).trim() === '' ? null : (
@@ -31,7 +36,11 @@ export function coverBlock(block: OfType<'cover'>, place: Place): ReactElement {
           <Runs inlines={block.lead} place={place} />
         </p>
       )}
-      {block.addressee === '' ? null : <p className="label">{block.addressee}</p>}
+      {block.addressee === '' ? null : (
+        <p className="label">
+          <Words text={block.addressee} />
+        </p>
+      )}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Axis, StripRow } from '../../model/document.ts';
 import type { OfType, Place } from '../place.ts';
 import { Paragraphs } from '../words.tsx';
 import { AxisFoot, AxisHead, AxisLines, StripPicture } from './strip-picture.tsx';
+import { Words } from '../whole-words.tsx';
 
 type Strip = OfType<'strip'>;
 
@@ -50,8 +51,14 @@ interface RowProps {
 function Name({ row }: Pick<RowProps, 'row'>): ReactElement {
   return (
     <div className="name">
-      <p className="strong">{row.name}</p>
-      {row.tag === undefined ? null : <p className="tag">{row.tag}</p>}
+      <p className="strong">
+        <Words text={row.name} />
+      </p>
+      {row.tag === undefined ? null : (
+        <p className="tag">
+          <Words text={row.tag} />
+        </p>
+      )}
     </div>
   );
 }

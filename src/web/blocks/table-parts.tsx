@@ -1,4 +1,5 @@
 import type { ReactElement, ReactNode } from 'react';
+import { Words } from '../whole-words.tsx';
 
 /**
  * Parts of tables that keep their roles where a narrow page stacks their rows: a browser that lays them out as boxes
@@ -41,7 +42,7 @@ export function ColumnHeads({
             <td key={index} role="cell" />
           ) : (
             <th key={index} role="columnheader" scope="col" {...classOf(aligned[index])}>
-              {label}
+              <Words text={label} />
             </th>
           ),
         )}

@@ -3,6 +3,7 @@ import type { Table, TableRow } from '../../model/document.ts';
 import type { OfType, Place } from '../place.ts';
 import { Paragraphs, hasWords } from '../words.tsx';
 import { Cell, ColumnHeads, RowHead, TableOf } from './table-parts.tsx';
+import { Words } from '../whole-words.tsx';
 
 /** A table of more columns keeps them only on a wide page. */
 const mostBesideEachOther = 6;
@@ -29,7 +30,11 @@ function Row({ row, table, place }: RowProps): ReactElement {
         return (
           <RowHead key={index}>
             {words}
-            {row.tag === undefined ? null : <p className="tag">{row.tag}</p>}
+            {row.tag === undefined ? null : (
+              <p className="tag">
+                <Words text={row.tag} />
+              </p>
+            )}
           </RowHead>
         );
       })}
@@ -87,7 +92,7 @@ export function tableBlock(table: OfType<'table'>, place: Place): ReactElement |
           {group.name === undefined ? null : (
             <tr role="row" className="group">
               <th role="rowheader" scope="rowgroup" colSpan={columns.length}>
-                {group.name}
+                <Words text={group.name} />
               </th>
             </tr>
           )}

@@ -4,6 +4,7 @@ import type { OfType, Place } from '../place.ts';
 import { Paragraphs, Prose } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
 import { Cell, ColumnHeads, RowHead, TableOf } from './table-parts.tsx';
+import { Words } from '../whole-words.tsx';
 
 /** Statements by boxes, and rows left free for one's own. */
 export function mattersBlock(block: OfType<'matters'>, place: Place): ReactElement | null {
@@ -50,7 +51,9 @@ function Item({ row, block, place }: RowProps): ReactElement {
     <div className={block.box ? 'item with-box' : 'item'}>
       {block.box ? <TickBox place={place} /> : null}
       <div>
-        <p className="strong">{row.name}</p>
+        <p className="strong">
+          <Words text={row.name} />
+        </p>
         <Paragraphs paragraphs={row.detail} place={place} />
       </div>
     </div>
@@ -64,7 +67,11 @@ export function checklistBlock(block: OfType<'checklist'>, place: Place): ReactE
   if (columns.length === 0)
     return (
       <div className="checklist">
-        {head.trim() === '' ? null : <p className="label">{head}</p>}
+        {head.trim() === '' ? null : (
+          <p className="label">
+            <Words text={head} />
+          </p>
+        )}
         <ul role="list">
           {rows.map((row, index) => (
             <li key={index}>
@@ -156,7 +163,11 @@ export function tickItemsBlock({ items }: OfType<'tick-items'>, place: Place): R
               <Paragraphs paragraphs={words} place={place} />
             )}
             <BoxedWords words={boxes} place={place} />
-            {line === undefined ? null : <p>{line}</p>}
+            {line === undefined ? null : (
+              <p>
+                <Words text={line} />
+              </p>
+            )}
           </div>
         </div>
       ))}

@@ -3,6 +3,7 @@ import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { OfType, Place, PlacedHeading } from '../place.ts';
 import { HeadingOf, PhoneLink, Prose } from '../words.tsx';
 import { Directed } from '../directed.tsx';
+import { Words } from '../whole-words.tsx';
 
 interface FrameProps {
   readonly frame: WarningFrame;
@@ -17,7 +18,11 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
       <div className="frame-head">
         <div>
           <HeadingOf heading={heading} />
-          {frame.note === undefined ? null : <p className="small">{frame.note}</p>}
+          {frame.note === undefined ? null : (
+            <p className="small">
+              <Words text={frame.note} />
+            </p>
+          )}
         </div>
         {frame.phones.length === 0 ? null : (
           <ul role="list">

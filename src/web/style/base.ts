@@ -44,6 +44,7 @@ a { color: ${palette.ink}; text-decoration-thickness: .08em; text-underline-offs
 a:hover { text-decoration-thickness: .16em; }
 :focus-visible { outline: .1875rem solid ${palette.ink}; outline-offset: .1875rem; border-radius: .125rem; }
 .phone { white-space: nowrap; direction: ltr; unicode-bidi: isolate; }
+.whole { white-space: nowrap; }
 .skip { position: absolute; inset-block-start: 0; inset-inline-start: 1rem; padding: .75rem 1rem; background: ${palette.ink}; color: ${palette.white}; transform: translateY(-120%); z-index: 1; }
 .skip:focus { transform: none; outline-color: ${palette.white}; outline-offset: -.375rem; }
 

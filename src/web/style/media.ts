@@ -74,6 +74,10 @@ export const narrowStyle = `
   .calendar tbody tr.ribbon > .days-7 { flex-grow: 7; }
   .calendar .piece span { position: relative; display: inline-block; inset: 0; margin: .0625rem .25rem; white-space: normal; line-height: 1.4; }
 }
+/* Letters so large that a line has hardly room for a word: lines end where they can. */
+@media (max-width: 18em) {
+  .whole { white-space: normal; }
+}
 @media (min-width: 66em) {
   main:has(.clinician) { max-inline-size: 64rem; }
   main > article.patient { max-inline-size: 46rem; margin-inline: auto; }

@@ -214,7 +214,7 @@ describe('blocks as HTML', () => {
 
   it('name facts as terms with what they are', () => {
     const body = made({ type: 'facts', items: [{ label: 'Born', value: '3 August 1979' }], origin });
-    expect(tagsOf(body)).toEqual(['dl', 'div', 'dt', 'dd']);
+    expect(tagsOf(body)).toEqual(['dl', 'div', 'dt', 'dd', 'span']);
   });
 
   it('say of a fact in another language which it is', () => {

@@ -1,0 +1,63 @@
+import { staysWithNext } from '../model/tie-words.ts';
+
+/** Part of a text, and whether a line should never end within it. */
+export interface TextPart {
+  readonly text: string;
+  readonly whole: boolean;
+}
+
+/**
+ * Letters of the longest part that is kept whole: the narrowest column of a small phone has room for it. What is longer
+ * ends lines where the browser finds a place.
+ */
+export const longestWhole = 16;
+
+/** A word with a hyphen, a dash or a stroke inside, after which a browser would end a line: "peut-être", "2–4", "mg/dL". */
+const joined = /[\p{L}\p{Nd}][-\u2010\u2013/](?=[\p{L}\p{Nd}])/u;
+
+/** Chinese has no spaces: what stands between two of them is a sentence. */
+const chinese = /\p{Script=Han}/u;
+
+function isShort(text: string): boolean {
+  return Array.from(text).length <= longestWhole;
+}
+
+function isWhole(text: string): boolean {
+  return isShort(text) && !chinese.test(text) && (text.includes(' ') || joined.test(text));
+}
+
+/** Words that share a line, by the rule of the printed pages, as far as they are short together. */
+function phrasesOf(text: string): readonly string[] {
+  const phrases: string[] = [];
+  let before = '';
+  for (const word of text.split(' ')) {
+    const last = phrases.at(-1);
+    const longer = `${last ?? ''} ${word}`;
+    if (last !== undefined && staysWithNext(before, word) && isShort(longer))
+      phrases[phrases.length - 1] = longer;
+    else phrases.push(word);
+    before = word;
+  }
+  return phrases;
+}
+
+/**
+ * A text in parts: short phrases that a line should not part, and what stands between them. All parts after one another
+ * are the text, letter by letter. Pure.
+ */
+export function splitWholePhrases(text: string): readonly TextPart[] {
+  const parts: TextPart[] = [];
+  phrasesOf(text).forEach((phrase, index) => {
+    const space = index === 0 ? '' : ' ';
+    const last = parts.at(-1);
+    if (isWhole(phrase)) parts.push(...partOf(space), { text: phrase, whole: true });
+    else if (last?.whole === false)
+      parts[parts.length - 1] = { text: last.text + space + phrase, whole: false };
+    else parts.push(...partOf(space + phrase));
+  });
+  return parts;
+}
+
+function partOf(text: string): readonly TextPart[] {
+  return text === '' ? [] : [{ text, whole: false }];
+}

@@ -1,0 +1,23 @@
+import { Fragment } from 'react';
+import type { ReactElement } from 'react';
+import { splitWholePhrases } from './whole-phrases.ts';
+
+/**
+ * Plain words, of which short phrases stay on one line: a number with what it counts, a compound with a hyphen. Only a
+ * style keeps them, no character is another, so that what is copied, searched or read aloud is the text itself.
+ */
+export function Words({ text }: { readonly text: string }): ReactElement {
+  return (
+    <>
+      {splitWholePhrases(text).map((part, index) =>
+        part.whole ? (
+          <span key={index} className="whole">
+            {part.text}
+          </span>
+        ) : (
+          <Fragment key={index}>{part.text}</Fragment>
+        ),
+      )}
+    </>
+  );
+}

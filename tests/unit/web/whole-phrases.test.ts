@@ -1,0 +1,58 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Locale } from '../../../src/model/locale.ts';
+import { longestWhole, splitWholePhrases } from '../../../src/web/whole-phrases.ts';
+import { shippedLocale } from '../../helpers/locale-words.ts';
+import { paragraph, smallTree, words } from '../../helpers/small-tree.ts';
+import { attributeOf, bodyOf, htmlOf, readBackHtml, within } from '../../helpers/web-page.ts';
+
+let locale: Locale;
+beforeAll(async () => {
+  locale = await shippedLocale('en');
+});
+
+const wholeIn = (text: string): readonly string[] =>
+  splitWholePhrases(text)
+    .filter(({ whole }) => whole)
+    .map(({ text: phrase }) => phrase);
+
+describe('phrases that a line of the web page does not part', () => {
+  it.each([
+    ['They weighed 252 lb after 5 years.', ['252 lb', '5 years.']],
+    ['Ask Dr. Okoye about vitamin D, please.', ['Dr. Okoye', 'vitamin D,']],
+    ['Que pourrais-je faire ?', ['pourrais-je']],
+    ['Dites-le-nous : peut-être demain.', ['Dites-le-nous', 'peut-être']],
+    ['Сообщите, если что-то болит.', ['что-то']],
+    ['for 2–4 of them, up to 40 mg/dL', ['2–4', '40 mg/dL']],
+    ['24 개월 뒤', ['24 개월']],
+    ['1000 个人中 24 个在 1 到 2 年内', []],
+  ])('%s', (text, whole) => {
+    expect(wholeIn(text)).toEqual(whole);
+  });
+
+  it.each([
+    'Nothing here.',
+    'a - b – c',
+    '2021 and after',
+    'and so on-',
+    'https://example.org/a-long-address/of-a-page',
+    '24 biểu-hiện-dài-dài',
+  ])('are none in: %s', (text) => {
+    expect(wholeIn(text).filter((phrase) => phrase.length > longestWhole)).toEqual([]);
+    expect(wholeIn(text)).toEqual([]);
+  });
+
+  it('keep as much of a long chain as is short', () => {
+    expect(wholeIn('call 555 0142 555 0143 555 now')).toEqual(['555 0142 555', '0143 555 now']);
+  });
+
+  it('are marked by a style alone: the letters of the page are those of the tree', () => {
+    const text = 'After 24 months peut-être 1\u00a0000 personnes.';
+    const tree = smallTree([paragraph('a.hbs:1', [words(text)])]);
+    const body = bodyOf(tree.blocks, locale);
+    const marked = within(body).filter((element) => attributeOf(element, 'class') === 'whole');
+    expect(marked.length).toBe(3);
+    const html = htmlOf([tree], locale);
+    expect(html.replace(/<\/?span[^>]*>/g, '')).toContain(`>${text}<`);
+    expect(readBackHtml(html, [tree], locale).findings).toEqual([]);
+  });
+});
