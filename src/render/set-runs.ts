@@ -1,4 +1,5 @@
 import type { Inline } from '../model/document.ts';
+import { splitChinese, splitChineseWords } from '../model/split-chinese.ts';
 import { staysWithNext } from '../model/tie-words.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
@@ -7,7 +8,6 @@ import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
 import type { Run } from './run.ts';
 import { shapedWidth } from './shaping/shape-line.ts';
-import { splitChinese, splitChineseWords } from './shaping/split-chinese.ts';
 import { isPlain } from './shaping/split-text.ts';
 import type { Weight } from './theme.ts';
 

@@ -1,5 +1,5 @@
 import { textWidth } from '../measure-text.ts';
-import { splitChinese } from '../shaping/split-chinese.ts';
+import { splitChinese } from '../../model/split-chinese.ts';
 import { measureLines } from '../text.tsx';
 import type { TypeRole } from '../theme.ts';
 import { runsFor } from './primitives.tsx';

@@ -1,7 +1,7 @@
 import type { Blank, Sentence } from '../../model/care-blocks.ts';
 import { printable } from '../printable-text.ts';
 import { runsOf, runsWidth } from '../set-runs.ts';
-import { splitChinese } from '../shaping/split-chinese.ts';
+import { splitChinese } from '../../model/split-chinese.ts';
 import type { Run } from '../run.ts';
 import type { TypeRole } from '../theme.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { splitChinese, splitChineseWords } from '../../../../src/render/shaping/split-chinese.ts';
+import { splitChinese, splitChineseWords } from '../../../src/model/split-chinese.ts';
 
 describe('a Chinese sentence', () => {
   it('may end a line after nearly every character, but never before a comma, a stop or a closing bracket', () => {
