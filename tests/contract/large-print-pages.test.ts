@@ -72,8 +72,15 @@ describe('a text that is too small for large print', () => {
 });
 
 describe('signs to call about at once, in large print', () => {
-  it.each(['letter', 'a4'] as const)('stand on one page of %s after a sleeve', async (paper) => {
-    const trees = await treesOf('QB-1128', 'en', asksForLargePrint);
+  const papers = ['QB-1128', 'QB-1141'].flatMap((reference) =>
+    exampleLanguages.flatMap((language) =>
+      (['letter', 'a4'] as const).map((paper) => ({ reference, language, paper })),
+    ),
+  );
+
+  it.each(papers)('stand on one page of $paper for $reference in $language', async (test) => {
+    const { reference, language, paper } = test;
+    const trees = await treesOf(reference, language, asksForLargePrint);
     const signs = trees.filter(({ kind }) => kind === 'warning-signs').map((tree) => ({ ...tree, paper }));
     const [plan] = await planPagesOf(signs);
     const keys = plan?.draft.units.map(({ key }) => key) ?? [];

@@ -30,11 +30,12 @@ function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
   return urgency === 'now' && widest <= theme.width / 2 ? emergency : phone;
 }
 
-function labelWidth(phones: readonly FramePhone[], { type, flow }: Theme): number {
+function labelWidth({ phones, urgency }: WarningFrame, { type, flow }: Theme): number {
+  const isWide = flow === 'stacked' && urgency !== 'now';
   const widthOf = (words: string | undefined, most: number): number => {
     if (words === undefined) return 0;
     const whole = widthOnLine(words, type.small);
-    return flow === 'stacked' || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
+    return isWide || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
   };
   const widths = phones.flatMap(({ label, hours }) => [
     widthOf(label, WIDEST_LABEL),
@@ -51,7 +52,7 @@ function numberWidth(frame: WarningFrame, theme: Theme): number {
 /** Room that the numbers of a frame take, in points, at most what there is; 0 where there are none. */
 export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): number {
   if (frame.phones.length === 0) return 0;
-  const label = labelWidth(frame.phones, theme);
+  const label = labelWidth(frame, theme);
   return Math.min(most, numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP));
 }
 
@@ -60,20 +61,37 @@ export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): 
   const role = numberRole(frame, theme);
   const { small } = theme.type;
   const room = labelRoom(frame, width, theme);
-  const linesOf = (text: string): number => {
-    const set = { runs: [{ text, weight: small.weight }], size: small.size, width: room };
-    return text === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
-  };
-  const heights = frame.phones.map(({ label = '', hours = '' }) => {
-    const lines = linesOf(label) + linesOf(hours);
-    return Math.max(role.lineHeight, firstBaseline(role) - firstBaseline(small) + lines * small.lineHeight);
+  const heights = frame.phones.map((phone) => {
+    const lines = named(phone).reduce((sum, words) => sum + linesOf(words, room, small), 0);
+    return Math.max(role.lineHeight, labelTop(phone, { room, role, small }) + lines * small.lineHeight);
   });
   return heights.reduce((sum, height) => sum + height, 0);
 }
 
+function linesOf(text: string, room: number, role: TypeRole): number {
+  const set = { runs: [{ text, weight: role.weight }], size: role.size, width: room };
+  return text === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
+}
+
+interface LabelRoles {
+  readonly room: number;
+  readonly role: TypeRole;
+  readonly small: TypeRole;
+}
+
+/**
+ * White above a label: its first line stands on the line of the number, and hours under it; without hours its last line
+ * does, as far as the number is high enough.
+ */
+function labelTop({ label = '', hours }: FramePhone, { room, role, small }: LabelRoles): number {
+  const drop = firstBaseline(role) - firstBaseline(small);
+  if (hours !== undefined) return drop;
+  return Math.max(0, drop - Math.max(0, linesOf(label, room, small) - 1) * small.lineHeight);
+}
+
 /** A label has the room that the numbers leave: it takes more lines, they take none. */
 function labelRoom(frame: WarningFrame, width: number, theme: Theme): number {
-  return labelWidth(frame.phones, theme) === 0 ? 0 : width - numberWidth(frame, theme) - LABEL_GAP;
+  return labelWidth(frame, theme) === 0 ? 0 : width - numberWidth(frame, theme) - LABEL_GAP;
 }
 
 interface FramePhonesProps {
@@ -91,14 +109,14 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
   const numbers = numberWidth(frame, theme);
   const label = labelRoom(frame, width, theme);
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
-  const drop = firstBaseline(role) - firstBaseline(type.small);
+  const roles = { room: label, role, small: type.small };
   const text = { theme, color, align } as const;
   return (
     <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
       {frame.phones.map((phone, index) => (
         <View key={index} sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
           {named(phone).length === 0 ? null : (
-            <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: drop }}>
+            <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: labelTop(phone, roles) }}>
               {named(phone).map((words) => (
                 <Words
                   key={words}

@@ -75,6 +75,11 @@ function goingOn(place: Place): Pick<Unit, 'continuation'> {
   return place.title === undefined ? {} : { continuation: <ContinuedHead place={place} /> };
 }
 
+/** The first item, or the last but one: in large print it may stand alone rather than leave a page nearly empty. */
+function beside(long: boolean): Pick<Unit, 'keepWithNext' | 'keepsRow'> {
+  return long ? { keepWithNext: false, keepsRow: true } : { keepWithNext: true };
+}
+
 /** Each item is a unit; at least two stand on either side of a break. */
 export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
@@ -108,7 +113,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     ),
     gapBefore: index === 0 ? 0 : gap,
     ...(small && index > 0 ? { gapShrink: NOTE_SHRINK } : {}),
-    keepWithNext: !long && last > 0 && (index === 0 || index === last - 1),
+    ...(last > 0 && (index === 0 || index === last - 1) ? beside(long) : { keepWithNext: false }),
     ...repeated,
     ...group,
   }));

@@ -60,11 +60,15 @@ interface HeadRoom {
   readonly phones: number;
 }
 
-/** Numbers stand below where they would leave the heading too little room, and in large print. */
+/**
+ * Numbers stand below where they would leave the heading too little room, and in large print; but not those of what
+ * cannot wait: so a page holds all its signs.
+ */
 function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
   const phones = phonesWidth(frame, inner, theme);
   const rest = inner - phones - (phones === 0 ? 0 : HEAD_GAP);
-  const beside = phones === 0 || (theme.flow === 'beside' && headFits(frame, rest, theme));
+  const isClose = theme.flow === 'beside' || frame.urgency === 'now';
+  const beside = phones === 0 || (isClose && headFits(frame, rest, theme));
   return { beside, words: beside ? rest : inner, phones };
 }
 
