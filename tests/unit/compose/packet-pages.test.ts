@@ -30,7 +30,7 @@ describe('the first page of a packet', () => {
     const rows = blocksOfType(one(documents, 'contents'), 'strip').flatMap((strip) => strip.rows);
     const others = documents.filter(({ kind }) => kind !== 'contents');
     expect(rows.map(({ name }) => name)).toEqual(others.map(({ title }) => title));
-    expect(textOf(one(documents, 'contents'))).toContain('Put this page on your fridge.');
+    expect(textOf(one(documents, 'contents'))).toContain('Put the first page on your fridge.');
   });
 
   it('leaves out the sheet for the clinician', async () => {
