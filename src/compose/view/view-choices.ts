@@ -13,7 +13,7 @@ import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row, TableView } from './shared-shapes.ts';
 import { tableShape } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
-import { shortApart, shortWeightCell } from './view-weight.ts';
+import { saysShortTimes, shortWeightCell } from './view-weight.ts';
 import { asMarkup, figure } from './words.ts';
 
 export const coverShape = group({
@@ -59,7 +59,7 @@ export function viewChoices(scene: Scene): ChoicesView {
       plainRow(option, [body(words.say(`options.${option.code}.choice`))]),
     ),
     short: viewShort(scene),
-    apart: [...shortMeanings(scene), ...shortApart(scene)],
+    apart: shortMeanings(scene),
     ticks: scene.options.map((option) => option.name),
     peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null)
       ? words.plain('common.key.people')
@@ -95,9 +95,12 @@ function viewShort(scene: Scene): TableView {
 }
 
 function weightColumn(scene: Scene): ShortColumn {
-  const { mainMonths } = scene.comparison.weight;
+  const { words, comparison } = scene;
+  const time = sayLength(scene, { months: comparison.weight.mainMonths });
   return {
-    label: scene.words.plain('comparison.short.weight', { time: sayLength(scene, { months: mainMonths }) }),
+    label: saysShortTimes(scene)
+      ? words.plain('comparison.short.weight_later')
+      : words.plain('comparison.short.weight', { time }),
     cell: (option) => shortWeightCell(scene, option),
   };
 }

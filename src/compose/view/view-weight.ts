@@ -229,22 +229,21 @@ export function weightInShort(scene: Scene, option: NamedOption): WeightCell | u
     );
 }
 
-/** Why some weights of the short table are of another time than its head says; nothing where none is. */
-export function shortApart(scene: Scene): readonly Markup[] {
+/** Whether some weight of the short table is of another time than the one asked: then each says its own, and the head none. */
+export function saysShortTimes(scene: Scene): boolean {
   const { asked } = scene.comparison.weight.main;
-  const known = scene.options.map((option) => weightInShort(scene, option));
-  return ownTimes(
-    scene,
-    known.map((cell) => cell && { ...cell, asked }),
-  );
+  return scene.options
+    .map((option) => weightInShort(scene, option))
+    .some((cell) => cell !== undefined && otherTime(scene, asked, cell.lead) !== null);
 }
 
 export function shortWeightCell(scene: Scene, option: NamedOption): Markup {
   const known = weightInShort(scene, option);
   if (known === undefined) return scene.words.say('common.table.not_known');
   const weight = figure(weightInWords(scene, known.value.averageKg), sourceOf(known));
-  const other = otherTime(scene, scene.comparison.weight.main.asked, known.lead);
   const time = sayLength(scene, known.lead.horizon);
-  const words = other === null ? weight : scene.words.say('common.weight.short_after', { weight, time });
+  const words = saysShortTimes(scene)
+    ? scene.words.say('common.weight.short_after', { weight, time })
+    : weight;
   return withMark(scene, known, withDose(scene, words, known));
 }

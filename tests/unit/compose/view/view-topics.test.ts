@@ -126,12 +126,37 @@ describe('in short', () => {
   it('has no column of problems where no option has a figure', async () => {
     const comparison = { ...makeComparison(fiveOptions), topics: [] };
     const { short, peopleKey } = viewChoices(await sceneFor('en', { comparison }));
-    expect(short.columns.map(({ label }) => label)).toEqual([
-      '',
-      'Weight after 5\u00a0years',
-      'Can it be undone?',
-    ]);
+    expect(short.columns.map(({ label }) => label)).toEqual(['', 'Weight later', 'Can it be undone?']);
     expect(peopleKey).toBeNull();
+  });
+
+  it('heads the weights with their time only where it is that of every one', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const shortOf = async (over: ComparisonTable['weight']['over']): Promise<TableView> =>
+      viewChoices(
+        await sceneFor('en', { comparison: { ...comparison, weight: { ...comparison.weight, over } } }),
+      ).short;
+    const weights = (short: TableView): readonly (string | undefined)[] => [
+      short.columns[1]?.label.replaceAll('\u00a0', ' '),
+      ...cellsOf(short).map(([, words]) => words),
+    ];
+    expect(weights(await shortOf([]))).toEqual([
+      'Weight after 5 years',
+      '206 lb (93 kg)',
+      '190 lb (86 kg)',
+      'not known',
+      'not known',
+      '256 lb (116 kg)',
+    ]);
+    // Semaglutide is known after one year.
+    expect(weights(await shortOf(comparison.weight.over))).toEqual([
+      'Weight later',
+      '206 lb (93 kg) after 5 years',
+      '190 lb (86 kg) after 5 years',
+      'not known',
+      '212 lb (96 kg) after 1 year',
+      '256 lb (116 kg) after 5 years',
+    ]);
   });
 
   it('says a weight at the longest time known with its time, where none is known at the main one', async () => {
@@ -146,7 +171,11 @@ describe('in short', () => {
     const scene = await sceneFor('en', { comparison: withRecords({ ...comparison, weight }) });
     const cells = cellsOf(viewChoices(scene).short).map(([, words]) => words);
     // Of the bypass the figure at five years stands, though a longer time is known.
-    expect(cells.slice(1, 4)).toEqual(['190 lb (86 kg)', '216 lb (98 kg) after 2 years', 'not known']);
+    expect(cells.slice(1, 4)).toEqual([
+      '190 lb (86 kg) after 5 years',
+      '216 lb (98 kg) after 2 years',
+      'not known',
+    ]);
   });
 
   it('leaves out a weight at another time that was worked out from another measure, as the strip does', async () => {
