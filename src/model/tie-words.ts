@@ -24,3 +24,19 @@ export function staysWithNext(word: string, next: string): boolean {
     (/^\p{L}/u.test(next) && !last.endsWith(')'))
   );
 }
+
+/** A short word or a name of something numbered, without a mark after it: "than", "sur", "(Study". */
+const leaning = /^\p{Ps}?(?:\p{Lu}[\p{L}\p{M}-]*|(?:\p{L}\p{M}*){1,6})$/u;
+
+/** A letter of a Cyrillic text by itself: a preposition or "and". */
+const cyrillicLetter = /^[\p{Ps}«]?\p{Script=Cyrillic}$/u;
+
+/**
+ * Whether a word should rather not end a line before the next: one that makes sense only with the number after it
+ * ("fewer than 1", "sur 1 000", "Study 9"), or a Russian preposition of one letter. Weaker than `staysWithNext`.
+ */
+export function leansOnNext(word: string, next: string): boolean {
+  const last = word.slice(word.lastIndexOf(tie) + 1);
+  if (cyrillicLetter.test(last)) return true;
+  return leaning.test(last) && /^[^\p{L}\p{Nd}]*\p{Nd}/u.test(next) && !/^\p{Ps}/u.test(next);
+}

@@ -5,8 +5,11 @@ export interface Word {
   readonly space: number;
   /** A reader pauses after it: a good place to end a balanced line. */
   readonly pause: boolean;
-  /** It should stand on one line with the next word, as a number with what it counts, where there is room for both. */
-  readonly staysWithNext?: boolean;
+  /**
+   * `stays`: it should stand on one line with the next word, as a number with what it counts, where there is room for
+   * both. `leans`: rather, as "fewer than" with its number.
+   */
+  readonly tie?: 'stays' | 'leans';
 }
 
 /**
@@ -25,7 +28,7 @@ const pauseBonus = 0.03;
 const leastFilled = 1 / 2;
 
 /** How much unevenness, in squared measures, it costs to part words that should stay together. */
-const partedCost = 0.5;
+const partedCost = { stays: 0.5, leans: 0.1 } as const;
 
 /** Guards against a sum of widths that is a rounding error over the measure. */
 const tolerance = 0.001;
@@ -60,16 +63,35 @@ function greedy(words: readonly Word[], measure: number, start = startTogether):
   return starts;
 }
 
-/** Where the next line begins, if words up to `end` have room on this one: earlier where some of them stay with the next. */
-function startTogether(
-  words: readonly Word[],
-  line: { readonly start: number; readonly end: number },
-  measure: number,
-): number {
+interface Line {
+  readonly start: number;
+  readonly end: number;
+}
+
+/**
+ * Where the next line begins, if words up to `end` have room on this one: earlier where some of them should stand with the
+ * next, if need be without those that only lean on it.
+ */
+function startTogether(words: readonly Word[], line: Line, measure: number): number {
+  const all = startOfTied(words, line, ['stays', 'leans']);
+  const tightest = startOfTied(words, line, ['stays']);
+  return [all, tightest].find((first) => hasRoom(words, { ...line, first }, measure)) ?? line.end;
+}
+
+function startOfTied(words: readonly Word[], line: Line, ties: readonly Word['tie'][]): number {
   let first = line.end;
-  while (first > line.start && words[first - 1]?.staysWithNext === true) first -= 1;
-  const isFilled = lineWidth(words, line.start, first) >= measure * leastFilled;
-  return isFilled && lineWidth(words, first, line.end + 1) <= measure + tolerance ? first : line.end;
+  while (first > line.start && isTied(words[first - 1], ties)) first -= 1;
+  return first;
+}
+
+function isTied(word: Word | undefined, ties: readonly Word['tie'][]): boolean {
+  return word?.tie !== undefined && ties.includes(word.tie);
+}
+
+/** Whether this line is full enough without the words from `first` on, and the next has room for them. */
+function hasRoom(words: readonly Word[], line: Line & { readonly first: number }, measure: number): boolean {
+  const isFilled = lineWidth(words, line.start, line.first) >= measure * leastFilled;
+  return isFilled && lineWidth(words, line.first, line.end + 1) <= measure + tolerance;
 }
 
 /** Widths of the lines that hold more than one word. */
@@ -107,11 +129,11 @@ interface Best {
 }
 
 /** Unevenness of one line: with the number of lines given, the least sum of squares is the most equal setting. */
-function unevenness(words: readonly Word[], line: { start: number; end: number }, measure: number): number {
+function unevenness(words: readonly Word[], line: Line, measure: number): number {
   const width = lineWidth(words, line.start, line.end);
   if (width > measure + tolerance && line.end - line.start > 1) return Number.POSITIVE_INFINITY;
   const last = line.end < words.length ? words[line.end - 1] : undefined;
-  const parted = last?.staysWithNext === true ? partedCost : 0;
+  const parted = last?.tie === undefined ? 0 : partedCost[last.tie];
   return (width / measure) ** 2 + parted - (last?.pause === true ? pauseBonus : 0);
 }
 

@@ -1,6 +1,6 @@
 import type { Inline } from '../model/document.ts';
 import { splitChinese, splitChineseWords } from '../model/split-chinese.ts';
-import { staysWithNext } from '../model/tie-words.ts';
+import { leansOnNext, staysWithNext } from '../model/tie-words.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
 import { divideWord } from './divide-word.ts';
@@ -54,9 +54,10 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
  */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
   const split = setting === 'balanced' ? splitChineseWords : splitChinese;
-  const words = wordsOf(joinAlike(runs), size, split).flatMap((word) =>
-    word.width > measure ? splitLongWord(word, { size, measure }) : [word],
-  );
+  const room = { size, measure };
+  const words = wordsOf(joinAlike(runs), size, split)
+    .flatMap((word) => (word.width > measure ? untie(word, room) : [word]))
+    .flatMap((word) => (word.width > measure ? splitLongWord(word, room) : [word]));
   const starts = breakWords(words.map(together), measure, setting);
   return starts.map((start, line) =>
     setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1], size),
@@ -65,9 +66,9 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
 
 function together(word: RunWord, index: number, words: readonly RunWord[]): Word {
   const next = words[index + 1];
-  return next !== undefined && next.space > 0 && staysWithNext(word.text, next.text)
-    ? { ...word, staysWithNext: true }
-    : word;
+  if (next === undefined || next.space === 0) return word;
+  if (staysWithNext(word.text, next.text)) return { ...word, tie: 'stays' };
+  return leansOnNext(word.text, next.text) ? { ...word, tie: 'leans' } : word;
 }
 
 function wordsOf(
@@ -124,6 +125,25 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
 
 type Room = Pick<LineSetting, 'size' | 'measure'>;
 
+const tie = '\u00a0';
+
+/** The words that ties make one, where no line can hold them together: better apart than any of them divided. */
+function untie(word: RunWord, { size }: Room): readonly RunWord[] {
+  const groups: Piece[][] = [[]];
+  for (const piece of word.pieces) {
+    piece.text.split(tie).forEach((text, part) => {
+      if (part > 0) groups.push([]);
+      if (text !== '') groups.at(-1)?.push({ ...piece, text, width: widthInRun(text, piece, size) });
+    });
+  }
+  const parted = groups.filter((pieces) => pieces.length > 0);
+  if (parted.length < 2) return [word];
+  return parted.map((pieces, index) => {
+    const one = wordOf(pieces, pieces[0], size);
+    return index === 0 ? { ...one, space: word.space, spaceRun: word.spaceRun } : one;
+  });
+}
+
 /**
  * A word that no line can hold (a web address, a long double name) is cut after its own marks, a Chinese one where Unicode
  * allows it, else divided.
@@ -132,7 +152,7 @@ function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord
   const parts = word.pieces.flatMap((piece) => {
     const widthOf = (text: string): number => textWidth(text, { weight: piece.weight, size });
     return piece.text
-      .split(/(?<=[-/._?&=–—])(?=[^-/._?&=–—])/)
+      .split(/(?<=[-/._?&=–—])(?<!\p{Nd}\.(?=\p{Nd}))(?=[^-/._?&=–—])/u)
       .flatMap(splitChinese)
       .flatMap((text) => (widthOf(text) > measure ? divideWord(text, widthOf, measure) : [text]))
       .map((text) => ({ ...piece, text, width: widthOf(text) }));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { staysWithNext } from '../../../src/model/tie-words.ts';
+import { leansOnNext, staysWithNext } from '../../../src/model/tie-words.ts';
 
 describe('staysWithNext', () => {
   it.each([
@@ -41,5 +41,36 @@ describe('staysWithNext', () => {
     ['vitamin', 'Do'],
   ])('lets a line end between %s and %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(false);
+  });
+});
+
+describe('leansOnNext', () => {
+  it.each([
+    ['than', '1'],
+    ['Study', '9'],
+    ['(अध्ययन', '9)'],
+    ['sur', '1\u00a0000'],
+    ['dưới', '1'],
+    ['Исследование', '9.'],
+    ['of', '1,000'],
+    ['to', '≥\u00a030'],
+    ['January', '13,'],
+    ['в', 'больнице'],
+    ['(с', 'диабетом)'],
+  ])('keeps %s rather with %s', (word, next) => {
+    expect(leansOnNext(word, next)).toBe(true);
+  });
+
+  it.each([
+    ['than', 'one'],
+    ['than,', '1'],
+    ['months.', '9'],
+    ['operations', '24'],
+    ['study', '(9)'],
+    ['24', '9'],
+    ['a', 'word'],
+    ['и,', 'слово'],
+  ])('lets a line end between %s and %s', (word, next) => {
+    expect(leansOnNext(word, next)).toBe(false);
   });
 });

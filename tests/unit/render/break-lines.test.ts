@@ -53,7 +53,8 @@ describe('breakWords', () => {
       const all = text.split(' ');
       const tied = words(text).map((word, index) => ({
         ...word,
-        staysWithNext: /^\d+$/.test(all[index] ?? ''),
+        ...(/^\d+$/.test(all[index] ?? '') ? { tie: 'stays' as const } : {}),
+        ...(all[index] === 'than' ? { tie: 'leans' as const } : {}),
       }));
       const starts = breakWords(tied, measure, setting);
       return starts.map((start, line) => all.slice(start, starts[line + 1] ?? all.length).join(' '));
@@ -69,6 +70,11 @@ describe('breakWords', () => {
     ]);
     expect(kept('call 555 010 0199 now then', 130, 'filled')).toEqual(['call 555 010', '0199 now then']);
     expect(kept('at night call 555 010 0199', 190, 'filled')).toEqual(['at night call', '555 010 0199']);
+    // What leans on a number goes with it where that leaves the line full enough, else the number goes with what it counts.
+    expect(kept('there were fewer than 1 now', 210, 'filled')).toEqual(['there were fewer', 'than 1 now']);
+    expect(kept('they saw than 24 months', 120, 'filled')).toEqual(['they saw', 'than 24', 'months']);
+    expect(kept('it than 24 months', 120, 'filled')).toEqual(['it than', '24 months']);
+    expect(kept('they see fewer than 1 now', 170, 'balanced')).toEqual(['they see fewer', 'than 1 now']);
     expect(kept('in 24 unforgettable months', 120, 'filled')).toEqual(['in 24', 'unforgettable', 'months']);
     expect(kept('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had', '6 weeks of it']);
     expect(lines('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had 6', 'weeks of it']);

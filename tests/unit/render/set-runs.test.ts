@@ -32,6 +32,28 @@ describe('setRuns', () => {
     ]);
   });
 
+  it('parts words at their ties before it divides one, and never within a number', () => {
+    expect(linesOf('244.8\u00a0lb or more', 40)).toEqual(['244.8', 'lb or', 'more']);
+    expect(linesOf('from 1,244.8\u00a0lb', 70)).toEqual(['from', '1,244.8\u00a0lb']);
+    expect(linesOf('244.8', 20)).toEqual(['244.8']);
+    const runs: readonly Run[] = [
+      { text: 'Ms\u00a0', weight: 400 },
+      { text: '244.8\u00a0lb', weight: 700 },
+    ];
+    const set = setRuns(runs, { size: 13, measure: 45, setting: 'filled' });
+    expect(set.map(({ runs: parts }) => parts)).toEqual([
+      [{ text: 'Ms', weight: 400 }],
+      [{ text: '244.8', weight: 700 }],
+      [{ text: 'lb', weight: 700 }],
+    ]);
+    expect(set.map(({ spaceAfter }) => spaceAfter)).toEqual([true, true, false]);
+  });
+
+  it('rather ends a line before what makes sense only with the number after it', () => {
+    expect(linesOf('there were fewer than 1 now', 150)).toEqual(['there were fewer', 'than 1 now']);
+    expect(linesOf('видели это в больнице', 95)).toEqual(['видели это', 'в больнице']);
+  });
+
   it('never breaks at a hyphen of a word that fits', () => {
     expect(linesOf('a long one\u2011anastomosis bypass', 110)).toEqual([
       'a long',
