@@ -97,11 +97,15 @@ function misleads(box: Box, own: Spot, marks: readonly Spot[]): boolean {
   return marks.some((mark) => mark !== own && away(mark) < away(own) + 1);
 }
 
-/** The first of some boxes that overlaps least with what is taken and lies most inside the plot. */
-export function leastTouching(boxes: readonly Box[], taken: readonly Box[], plot: Box): Box | undefined {
+/** The first of some boxes that covers least of what is taken and of the line, and lies most inside the plot. */
+export function leastTouching(
+  boxes: readonly Box[],
+  taken: readonly Box[],
+  { plot, line }: Pick<LabelScene, 'plot' | 'line'>,
+): Box | undefined {
   const priced = boxes.map((box) => {
     const touched = taken.reduce((sum, other) => sum + overlap(box, other), 0);
-    return { box, price: touched + 2 * outside(box, plot) };
+    return { box, price: touched + crossed(box, line) + 2 * outside(box, plot) };
   });
   const least = Math.min(...priced.map(({ price }) => price));
   return priced.find(({ price }) => price <= least + 0.01)?.box;

@@ -29,10 +29,10 @@ export function placeLabels({ theme, line, sizes }: LinePicture): LineLabels {
   return placeLineLabels({
     line,
     sizes,
-    sizeOf: (label, text) =>
+    sizeOf: (label, text, measure) =>
       label === 'value'
         ? { width: widthOf(text, value), height: value.lineHeight }
-        : sizeInLines(text, roles[label], sizes.labelWidth),
+        : sizeInLines(text, roles[label], measure),
   });
 }
 

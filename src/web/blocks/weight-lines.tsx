@@ -77,7 +77,7 @@ function EndLabel({
 }): ReactElement {
   const anchor = props.place.tree.direction === 'rtl' ? 'left' : 'right';
   const x = across(props, box.start + box.width);
-  return <Label text={text} x={x} top={box.top} anchor={anchor} measure={sizes.labelWidth} strong={strong} />;
+  return <Label text={text} x={x} top={box.top} anchor={anchor} measure={box.width} strong={strong} />;
 }
 
 function LineFigure(props: LineProps): ReactElement {
@@ -86,8 +86,7 @@ function LineFigure(props: LineProps): ReactElement {
   const labels = placeLineLabels({
     line,
     sizes,
-    sizeOf: (label, text) =>
-      sizeOfLabel(text, label === 'value' ? Number.POSITIVE_INFINITY : sizes.labelWidth),
+    sizeOf: (label, text, measure) => sizeOfLabel(text, measure, label !== 'after'),
   });
   return (
     <figure className="weight-line">
