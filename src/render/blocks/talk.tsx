@@ -17,8 +17,10 @@ const INITIALS_GAP = 12;
 const ROW = 30;
 const PADDING = 5;
 const AFTER_STATEMENT = 12;
-/** White between the paragraphs of a point. */
+/** White between the paragraphs of a point; of many, more, so that each is seen to be one. */
 const BETWEEN_LINES = 2;
+const BETWEEN_MANY = 5;
+const MANY = 3;
 /** Room for a pen above the line for initials, in a row of one line. */
 const PEN = 24;
 const LINE_FROM_TOP = 20;
@@ -52,7 +54,7 @@ function Row({ theme, columns, statement, lined }: RowProps): ReactElement {
           roleOf={proseRole}
           width={first}
           measure={first - AFTER_STATEMENT}
-          gap={BETWEEN_LINES}
+          gap={statement.length < MANY ? BETWEEN_LINES : BETWEEN_MANY}
         />
       </View>
       <BoxCell theme={theme} width={box} size={BOX} />
