@@ -1,4 +1,5 @@
-import type { NodeBase } from './paragraph.ts';
+import type { Label, NodeBase } from './paragraph.ts';
+import { labelRuns, labelText } from './text-piece.ts';
 
 /** Columns of a week. */
 export const daysInWeek = 7;
@@ -38,9 +39,9 @@ export interface CalendarDay extends NodeBase {
 
 export interface CalendarStage extends NodeBase {
   readonly pattern: RibbonPattern;
-  readonly label: string;
+  readonly label: Label;
   /** The stage with its dates, for those who hear the page; printed where the label has no room. */
-  readonly dated: string;
+  readonly dated: Label;
 }
 
 /** The ribbon of one stage within one week. */
@@ -68,7 +69,16 @@ export function ribbonPieces(calendar: Calendar, week: number): readonly RibbonP
     const end = days.findIndex((later, at) => at > column && later?.stage !== index);
     const length = (end === -1 ? days.length : end) - column;
     const begins = !lasted(calendar, { week, column, index });
-    return [{ stage, index, column, days: length, begins, labelled: ribbonLabelFits(stage.label, length) }];
+    return [
+      {
+        stage,
+        index,
+        column,
+        days: length,
+        begins,
+        labelled: ribbonLabelFits(labelText(stage.label), length),
+      },
+    ];
   });
 }
 
@@ -90,6 +100,23 @@ export function stagesWithoutLabel(calendar: Calendar): readonly CalendarStage[]
   return calendar.stages.filter(
     (_, index) => !pieces.some((piece) => piece.index === index && piece.labelled),
   );
+}
+
+/** What is said of a stage to those who hear the page. */
+export interface SaidOfStage {
+  readonly text: string;
+  /** Set where it is in another language than the document. */
+  readonly language?: string;
+}
+
+/** A stage with its dates in one text, or in one for each language: a text that stands for a picture has one alone. */
+export function saidOfStage({ dated }: CalendarStage): readonly SaidOfStage[] {
+  return labelRuns(dated).flatMap(({ value, ...run }) => {
+    // What joins a name to its dates is said by the pause between two texts.
+    const text = value.replace(/^[\p{P}\s]+|\s+$/gu, '');
+    const language = run.type === 'text' ? run.language : undefined;
+    return text === '' ? [] : [{ text, ...(language === undefined ? {} : { language }) }];
+  });
 }
 
 /** White before the plate of a label, within it on both sides, and ribbon left to be seen after it. In points. */

@@ -1,5 +1,5 @@
 import type { Urgency } from './aftercare-codes.ts';
-import type { Inline, NodeBase, Paragraph } from './paragraph.ts';
+import type { Inline, Label, NodeBase, Paragraph } from './paragraph.ts';
 
 /** When to call and whom, the most urgent first: one frame for each degree of urgency. */
 export interface WarningFrames extends NodeBase {
@@ -18,9 +18,9 @@ export interface WarningFrame extends NodeBase {
 /** A number to call. */
 export interface FramePhone {
   /** Whose it is. */
-  readonly label?: string;
+  readonly label?: Label;
   /** When somebody answers. */
-  readonly hours?: string;
+  readonly hours?: Label;
   readonly number: string;
 }
 

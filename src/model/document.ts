@@ -13,14 +13,14 @@ import type {
 } from './care-blocks.ts';
 import type { DocumentKind } from './codes.ts';
 import type { Drawing } from './drawing.ts';
-import type { Inline, NodeBase, Paragraph } from './paragraph.ts';
+import type { Inline, Label, NodeBase, Paragraph } from './paragraph.ts';
 import type { Axis, Picture, Tick } from './picture.ts';
 
-export type { Duty, FigureRun, Inline, Paragraph, TextRun } from './paragraph.ts';
+export type { Duty, FigureRun, Inline, Label, Paragraph, TextRun } from './paragraph.ts';
 export type { Axis, Picture, Tick } from './picture.ts';
 
 export interface StripRow extends NodeBase {
-  readonly name: string;
+  readonly name: Label;
   readonly tag?: string;
   readonly picture?: Picture;
   readonly words: readonly Paragraph[];
@@ -139,10 +139,8 @@ export interface Facts extends NodeBase {
 }
 
 export interface Fact {
-  readonly label: string;
-  readonly value: string;
-  /** Set where the value is in another language than the document. */
-  readonly language?: string;
+  readonly label: Label;
+  readonly value: Label;
 }
 
 export interface Heading extends NodeBase {

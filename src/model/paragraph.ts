@@ -20,6 +20,9 @@ export interface FigureRun {
   readonly bold?: boolean;
 }
 
+/** Words of a name or a label: plain, or in runs where any of it is in another language than the document. */
+export type Label = string | readonly Inline[];
+
 /** What the read-back gate must treat as more than a sentence. */
 export type Duty = 'caution' | 'phone' | 'standard';
 

@@ -1,4 +1,4 @@
-import type { Duty, FigureRun, Inline, Paragraph } from './paragraph.ts';
+import type { Duty, FigureRun, Inline, Label, Paragraph } from './paragraph.ts';
 
 /** What a printed text is: read aloud, checked and searched for differently. */
 export type TextKind = 'heading' | 'paragraph' | 'name' | 'label' | 'counter';
@@ -12,6 +12,8 @@ export interface TextPiece {
   readonly duty?: Duty;
   /** The figures within the text, in order. */
   readonly figures: readonly FigureRun[];
+  /** Parts of it that are in another language than the document, in order. */
+  readonly foreign: readonly string[];
 }
 
 export type Texts = readonly TextPiece[];
@@ -19,12 +21,13 @@ export interface Place {
   readonly origin: string;
 }
 
-export function piece(kind: TextKind, text: string, { origin }: Place): TextPiece {
-  return { text, kind, origin, figures: [] };
+export function piece(kind: TextKind, label: Label, { origin }: Place): TextPiece {
+  if (typeof label !== 'string') return inlinePiece(kind, label, { origin });
+  return { text: label, kind, origin, figures: [], foreign: [] };
 }
 
-export function optional(kind: TextKind, text: string | undefined, place: Place): Texts {
-  return text === undefined ? [] : [piece(kind, text, place)];
+export function optional(kind: TextKind, label: Label | undefined, place: Place): Texts {
+  return label === undefined ? [] : [piece(kind, label, place)];
 }
 
 /** Words of a run of inlines as they stand on paper. */
@@ -32,9 +35,22 @@ export function inlineText(inlines: readonly Inline[]): string {
   return inlines.map((inline) => inline.value).join('');
 }
 
+/** A name or a label as it stands on paper. */
+export function labelText(label: Label): string {
+  return typeof label === 'string' ? label : inlineText(label);
+}
+
+/** A name or a label in runs. */
+export function labelRuns(label: Label): readonly Inline[] {
+  return typeof label === 'string' ? [{ type: 'text', value: label }] : label;
+}
+
 export function inlinePiece(kind: TextKind, inlines: readonly Inline[], place: Place): TextPiece {
   const figures = inlines.filter((inline) => inline.type === 'figure');
-  return { ...piece(kind, inlineText(inlines), place), figures };
+  const foreign = inlines.flatMap((inline) =>
+    inline.type === 'text' && inline.language !== undefined ? [inline.value] : [],
+  );
+  return { ...piece(kind, inlineText(inlines), place), figures, foreign };
 }
 
 export function textOfParagraph(paragraph: Paragraph): TextPiece {

@@ -1,4 +1,4 @@
-import { ribbonPieces } from './calendar.ts';
+import { ribbonPieces, saidOfStage } from './calendar.ts';
 import type { Calendar } from './calendar.ts';
 import type { DocumentTree } from './document.ts';
 
@@ -23,6 +23,8 @@ function isCalendar(node: object): node is Calendar {
 
 function stagesBegun(calendar: Calendar): readonly string[] {
   return calendar.weeks.flatMap((_, week) =>
-    ribbonPieces(calendar, week).flatMap(({ begins, stage }) => (begins ? [stage.dated] : [])),
+    ribbonPieces(calendar, week).flatMap(({ begins, stage }) =>
+      begins ? saidOfStage(stage).map(({ text }) => text) : [],
+    ),
   );
 }

@@ -63,7 +63,7 @@ function patternStroke(pattern: RibbonPattern, field: Field, box: Box): Stroke {
  * that of the row it stands in.
  */
 export function drawRibbon(shape: RibbonShape, direction: Direction): Mark {
-  const { outline, begin } = ribbonSizes;
+  const { outline } = ribbonSizes;
   const { width, height = ribbonSizes.height } = shape;
   const field: Field = { width, direction };
   const whole = { start: 0, top: 0, width, height };
@@ -74,10 +74,6 @@ export function drawRibbon(shape: RibbonShape, direction: Direction): Mark {
     [box.start + box.width, box.top],
     [box.start + box.width, height],
   ]);
-  const start = linePath(field, [
-    [begin / 2, 0],
-    [begin / 2, height],
-  ]);
   return {
     width,
     height,
@@ -85,7 +81,22 @@ export function drawRibbon(shape: RibbonShape, direction: Direction): Mark {
       { path: boxPath(field, whole), fill: palette.white },
       patternStroke(shape.pattern, field, whole),
       { path: edges, stroke: palette.ink, strokeWidth: outline },
-      ...(shape.begins ? [{ path: start, stroke: palette.ink, strokeWidth: begin }] : []),
+      ...(shape.begins ? [beginning(field, height)] : []),
     ],
   };
+}
+
+/** The line at which a stage begins, by itself. */
+export function drawBeginning(width: number, direction: Direction): Mark {
+  const { height } = ribbonSizes;
+  return { width, height, strokes: [beginning({ width, direction }, height)] };
+}
+
+function beginning(field: Field, height: number): Stroke {
+  const { begin } = ribbonSizes;
+  const path = linePath(field, [
+    [begin / 2, 0],
+    [begin / 2, height],
+  ]);
+  return { path, stroke: palette.ink, strokeWidth: begin };
 }

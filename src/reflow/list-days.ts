@@ -1,5 +1,6 @@
 import type { Calendar, CalendarDay } from '../model/calendar.ts';
 import type { Inline, Paragraph, Strip, StripRow } from '../model/document.ts';
+import { labelRuns } from '../model/text-piece.ts';
 
 /** The days of a calendar on which something happens, changes or a stage begins, a row each. */
 export function listDays(calendar: Calendar): Strip {
@@ -12,7 +13,7 @@ function rowOf({ stages }: Calendar, day: CalendarDay, before: CalendarDay | und
   const stage = day.stage === undefined || day.stage === before?.stage ? undefined : stages[day.stage];
   const words = [
     ...(day.events.length === 0 ? [] : [line(day, day.events.flatMap(eventRuns))]),
-    ...(stage === undefined ? [] : [line(day, [{ type: 'text', value: stage.dated }])]),
+    ...(stage === undefined ? [] : [line(day, labelRuns(stage.dated))]),
   ];
   return words.length === 0 ? [] : [{ name: day.dated, words, origin: day.origin }];
 }

@@ -1,6 +1,7 @@
 import type { ConsentBlock, ConsentPlace } from '../model/consent-element.ts';
 import type { Block, DocumentTree, Paragraph } from '../model/document.ts';
 import type { Locale } from '../model/locale.ts';
+import { labelText } from '../model/text-piece.ts';
 import { expectedText } from '../model/tree-text.ts';
 import { hasWordsOf, isWordsOf, textOf, textsOf, wordsOf } from './words-of.ts';
 
@@ -12,7 +13,7 @@ type Holds<T extends ConsentBlock> = (block: OfType<T>, words: string) => boolea
 const holdsByType: { readonly [T in ConsentBlock]: Holds<T> } = {
   paragraph: (block, words) => hasWordsOf(textOf(block), words),
   facts: ({ items }, words) =>
-    items.some(({ label, value }) => isWordsOf(label, words) && value.trim() !== ''),
+    items.some(({ label, value }) => isWordsOf(labelText(label), words) && labelText(value).trim() !== ''),
   callout: ({ body }, words) => body.some((paragraph) => hasWordsOf(textOf(paragraph), words)),
   topic: ({ question, blocks }, words) => isWordsOf(question, words) && saysAnything(blocks),
   talk: ({ statements }, words) => statements.some((statement) => isPoint(statement, words)),

@@ -30,14 +30,7 @@ export function expectedTexts(tree: DocumentTree, compact = compactText): Expect
   };
 }
 
-/** Passages marked as being in another language than the document, for example titles of studies. */
+/** Passages marked as being in another language than the document, for example titles of studies, as they are printed. */
 export function foreignTexts(tree: DocumentTree): readonly string[] {
-  return foreignIn(tree.blocks, tree.language);
-}
-
-function foreignIn(node: unknown, own: string): string[] {
-  if (typeof node !== 'object' || node === null) return [];
-  if ('language' in node && node.language !== own && 'value' in node && typeof node.value === 'string')
-    return [node.value];
-  return Object.values(node).flatMap((part: unknown) => foreignIn(part, own));
+  return expectedText(tree).flatMap(({ foreign }) => foreign);
 }

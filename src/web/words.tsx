@@ -1,8 +1,8 @@
 import { Fragment } from 'react';
 import type { ReactElement, ReactNode } from 'react';
 import { ownDirection } from '../model/left-to-right.ts';
-import type { Inline, Paragraph } from '../model/document.ts';
-import { Isolated, directedParts } from './directed.tsx';
+import type { Inline, Label, Paragraph } from '../model/document.ts';
+import { Directed, Isolated, directedParts } from './directed.tsx';
 import type { Place, PlacedHeading } from './place.ts';
 import { Words } from './whole-words.tsx';
 
@@ -26,6 +26,15 @@ export function Runs({
         return isolated ? <Isolated key={index}>{runs}</Isolated> : <Fragment key={index}>{runs}</Fragment>;
       })}
     </>
+  );
+}
+
+/** Words of a name or a label. */
+export function LabelWords({ label, place }: { readonly label: Label; readonly place: Place }): ReactElement {
+  return typeof label === 'string' ? (
+    <Directed text={label} place={place} />
+  ) : (
+    <Runs inlines={label} place={place} />
   );
 }
 

@@ -1,7 +1,7 @@
 import { addDays } from '../../src/model/calendar-day.ts';
 import type { Calendar, CalendarDay, CalendarStage } from '../../src/model/calendar.ts';
 import type { Sentence, WarningFrame } from '../../src/model/care-blocks.ts';
-import type { Block, DocumentTree } from '../../src/model/document.ts';
+import type { Block, DocumentTree, Inline } from '../../src/model/document.ts';
 import { sampleDrawing } from './sample-drawing.ts';
 import { furniture, inlines, para, questionsTree, topic } from './sample-documents.ts';
 
@@ -81,6 +81,11 @@ export const stages: readonly CalendarStage[] = [
   { pattern: 'mid', label: 'All foods, small bites', dated: 'All foods: from 18 February', origin },
 ];
 
+/** A name that a clinic gave in English, in a document of another language. */
+export function inEnglish(value: string): readonly Inline[] {
+  return [{ type: 'text', value, language: 'en' }];
+}
+
 interface Span {
   /** Days before the first one in its week. */
   readonly before: number;
@@ -130,6 +135,22 @@ export function calendarOf(span: Span, changes: Partial<Calendar> = {}): Calenda
     ...changes,
   };
 }
+
+/** Stages with English names, in a Spanish document; the second goes on for good. */
+export const calendarInEnglish: Calendar = calendarOf(
+  { before: 0, days: 14, begins: [0, 7] },
+  {
+    stages: [
+      {
+        pattern: 'dots',
+        label: inEnglish('Clear liquids'),
+        dated: [...inEnglish('Clear liquids'), { type: 'text', value: ': hasta el 20 de enero' }],
+        origin,
+      },
+      { pattern: 'lines', label: inEnglish('Soft food'), dated: inEnglish('Soft food'), origin },
+    ],
+  },
+);
 
 export const sixWeeks: Calendar = calendarOf({
   before: 4,

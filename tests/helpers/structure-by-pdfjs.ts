@@ -8,6 +8,7 @@ export interface TaggedText {
   readonly text: string;
   /** It stands in a picture that has an alternative. */
   readonly pictured: boolean;
+  readonly alternative?: string;
 }
 
 export interface ReadStructure {
@@ -76,7 +77,8 @@ async function readPage(page: OpenPage): Promise<Omit<ReadStructure, 'language'>
     const language = node.lang ?? around;
     const pictured = node.alt !== undefined;
     if (pictured) alternatives.push(node.alt);
-    if (pictured || node.type === 'content') texts.push({ language, text: textOf(node), pictured });
+    if (pictured) texts.push({ language, text: textOf(node), pictured, alternative: node.alt });
+    else if (node.type === 'content') texts.push({ language, text: textOf(node), pictured });
     else for (const child of node.children ?? []) walk(child, language);
   };
   if (tree !== null) walk(tree, undefined);

@@ -1,7 +1,7 @@
 import { addDays, daysBetween, weekdayOf, weekdays } from '../../model/calendar-day.ts';
 import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
 import type { Calendar, CalendarDay, CalendarStage } from '../../model/calendar.ts';
-import { plainContent } from './build-inlines.ts';
+import { plainContent, requiredLabel } from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import { childrenNamed, choiceOf, flagOf, refuse, requiredText } from './read-attributes.ts';
 
@@ -90,8 +90,8 @@ function checkStages(element: MarkupElement, spans: readonly Span[], dates: read
 function buildStage(element: MarkupElement): CalendarStage {
   return {
     pattern: choiceOf(element, 'pattern', ribbonPatterns),
-    label: requiredText(element, 'label'),
-    dated: requiredText(element, 'dated'),
+    label: requiredLabel(element, 'label'),
+    dated: requiredLabel(element, 'dated'),
     origin: element.origin,
   };
 }

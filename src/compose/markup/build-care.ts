@@ -17,7 +17,7 @@ import type {
   WarningFrame,
   WarningFrames,
 } from '../../model/care-blocks.ts';
-import { buildInlines, buildParagraphs, plainContent } from './build-inlines.ts';
+import { buildInlines, buildParagraphs, labelOf, plainContent } from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import {
   childrenNamed,
@@ -41,8 +41,8 @@ export function buildWarningFrames(element: MarkupElement): WarningFrames {
 function buildFrame(element: MarkupElement): WarningFrame {
   const phones = childrenNamed(element, 'phone').map((phone) =>
     present({
-      label: textOf(phone, 'label'),
-      hours: textOf(phone, 'hours'),
+      label: labelOf(phone, 'label'),
+      hours: labelOf(phone, 'hours'),
       number: requiredText(phone, 'number'),
     }),
   );

@@ -1,6 +1,14 @@
-import type { Duty, FigureRun, Inline, Paragraph, TextRun } from '../../model/document.ts';
+import type { Duty, FigureRun, Inline, Label, Paragraph, TextRun } from '../../model/document.ts';
 import type { MarkupElement } from './element.ts';
-import { childrenNamed, choiceOf, present, refuse, requiredText, textOf } from './read-attributes.ts';
+import {
+  childNamed,
+  childrenNamed,
+  choiceOf,
+  present,
+  refuse,
+  requiredText,
+  textOf,
+} from './read-attributes.ts';
 
 interface Style {
   readonly bold: boolean;
@@ -36,6 +44,28 @@ export function plainContent(element: MarkupElement): string {
     .join('');
   if (text === '') refuse(element, `<${element.name}> says nothing`);
   return text;
+}
+
+/**
+ * Words of a name or a label: an attribute where they are sure to be in the language of the document, else a child element
+ * of that name. Absent or empty gives undefined.
+ */
+export function labelOf(element: MarkupElement, name: string): Label | undefined {
+  const child = childNamed(element, name);
+  const text = textOf(element, name);
+  if (child === undefined) return text;
+  if (text !== undefined) refuse(element, `<${element.name}> has ${name} twice`);
+  const inlines = buildInlines(child);
+  if (inlines.length === 0) return undefined;
+  const isForeign = inlines.some((inline) => inline.type === 'text' && inline.language !== undefined);
+  return isForeign ? inlines : plainContent(child);
+}
+
+/** The same where it must say something. */
+export function requiredLabel(element: MarkupElement, name: string): Label {
+  const label = labelOf(element, name);
+  if (label === undefined) refuse(element, `${name} of <${element.name}> is empty`);
+  return label;
 }
 
 function collect(element: MarkupElement, style: Style): readonly Inline[] {

@@ -12,7 +12,13 @@ import type {
   TickList,
   WriteIn,
 } from '../../model/document.ts';
-import { buildInlines, buildParagraph, buildParagraphs, plainContent } from './build-inlines.ts';
+import {
+  buildInlines,
+  buildParagraph,
+  buildParagraphs,
+  plainContent,
+  requiredLabel,
+} from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import {
   childNamed,
@@ -132,13 +138,10 @@ export function buildWriteIn(element: MarkupElement): WriteIn {
 }
 
 export function buildFacts(element: MarkupElement): Facts {
-  const items = childrenNamed(element, 'fact').map((fact) =>
-    present({
-      label: requiredText(fact, 'label'),
-      value: requiredText(fact, 'value'),
-      language: textOf(fact, 'language'),
-    }),
-  );
+  const items = childrenNamed(element, 'fact').map((fact) => ({
+    label: requiredLabel(fact, 'label'),
+    value: requiredLabel(fact, 'value'),
+  }));
   return { type: 'facts', items, origin: element.origin };
 }
 

@@ -1,5 +1,5 @@
 import type { Axis, LineBoard, Picture, Strip, StripRow, Tick, WeightLine } from '../../model/document.ts';
-import { buildParagraphs } from './build-inlines.ts';
+import { buildParagraphs, requiredLabel } from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import {
   childNamed,
@@ -29,7 +29,7 @@ export function buildStrip(element: MarkupElement): Strip {
 function buildRow(element: MarkupElement): StripRow {
   const picture = childNamed(element, ...pictures);
   return present({
-    name: requiredText(element, 'name'),
+    name: requiredLabel(element, 'name'),
     tag: textOf(element, 'tag'),
     picture: picture === undefined ? undefined : buildPicture(picture),
     words: buildParagraphs(childNamed(element, 'words')),

@@ -6,9 +6,10 @@ import type { Amount } from '../../model/aftercare.ts';
 import type { Protocol } from '../../model/clinic-protocol.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { AfterTopic } from '../../model/protocol-of.ts';
+import type { LocalText } from '../../model/scalars.ts';
 import type { Span } from '../../model/span.ts';
 import type { Scene } from './scene.ts';
-import { bold, asMarkup } from './words.ts';
+import { bold, asMarkup, freeText, inLanguage, makeWords } from './words.ts';
 
 /** The plan of the time after the treatment. Without one the input stage has refused the documents that need it. */
 export function planOf({ aftercare }: Scene): AftercarePlan {
@@ -31,6 +32,15 @@ export function writtenAt<K extends ListTopic>(
   const line: LineOf<K> | undefined = scene.clinic.protocol[topic][option]?.[index ?? 0];
   if (line === undefined) throw new InternalError('a plan names a line that the clinic did not write');
   return line;
+}
+
+/** Free text as a sentence, with the mark at its end that the language has in which it is given. */
+export function freeSentence({ locale, otherLocales = [], words }: Scene, text: LocalText): Markup {
+  const [language, said] = freeText(text, locale.tag);
+  const other = otherLocales.find(({ tag }) => tag === language);
+  const own = language === locale.tag || other === undefined ? words : makeWords(other);
+  const ended = said.endsWith('.') ? said : own.plain('common.sentence', { text: said });
+  return inLanguage(ended, { language, document: locale.tag });
 }
 
 /** A day with its year only where that is not the year of day 0. */

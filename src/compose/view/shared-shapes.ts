@@ -1,4 +1,5 @@
 import type { Markup } from '../../model/locale.ts';
+import { asMarkup } from './words.ts';
 import { count, flag, group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 
@@ -7,7 +8,7 @@ export const lineShape = group({ role: text, duty: text, words: markup });
 export type Line = Viewed<typeof lineShape>;
 
 export const rowShape = group({
-  name: text,
+  name: markup,
   tag: text,
   people: optional(group({ of: count, filled: count, may: count, half: flag, alt: text })),
   range: optional(
@@ -45,8 +46,9 @@ const noPicture = { people: null, range: null, unknown: null, wayBack: null };
 
 /** A row without a picture; spread over it what the row has. */
 export function plainRow(
-  option: { readonly name: string; readonly tag: string },
+  option: { readonly name: string | Markup; readonly tag: string },
   lines: readonly Line[],
 ): Row {
-  return { ...noPicture, name: option.name, tag: option.tag, lines };
+  const { name, tag } = option;
+  return { ...noPicture, name: typeof name === 'string' ? asMarkup(name) : name, tag, lines };
 }

@@ -4,14 +4,14 @@ import { daysInWeek, ribbonPatterns } from '../../model/calendar.ts';
 import { planOf, sayPeriod, upperFirst, writtenAt } from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
-import { flag, group, list, text } from './shape.ts';
+import { flag, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { freeText } from './words.ts';
+import { asMarkup } from './words.ts';
 
 export const calendarShape = group({
   firstWeekday: text,
   weekdays: list(text),
-  stages: list(group({ pattern: text, label: text, from: text, to: text, dated: text })),
+  stages: list(group({ pattern: text, label: markup, from: text, to: text, dated: markup })),
   days: list(
     group({
       date: text,
@@ -72,14 +72,15 @@ function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
   return planOf(scene)
     .diet.filter(({ starts }) => starts <= end)
     .map(({ entry, starts, lastDay: last }, index) => {
-      const name = freeText(writtenAt(scene, 'diet', entry).name, scene.locale.tag)[1];
+      const { words } = scene;
+      const name = words.free(writtenAt(scene, 'diet', entry).name);
       const period = sayPeriod(scene, starts, last);
       return {
         pattern: ribbonPatterns[index % ribbonPatterns.length] ?? 'dots',
         label: name,
         from: starts,
         to: last ?? end,
-        dated: period === '' ? name : scene.words.plain('common.labelled', { label: name, text: period }),
+        dated: period === '' ? name : words.say('common.labelled', { label: name, text: asMarkup(period) }),
       };
     });
 }

@@ -1,13 +1,15 @@
 import type { Contact } from '../../model/aftercare-plan.ts';
+import type { Markup } from '../../model/locale.ts';
+import type { LocalText } from '../../model/scalars.ts';
 import { writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
-import { freeText } from './words.ts';
+import { asMarkup } from './words.ts';
 
 export interface NamedContact {
-  readonly name: string;
+  readonly name: Markup;
   readonly number: string;
-  /** When somebody answers; empty if the clinic does not say. */
-  readonly hours: string;
+  /** When somebody answers; null if the clinic does not say. */
+  readonly hours: LocalText | null;
 }
 
 /** Whom to call, each once, in the order of the plan; without a plan the clinic's phones. */
@@ -23,12 +25,12 @@ const phones: readonly Pick<Contact, 'entry' | 'phone'>[] = [
 ];
 
 export function nameContact(scene: Scene, { entry, phone }: Pick<Contact, 'entry' | 'phone'>): NamedContact {
-  const { words, clinic, locale } = scene;
+  const { words, clinic } = scene;
   if (entry === null) {
     const kind = phone ?? 'day';
-    return { name: words.plain(`aftercare.phones.${kind}`), number: clinic.clinic.phones[kind], hours: '' };
+    const name = asMarkup(words.plain(`aftercare.phones.${kind}`));
+    return { name, number: clinic.clinic.phones[kind], hours: null };
   }
   const { who, phone: number, hours } = writtenAt(scene, 'call', entry);
-  const inWords = (text: typeof who): string => freeText(text, locale.tag)[1];
-  return { name: inWords(who), number, hours: hours === undefined ? '' : inWords(hours) };
+  return { name: words.free(who), number, hours: hours ?? null };
 }

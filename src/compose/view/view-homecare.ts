@@ -2,7 +2,16 @@ import { openMatters } from '../../model/aftercare-plan.ts';
 import type { AftercarePlan, DietStage, LaterVisit, Visit } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { AdviceCode } from '../../model/protocol-codes.ts';
-import { lowerFirst, planOf, sayDay, sayPeriod, saySpan, writtenAt, upperFirst } from './say-aftercare.ts';
+import {
+  freeSentence,
+  lowerFirst,
+  planOf,
+  sayDay,
+  sayPeriod,
+  saySpan,
+  writtenAt,
+  upperFirst,
+} from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
@@ -16,15 +25,14 @@ import { contactsOf } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
-import { asMarkup, freeText, joined, sentence } from './words.ts';
+import { asMarkup, joined, sentence } from './words.ts';
 
 const rows = list(rowShape);
 
 export const homecareShape = group({
   /** The treatment and its day. */
   lead: markup,
-  /** `language`: that of the value where it is not the document's, else empty. */
-  facts: list(group({ label: text, value: text, language: text })),
+  facts: list(group({ label: text, value: markup })),
   /** What the pages come to. */
   short: list(markup),
   /** What nobody can say of this time. */
@@ -77,22 +85,20 @@ function leadOf(scene: Scene): Markup {
 
 function factsOf(scene: Scene): HomecareView['facts'] {
   const { words } = scene;
-  const language = '';
   return [
-    { label: words.plain('homecare.facts.option'), value: chosenOption(scene).name, language },
-    { label: words.plain('homecare.facts.date'), value: scene.format.date(planOf(scene).date), language },
-    { label: words.plain('aftercare.topics.stay'), ...stayOf(scene) },
+    { label: words.plain('homecare.facts.option'), value: asMarkup(chosenOption(scene).name) },
+    { label: words.plain('homecare.facts.date'), value: asMarkup(scene.format.date(planOf(scene).date)) },
+    { label: words.plain('aftercare.topics.stay'), value: stayOf(scene) },
   ];
 }
 
-function stayOf(scene: Scene): { readonly value: string; readonly language: string } {
-  const { words, clinic, locale } = scene;
+function stayOf(scene: Scene): Markup {
+  const { words, clinic } = scene;
   const { stay } = planOf(scene);
   const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
-  if (length === undefined)
-    return { value: words.plain('aftercare.ask_clinic', { clinic: clinic.clinic.name }), language: '' };
-  const [language, value] = freeText(length, locale.tag);
-  return { value, language: language === locale.tag ? '' : language };
+  return length === undefined
+    ? words.say('aftercare.ask_clinic', { clinic: clinic.clinic.name })
+    : words.free(length);
 }
 
 function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
@@ -102,7 +108,7 @@ function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
     ...(period === '' ? [] : [lineOf('strong', sentence(scene.words, asMarkup(period)))]),
     body(scene.words.free(what)),
   ];
-  return plainRow({ name: name[scene.locale.tag] ?? Object.values(name)[0] ?? '', tag: '' }, lines);
+  return plainRow({ name: scene.words.free(name), tag: '' }, lines);
 }
 
 function visitRow(scene: Scene, visit: Visit): CheckRow {
@@ -190,7 +196,7 @@ function contactRows(scene: Scene): readonly Row[] {
   return contactsOf(scene).map(({ name, number, hours }) =>
     plainRow({ name, tag: '' }, [
       { ...withDuty('phone', asMarkup(number)), role: 'number' },
-      ...(hours === '' ? [] : [body(sentence(scene.words, asMarkup(hours)))]),
+      ...(hours === null ? [] : [body(freeSentence(scene, hours))]),
     ]),
   );
 }

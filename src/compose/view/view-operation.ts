@@ -46,7 +46,7 @@ export const operationShape = group({
   /** Absent where no weight is known at all. */
   lineIntro: optional(markup),
   lines: optional(lineBoardShape),
-  calls: list(group({ label: text, value: text })),
+  calls: list(group({ label: markup, value: text })),
   /** Where lines of guidelines come from. */
   origins: list(markup),
 });
@@ -134,8 +134,9 @@ function dayOf({ case: { plan, interpreter }, words, format }: Scene): Operation
 }
 
 function callsOf(scene: Scene): OperationView['calls'] {
+  const { words } = scene;
   return contactsOf(scene).map(({ name, number, hours }) => ({
-    label: hours === '' ? name : scene.words.plain('common.aside', { words: name, aside: hours }),
+    label: hours === null ? name : words.say('common.aside', { words: name, aside: words.free(hours) }),
     value: number,
   }));
 }

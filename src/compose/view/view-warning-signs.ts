@@ -21,7 +21,7 @@ const framesShape = list(
     urgency: text,
     heading: text,
     note: text,
-    phones: list(group({ number: text, label: text, hours: text })),
+    phones: list(group({ number: text, label: markup, hours: optional(markup) })),
     items: list(lineShape),
   }),
 );
@@ -63,7 +63,7 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
       number,
       label: name,
       // Where every minute counts the hour to call is now.
-      hours: urgency === 'now' ? '' : hours,
+      hours: urgency === 'now' || hours === null ? null : scene.words.free(hours),
     })),
     items: warnings[urgency].map((sign) => body(signInWords(scene, sign, urgency))),
   };

@@ -1,11 +1,13 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import { daysInWeek, ribbonLabel, ribbonPieces } from '../../model/calendar.ts';
-import type { Calendar, CalendarStage, RibbonPiece } from '../../model/calendar.ts';
+import { daysInWeek, ribbonLabel, ribbonPieces, saidOfStage } from '../../model/calendar.ts';
+import type { Calendar, CalendarStage, RibbonPiece, SaidOfStage } from '../../model/calendar.ts';
+import { labelText } from '../../model/text-piece.ts';
 import { textWidth } from '../measure-text.ts';
-import { drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
+import { drawBeginning, drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
 import { fromStart, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
+import type { Semantics } from '../unit.ts';
 import { Drawing, Words } from './primitives.tsx';
 
 interface PieceProps {
@@ -18,7 +20,7 @@ function Piece({ theme, piece }: PieceProps): ReactElement {
   const { direction, type } = theme;
   const { pattern, label } = piece.stage;
   const width = (piece.days * theme.width) / daysInWeek;
-  const words = Math.ceil(textWidth(label, type.label)) + 1;
+  const words = Math.ceil(textWidth(labelText(label), type.label)) + 1;
   const { height, outline } = ribbonSizes;
   const place = {
     position: 'absolute',
@@ -49,6 +51,34 @@ function Piece({ theme, piece }: PieceProps): ReactElement {
   );
 }
 
+function figureOf({ text, language }: SaidOfStage): Semantics {
+  return { tag: 'Figure', alt: text, ...(language === undefined ? {} : { language }) };
+}
+
+/**
+ * A stage where it begins: the ribbon says its name with its dates. A text that stands for a picture is in one language:
+ * where the name is in another than the dates, these are said by the line at which the stage begins.
+ */
+function Beginning({ theme, piece }: PieceProps): ReactElement {
+  const [first, ...others] = saidOfStage(piece.stage);
+  const line = { position: 'absolute', top: 0, ...fromStart(theme.direction, 0) } as const;
+  const begins = others.length === 0;
+  return (
+    <>
+      {first === undefined ? null : (
+        <View sem={figureOf(first)}>
+          <Piece theme={theme} piece={{ ...piece, begins }} />
+        </View>
+      )}
+      {others.map((said, index) => (
+        <View key={index} sem={figureOf(said)} style={line}>
+          <Drawing mark={drawBeginning(ribbonSizes.begin, theme.direction)} />
+        </View>
+      ))}
+    </>
+  );
+}
+
 interface WeekRibbonProps {
   readonly theme: Theme;
   readonly calendar: Calendar;
@@ -76,17 +106,16 @@ export function WeekRibbon({ theme, calendar, week, id }: WeekRibbonProps): Reac
     >
       {pieces.map((piece, index) => {
         const style = { width: piece.days * day, ...gapStart(direction, gaps[index] ?? 0) };
-        const drawn = <Piece theme={theme} piece={piece} />;
         if (!piece.begins)
           return (
             <View key={index} artifact style={style}>
-              {drawn}
+              <Piece theme={theme} piece={piece} />
             </View>
           );
         return (
           <View key={index} sem={{ tag: 'LI' }} style={style}>
             <View sem={{ tag: 'LBody' }}>
-              <View sem={{ tag: 'Figure', alt: piece.stage.dated }}>{drawn}</View>
+              <Beginning theme={theme} piece={piece} />
             </View>
           </View>
         );

@@ -1,6 +1,5 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import type { Inline } from '../../model/document.ts';
 import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
@@ -9,11 +8,6 @@ import { singleUnit } from './unit-parts.ts';
 import type { OfType, Place } from './unit-parts.ts';
 
 type Fact = OfType<'facts'>['items'][number];
-
-/** The value with the language it is in, where that is not the document's. */
-export function valueOf({ value, language }: Fact): readonly Inline[] {
-  return [{ type: 'text', value, ...(language === undefined ? {} : { language }) }];
-}
 
 interface FactShape {
   readonly columns: number;
@@ -46,7 +40,7 @@ function FactItem({ theme, fact, width, gap }: FactProps): ReactElement {
         <Words {...text} text={fact.label} role={type.small} />
       </View>
       <View sem={{ tag: 'LBody' }} style={{ width }}>
-        <Words {...text} text={valueOf(fact)} role={{ ...type.tableHead, weight: 600 }} sem={{ tag: 'P' }} />
+        <Words {...text} text={fact.value} role={{ ...type.tableHead, weight: 600 }} sem={{ tag: 'P' }} />
       </View>
     </View>
   );

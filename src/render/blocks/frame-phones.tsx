@@ -1,11 +1,12 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { FramePhone, WarningFrame } from '../../model/care-blocks.ts';
+import type { Label } from '../../model/document.ts';
 import { measureLines } from '../text.tsx';
 import { firstBaseline, gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { widestWord, widthInLines, widthOnLine } from './fit-words.ts';
-import { Words } from './primitives.tsx';
+import { Words, runsFor } from './primitives.tsx';
 
 const LABEL_GAP = 12;
 /** A label wider than this takes a second line. */
@@ -14,7 +15,7 @@ const WIDEST_LABEL = 96;
 const WIDEST_HOURS = 210;
 
 /** Whose a number is, and when somebody answers. */
-function named({ label, hours }: FramePhone): readonly string[] {
+function named({ label, hours }: FramePhone): readonly Label[] {
   return [label, hours].filter((words) => words !== undefined);
 }
 
@@ -32,7 +33,7 @@ function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
 
 function labelWidth({ phones, urgency }: WarningFrame, { type, flow }: Theme): number {
   const isWide = flow === 'stacked' && urgency !== 'now';
-  const widthOf = (words: string | undefined, most: number): number => {
+  const widthOf = (words: Label | undefined, most: number): number => {
     if (words === undefined) return 0;
     const whole = widthOnLine(words, type.small);
     return isWide || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
@@ -68,9 +69,9 @@ export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): 
   return heights.reduce((sum, height) => sum + height, 0);
 }
 
-function linesOf(text: string, room: number, role: TypeRole): number {
-  const set = { runs: [{ text, weight: role.weight }], size: role.size, width: room };
-  return text === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
+function linesOf(words: Label, room: number, role: TypeRole): number {
+  const set = { runs: runsFor(words, role), size: role.size, width: room };
+  return words === '' ? 0 : measureLines({ ...set, setting: 'balanced' }).lines;
 }
 
 interface LabelRoles {
@@ -117,15 +118,8 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
         <View key={index} sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
           {named(phone).length === 0 ? null : (
             <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: labelTop(phone, roles) }}>
-              {named(phone).map((words) => (
-                <Words
-                  key={words}
-                  {...text}
-                  text={words}
-                  role={type.small}
-                  width={label}
-                  setting="balanced"
-                />
+              {named(phone).map((words, at) => (
+                <Words key={at} {...text} text={words} role={type.small} width={label} setting="balanced" />
               ))}
             </View>
           )}

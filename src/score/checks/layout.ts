@@ -1,4 +1,5 @@
 import type { Block, DocumentTree, List } from '../../model/document.ts';
+import { labelText } from '../../model/text-piece.ts';
 import { expectedText } from '../../model/tree-text.ts';
 import { countWords } from '../../model/word-forms.ts';
 import { foundAt, inEach, missing, notApplicable, unless } from '../check.ts';
@@ -116,7 +117,7 @@ export const picturesTitled: Check = (pages) => {
 function isNamed(block: PictureBlock): boolean {
   switch (block.type) {
     case 'strip':
-      return block.rows.every(({ name, picture }) => name !== '' && picture?.alt !== '');
+      return block.rows.every(({ name, picture }) => labelText(name) !== '' && picture?.alt !== '');
     case 'line-board':
       return block.lines.every(({ name, alt }) => name !== '' && alt !== '');
     case 'drawing':

@@ -1,4 +1,5 @@
 import type { Strip, Table } from '../../model/document.ts';
+import { labelText } from '../../model/text-piece.ts';
 import { comparisonOf, ofType } from '../pages.ts';
 import type { Pages, Placed } from '../pages.ts';
 import { isWordsOf, textsOf, wordsOf } from '../words-of.ts';
@@ -19,7 +20,7 @@ export function boards(pages: Pages): readonly Board[] {
 /** What the rows of a strip or table are called. */
 export function rowNames({ block }: Board): readonly string[] {
   return block.type === 'strip'
-    ? block.rows.map(({ name }) => name)
+    ? block.rows.map(({ name }) => labelText(name))
     : block.rows.map(({ cells: [first = []] }) => textsOf(first.slice(0, 1)));
 }
 

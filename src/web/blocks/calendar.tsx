@@ -1,9 +1,11 @@
 import type { ReactElement } from 'react';
-import { daysInWeek, ribbonPieces, stagesWithoutLabel } from '../../model/calendar.ts';
-import type { Calendar, CalendarDay, RibbonPiece } from '../../model/calendar.ts';
-import { drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
+import { daysInWeek, ribbonPieces, saidOfStage, stagesWithoutLabel } from '../../model/calendar.ts';
+import type { Calendar, CalendarDay, RibbonPiece, SaidOfStage } from '../../model/calendar.ts';
+import type { Mark } from '../../pictures/marks.ts';
+import { drawBeginning, drawRibbon, ribbonSizes } from '../../pictures/ribbon.ts';
 import { MarkPicture, StrokeOf } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
+import { LabelWords } from '../words.tsx';
 import { ColumnHeads, TableOf } from './table-parts.tsx';
 import { Words } from '../whole-words.tsx';
 
@@ -51,30 +53,60 @@ const SAMPLE = { width: 40, height: 14 } as const;
 /** Width of a day in the drawing of a ribbon; the page shows it as wide as its days are. */
 const DAY = 70;
 
-/** Pattern and, where there is room, the label on a white plate. It is said once, with its dates, where it begins. */
-function Piece({ piece, place }: { readonly piece: RibbonPiece; readonly place: Place }): ReactElement {
-  const { stage, begins, labelled, days } = piece;
-  const width = days * DAY;
-  const { strokes } = drawRibbon({ pattern: stage.pattern, width, begins }, place.tree.direction);
+interface DrawnProps {
+  readonly mark: Mark;
+  readonly said: SaidOfStage | undefined;
+  readonly place: Place;
+}
+
+/** A part of the ribbon; without words it is passed over. */
+function Drawn({ mark: { width, strokes }, said, place }: DrawnProps): ReactElement {
   const id = place.nextId();
-  const said = begins
-    ? ({ role: 'img', 'aria-labelledby': id } as const)
-    : ({ 'aria-hidden': true } as const);
   const align = place.tree.direction === 'rtl' ? 'xMaxYMid' : 'xMinYMid';
+  const named =
+    said === undefined
+      ? ({ 'aria-hidden': true } as const)
+      : ({ role: 'img', 'aria-labelledby': id, lang: said.language } as const);
+  return (
+    <svg
+      viewBox={`0 0 ${String(width)} ${String(ribbonSizes.height)}`}
+      preserveAspectRatio={`${align} slice`}
+      focusable="false"
+      {...named}
+    >
+      {said === undefined ? null : <title id={id}>{said.text}</title>}
+      {strokes.map((stroke, index) => (
+        <StrokeOf key={index} stroke={stroke} />
+      ))}
+    </svg>
+  );
+}
+
+/**
+ * Pattern and, where there is room, the label on a white plate. It is said once, with its dates, where it begins: dates in
+ * another language than the name are said by the line at which it begins.
+ */
+function Piece({ piece, place }: { readonly piece: RibbonPiece; readonly place: Place }): ReactElement {
+  const { stage, labelled, days } = piece;
+  const width = days * DAY;
+  const { direction } = place.tree;
+  const [first, ...others] = piece.begins ? saidOfStage(stage) : [];
+  const begins = piece.begins && others.length === 0;
   return (
     <td role="cell" colSpan={days} className={`piece days-${String(days)}`}>
-      <svg
-        viewBox={`0 0 ${String(width)} ${String(ribbonSizes.height)}`}
-        preserveAspectRatio={`${align} slice`}
-        focusable="false"
-        {...said}
-      >
-        {begins ? <title id={id}>{stage.dated}</title> : null}
-        {strokes.map((stroke, index) => (
-          <StrokeOf key={index} stroke={stroke} />
-        ))}
-      </svg>
-      {labelled ? <span aria-hidden="true">{stage.label}</span> : null}
+      <Drawn
+        mark={drawRibbon({ pattern: stage.pattern, width, begins }, direction)}
+        said={first}
+        place={place}
+      />
+      {others.map((said, index) => (
+        <Drawn key={index} mark={drawBeginning(width, direction)} said={said} place={place} />
+      ))}
+      {labelled ? (
+        <span aria-hidden="true">
+          <LabelWords label={stage.label} place={place} />
+        </span>
+      ) : null}
     </td>
   );
 }
@@ -113,7 +145,7 @@ function StageKey({ calendar, place }: CalendarProps): ReactElement | null {
         <li key={index}>
           <MarkPicture mark={drawRibbon({ pattern, begins: false, ...SAMPLE }, place.tree.direction)} />
           <p>
-            <Words text={dated} />
+            <LabelWords label={dated} place={place} />
           </p>
         </li>
       ))}

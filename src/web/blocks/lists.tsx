@@ -2,8 +2,7 @@ import type { ReactElement } from 'react';
 import { drawKeyMark } from '../../pictures/marks.ts';
 import { MarkPicture } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
-import { Directed } from '../directed.tsx';
-import { HeadingOf, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
+import { HeadingOf, LabelWords, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
 import { Words } from '../whole-words.tsx';
 
@@ -49,13 +48,17 @@ export function factsBlock({ items }: OfType<'facts'>, place: Place): ReactEleme
   const phones = phonesOf(place);
   return (
     <dl className="facts">
-      {items.map(({ label, value, language }, index) => (
+      {items.map(({ label, value }, index) => (
         <div key={index}>
           <dt>
-            <Directed text={label} place={place} />
+            <LabelWords label={label} place={place} />
           </dt>
-          <dd lang={language}>
-            {phones.includes(value) ? <PhoneLink number={value} /> : <Directed text={value} place={place} />}
+          <dd>
+            {typeof value === 'string' && phones.includes(value) ? (
+              <PhoneLink number={value} />
+            ) : (
+              <LabelWords label={value} place={place} />
+            )}
           </dd>
         </div>
       ))}

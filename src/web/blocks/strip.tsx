@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { Axis, StripRow } from '../../model/document.ts';
 import type { OfType, Place } from '../place.ts';
-import { Paragraphs } from '../words.tsx';
+import { LabelWords, Paragraphs } from '../words.tsx';
 import { AxisFoot, AxisHead, AxisLines, StripPicture } from './strip-picture.tsx';
 import { Words } from '../whole-words.tsx';
 
@@ -48,11 +48,11 @@ interface RowProps {
   readonly place: Place;
 }
 
-function Name({ row }: Pick<RowProps, 'row'>): ReactElement {
+function Name({ row, place }: Pick<RowProps, 'row' | 'place'>): ReactElement {
   return (
     <div className="name">
       <p className="strong">
-        <Words text={row.name} />
+        <LabelWords label={row.name} place={place} />
       </p>
       {row.tag === undefined ? null : (
         <p className="tag">
@@ -99,7 +99,7 @@ export function stripBlock(strip: Strip, place: Place): ReactElement | null {
       <ul role="list">
         {rows.map((row, index) => (
           <li key={index}>
-            <Name row={row} />
+            <Name row={row} place={place} />
             {layout === 'text' ? (
               <div className="words">
                 <Paragraphs paragraphs={row.words} place={place} />

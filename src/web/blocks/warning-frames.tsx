@@ -1,8 +1,7 @@
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { OfType, Place, PlacedHeading } from '../place.ts';
-import { HeadingOf, PhoneLink, Prose } from '../words.tsx';
-import { Directed } from '../directed.tsx';
+import { HeadingOf, LabelWords, PhoneLink, Prose } from '../words.tsx';
 import { Words } from '../whole-words.tsx';
 
 interface FrameProps {
@@ -31,7 +30,7 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
                 {[label, hours].map((words, at) =>
                   words === undefined ? null : (
                     <span key={at} className="small">
-                      <Directed text={words} place={place} />{' '}
+                      <LabelWords label={words} place={place} />{' '}
                     </span>
                   ),
                 )}

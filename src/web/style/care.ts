@@ -62,7 +62,7 @@ export const careStyle = `
 .calendar .week > td:first-child { border-inline-start: 0; }
 .calendar tbody tr.ribbon > td { position: relative; block-size: 1.75rem; padding: 0; border: 0; }
 .calendar .piece svg { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; overflow: hidden; }
-.calendar .piece span { position: absolute; inset-block: .0625rem; inset-inline-start: .5rem; padding-inline: .375rem; background: ${palette.white}; font-size: 1rem; font-weight: 600; line-height: 1.55; white-space: nowrap; }
+.calendar .piece > span { position: absolute; inset-block: .0625rem; inset-inline-start: .5rem; padding-inline: .375rem; background: ${palette.white}; font-size: 1rem; font-weight: 600; line-height: 1.55; white-space: nowrap; }
 .calendar .date { font-weight: 600; }
 .note { overflow-wrap: anywhere; }
 .note + .note { margin: 0; }

@@ -45,8 +45,12 @@ describe('partials of the documents for going home and for consent', () => {
         heading: 'Call "now"',
         note: '',
         phones: [
-          { number: '911', label: '', hours: '' },
-          { number: '555-0129', label: 'Line', hours: 'By day' },
+          { number: '911', label: { markup: '' }, hours: null },
+          {
+            number: '555-0129',
+            label: { markup: 'Line' },
+            hours: { markup: '<lang code="nl">Overdag</lang>' },
+          },
         ],
         items: [line('<b>Pain</b> in your chest')],
       },
@@ -61,7 +65,10 @@ describe('partials of the documents for going home and for consent', () => {
           {
             urgency: 'now',
             heading: 'Call "now"',
-            phones: [{ number: '911' }, { number: '555-0129', label: 'Line', hours: 'By day' }],
+            phones: [
+              { number: '911' },
+              { number: '555-0129', label: 'Line', hours: [{ value: 'Overdag', language: 'nl' }] },
+            ],
             items: [{ inlines: [{ value: 'Pain', bold: true }, { value: ' in your chest' }] }],
             origin: 'partials/warning-frame.hbs:2',
           },
@@ -101,7 +108,13 @@ describe('partials of the documents for going home and for consent', () => {
       firstWeekday: 'monday',
       weekdays: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
       stages: [
-        { pattern: 'dots', label: 'Clear', from: '2027-01-14', to: '2027-01-20', dated: 'Clear: a week' },
+        {
+          pattern: 'dots',
+          label: { markup: 'Clear' },
+          from: '2027-01-14',
+          to: '2027-01-20',
+          dated: { markup: '<lang code="nl">Helder</lang>: a week' },
+        },
       ],
       days,
     };
@@ -127,6 +140,7 @@ describe('partials of the documents for going home and for consent', () => {
             null,
           ],
         ],
+        stages: [{ label: 'Clear', dated: [{ value: 'Helder', language: 'nl' }, { value: ': a week' }] }],
       },
     ]);
   });

@@ -12,6 +12,7 @@ import type { DocumentKind } from '../../../src/model/codes.ts';
 import type { DocumentTree, TextRun } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { holdsFigure } from '../../../src/model/statement.ts';
+import { labelText } from '../../../src/model/text-piece.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
 import { readShippedFacts, readShippedSources } from '../../helpers/aftercare-inputs.ts';
 import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
@@ -38,7 +39,7 @@ const locales = new Map<string, Locale>();
 
 beforeAll(async () => {
   templates = await realTemplates();
-  for (const tag of ['en', 'es']) locales.set(tag, await realLocale(tag));
+  for (const tag of ['en', 'es', 'zh-Hans']) locales.set(tag, await realLocale(tag));
 });
 
 const profile = new URL('../../../examples/clinic.yaml', import.meta.url);
@@ -77,7 +78,14 @@ function make(
   if (locale === undefined) throw new Error(`no locale ${tag}`);
   const common = { kind, templates, comparison, evidence, clinic, locale, state: 'example' } as const;
   const tree = demand(
-    composeDocument({ ...common, case: given, aftercare: plan, date: '2026-11-28', documentId: 'T-1' }),
+    composeDocument({
+      ...common,
+      otherLocales: [...locales.values()].filter((other) => other !== locale),
+      case: given,
+      aftercare: plan,
+      date: '2026-11-28',
+      documentId: 'T-1',
+    }),
   );
   return { plan, tree, texts: expectedText(tree).map(({ text }) => text) };
 }
@@ -247,6 +255,46 @@ describe('the plan for the time at home', () => {
     const { texts } = make('homecare');
     expect(texts.filter((text) => text === '555-0134')).toHaveLength(1);
     expect(texts).toContain('Nights, weekends and holidays.');
+  });
+});
+
+/** What is said in another language than the document's, with that language. */
+function foreign(node: unknown): readonly (readonly [string, string | undefined])[] {
+  return runsIn(node).flatMap(({ value, language }) => (language === undefined ? [] : [[value, language]]));
+}
+
+describe('what a clinic says in English alone', () => {
+  it('names stages of eating in English, in the rows and in the calendar, with dates of the document', () => {
+    const { tree } = make('homecare', { tag: 'zh-Hans' });
+    const [calendar] = blocksOfType(tree, 'calendar');
+    const names = ['Clear liquids', 'Full liquids', 'Pureed food', 'Soft food', 'Normal food'];
+    const marked = names.map((name) => [name, 'en']);
+    expect(calendar?.stages.flatMap(({ label }) => foreign(label))).toEqual(marked);
+    expect(calendar?.stages.flatMap(({ dated }) => foreign(dated))).toEqual(marked);
+    expect(calendar?.stages.map(({ dated }) => labelText(dated))[0]).toBe('Clear liquids：到1月16日为止');
+    const rows = blocksOfType(tree, 'strip').flatMap((strip) => strip.rows.map(({ name }) => name));
+    for (const one of marked) expect(rows.flatMap(foreign)).toContainEqual(one);
+  });
+
+  it('names numbers in English, and when somebody answers, with the mark at its end that English has', () => {
+    const [contacts] = blocksOfType(make('homecare', { tag: 'zh-Hans' }).tree, 'strip');
+    const said = [
+      'Nurse line',
+      'Monday to Friday, 8 to 5.',
+      'Surgeon on call',
+      'Nights, weekends and holidays.',
+    ];
+    for (const text of said) expect(foreign(contacts)).toContainEqual([text, 'en']);
+    const frames = blocksOfType(make('warning-signs', { tag: 'zh-Hans' }).tree, 'warning-frames');
+    const phones = frames.flatMap((block) => block.frames.flatMap((one) => one.phones));
+    expect(phones.flatMap((phone) => foreign(phone))).toContainEqual(['Nurse line', 'en']);
+    expect(phones.flatMap((phone) => foreign(phone))).toContainEqual(['Monday to Friday, 8 to 5', 'en']);
+  });
+
+  it('is said as the words of the document where the clinic has them', () => {
+    const { tree } = make('homecare', { tag: 'es' });
+    expect(foreign(blocksOfType(tree, 'calendar'))).toEqual([]);
+    expect(blocksOfType(tree, 'calendar').flatMap(({ stages }) => stages)[0]?.label).toBe('Líquidos claros');
   });
 });
 

@@ -5,6 +5,7 @@ import type { ComposeInput, Templates } from '../../../src/compose/index.ts';
 import type { ComparisonTable } from '../../../src/model/comparison.ts';
 import type { DocumentTree } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
+import { labelText } from '../../../src/model/text-piece.ts';
 import { makeCase, makeClinic, makeRecord, makeStudy } from '../../helpers/compare-inputs.ts';
 import {
   blocksOfType,
@@ -307,7 +308,7 @@ describe('the clinician sheet', () => {
 
   it('lists the facts of the case', () => {
     const [facts] = blocksOfType(compose('clinician-sheet', makeComparison(fiveOptions)), 'facts');
-    expect(facts?.items.map(({ value }) => loose(value))).toEqual([
+    expect(facts?.items.map(({ value }) => loose(labelText(value)))).toEqual([
       'Woman, 45',
       'June 2, 1981',
       '163 cm, 114.5 kg',

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Block, Paragraph, Table, WeightLine } from '../../../src/model/document.ts';
+import { labelText } from '../../../src/model/text-piece.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
 import { reflowPacket } from '../../../src/reflow/index.ts';
 import { recordsOf, statementsOf } from '../../../src/provenance/records-of-document.ts';
-import { sixWeeks } from '../../helpers/sample-care-documents.ts';
+import { calendarInEnglish, sixWeeks } from '../../helpers/sample-care-documents.ts';
 import { clinicianTree, para, sampleAxis, sampleTrees } from '../../helpers/sample-documents.ts';
 import { figure, paragraph, smallTree } from '../../helpers/small-tree.ts';
 
@@ -30,7 +31,7 @@ const wordsOf = (paragraphs: readonly Paragraph[]): readonly string[] =>
 function rowsOf(block: Block | undefined): readonly (readonly string[])[] {
   if (block?.type !== 'strip') throw new Error('not a strip');
   return block.rows.map(({ name, tag, words }) => [
-    name,
+    labelText(name),
     ...(tag === undefined ? [] : [tag]),
     ...wordsOf(words),
   ]);
@@ -134,13 +135,20 @@ describe('a packet in large print', () => {
     expect(rows.map(([date]) => date)).toEqual(isNew.map(({ dated }) => dated));
     // Every stage once, with its dates; every event.
     const printed = rows.flat().join('\n').replaceAll('*', '');
-    for (const { dated } of sixWeeks.stages) expect(printed.split(dated)).toHaveLength(2);
+    for (const { dated } of sixWeeks.stages) expect(printed.split(labelText(dated))).toHaveLength(2);
     for (const { events } of days) for (const { words } of events) expect(printed).toContain(words);
     const visits = days.flatMap(({ events }) =>
       events.filter(({ comesIn }) => comesIn).map(({ words }) => words),
     );
     expect(visits.length).toBeGreaterThan(0);
     for (const words of visits) expect(rows.flat().join('\n')).toContain(`*${words}*`);
+  });
+
+  it('lists a stage with an English name as such, its dates in the language of the document', () => {
+    const [list] = largeOf(calendarInEnglish);
+    const runs =
+      list?.type === 'strip' ? list.rows.flatMap(({ words }) => words.map(({ inlines }) => inlines)) : [];
+    expect(runs).toEqual(calendarInEnglish.stages.map(({ dated }) => dated));
   });
 
   it('stacks what is to be ticked: a box for each date that is due, and none for another', () => {

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { ConsentOutcome, ConsentPlace } from '../../../src/model/consent-element.ts';
 import type { Block, DocumentTree, Paragraph } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
+import { labelText } from '../../../src/model/text-piece.ts';
 import { checkConsent } from '../../../src/score/check-consent.ts';
 import type { ConsentInput } from '../../../src/score/check-consent.ts';
 import { consentAbout, consentCase, wholeCase } from '../../helpers/consent-cases.ts';
@@ -53,7 +54,7 @@ function takingOut(words: string): { readonly change: Change; readonly taken: ()
       case 'paragraph':
         return stays(textOf(block)) ? block : undefined;
       case 'facts':
-        return { ...block, items: block.items.filter(({ label }) => stays(label)) };
+        return { ...block, items: block.items.filter(({ label }) => stays(labelText(label))) };
       case 'callout':
         return { ...block, body: keep(block.body) };
       case 'talk':

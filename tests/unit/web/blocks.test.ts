@@ -6,7 +6,10 @@ import { placeWeight, smallLine, strokesOfLine } from '../../../src/pictures/wei
 import { shippedLocale } from '../../helpers/locale-words.ts';
 import {
   asides,
+  calendarInEnglish,
   finalConsentTree,
+  frame,
+  inEnglish,
   say,
   sixWeeks,
   warningFrames,
@@ -38,6 +41,16 @@ function alternatives(body: Element): readonly string[] {
     .map((element) => {
       const names = within(element).filter(({ tagName }) => tagName === 'title' || tagName === 'desc');
       return names.length === 0 ? (attributeOf(element, 'aria-label') ?? '') : names.map(textOf).join(' | ');
+    });
+}
+
+/** What is marked as being in another language, with that language. */
+function marked(body: Element): readonly unknown[] {
+  return within(body)
+    .filter(({ tagName }) => tagName === 'span')
+    .flatMap((element) => {
+      const language = attributeOf(element, 'lang');
+      return language === undefined ? [] : [[language, textOf(element)]];
     });
 }
 
@@ -218,9 +231,30 @@ describe('blocks as HTML', () => {
   });
 
   it('say of a fact in another language which it is', () => {
-    const items = [{ label: 'Estancia', value: '1 night', language: 'en' }];
-    const values = all(made({ type: 'facts', items, origin }), 'dd');
-    expect(values.map((one) => attributeOf(one, 'lang'))).toEqual(['en']);
+    const items = [{ label: 'Estancia', value: inEnglish('1 night') }];
+    expect(marked(made({ type: 'facts', items, origin }))).toEqual([['en', '1 night']]);
+  });
+
+  it('say of a name, and of whose a number is and when, in another language which it is', () => {
+    const row = { name: inEnglish('Full liquids'), words: [para('Leche.')], origin };
+    expect(marked(made({ type: 'strip', layout: 'text', rows: [row], origin }))).toEqual([
+      ['en', 'Full liquids'],
+    ]);
+    const phones = [{ label: inEnglish('Nurse line'), hours: inEnglish('8 to 5'), number: '555-0129' }];
+    const frames = [frame('today', ['Fiebre'], { phones })];
+    expect(marked(made({ type: 'warning-frames', frames, origin }))).toEqual([
+      ['en', 'Nurse line'],
+      ['en', '8 to 5'],
+    ]);
+  });
+
+  it('say of a stage in another language its name and its dates apart, each in its own', () => {
+    const body = made(calendarInEnglish);
+    expect(alternatives(body)).toEqual(['Clear liquids', 'hasta el 20 de enero', 'Soft food']);
+    const images = within(body).filter((element) => attributeOf(element, 'role') === 'img');
+    expect(images.map((image) => attributeOf(image, 'lang'))).toEqual(['en', undefined, 'en']);
+    const [first] = marked(body);
+    expect(first).toEqual(['en', 'Clear liquids']);
   });
 
   it('let each warning number be dialled, the frames under headings of one level', () => {

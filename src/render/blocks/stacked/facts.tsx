@@ -3,7 +3,6 @@ import type { ReactElement } from 'react';
 import { gapStart, palette, rowDirection } from '../../theme.ts';
 import type { Theme } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
-import { valueOf } from '../facts.tsx';
 import { widestWord, widthOnLine } from '../fit-words.ts';
 import { Hairline, Words } from '../primitives.tsx';
 import { singleUnit } from '../unit-parts.ts';
@@ -33,7 +32,7 @@ function Fact({ theme, fact }: FactProps): ReactElement {
         <Words theme={theme} text={fact.label} role={type.body} width={first} />
       </View>
       <View sem={{ tag: 'LBody' }} style={{ width: second, ...gap }}>
-        <Words theme={theme} text={valueOf(fact)} role={bold} width={second} sem={{ tag: 'P' }} />
+        <Words theme={theme} text={fact.value} role={bold} width={second} sem={{ tag: 'P' }} />
       </View>
     </View>
   );

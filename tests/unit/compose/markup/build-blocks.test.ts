@@ -85,6 +85,19 @@ describe('building blocks from markup', () => {
     expect(strip).not.toHaveProperty('rows.0.picture.high');
   });
 
+  it('takes a name with its language, and a plain one as an attribute or a child', () => {
+    const strip = build(`<strip layout="text"><row><name><lang code="en">Soft food</lang></name></row>
+      <row><name>Puré</name></row><row name="Normal"/></strip>`);
+    expect(strip).toMatchObject({
+      rows: [
+        { name: [{ type: 'text', value: 'Soft food', language: 'en' }] },
+        { name: 'Puré' },
+        { name: 'Normal' },
+      ],
+    });
+    expect(() => build('<strip layout="text"><row tag="t"/></strip>')).toThrow('name of <row> is empty');
+  });
+
   it('builds every other block', () => {
     const kinds = buildBlocks(
       `<cover clinic="C" date="D" question="Q" addressee="A"><lead>l</lead></cover><heading level="2">h</heading>

@@ -46,6 +46,16 @@ const labels = ({ weeks }: Calendar): readonly unknown[] =>
   weeks.map((week) => week.map((day) => day?.label ?? '-'));
 
 describe('building a calendar', () => {
+  it('keeps the language of the name of a stage, also beside its dates', () => {
+    const name = '<lang code="en">Clear liquids</lang>';
+    const period = '<label>LABEL</label><dated>LABEL: hasta el 20 de enero</dated>'.replaceAll('LABEL', name);
+    const stages = [`<stage pattern="dots" from="2027-01-14" to="2027-01-20">${period}</stage>`];
+    const english = { type: 'text', value: 'Clear liquids', language: 'en' };
+    expect(build({ stages }).stages).toMatchObject([
+      { label: [english], dated: [english, { type: 'text', value: ': hasta el 20 de enero' }] },
+    ]);
+  });
+
   it('lays the days out under their weekdays, as the week of the locale begins', () => {
     // 14 January 2027 is a Thursday.
     expect(labels(build({ days: 4 }))).toEqual([

@@ -54,6 +54,23 @@ describe('building the blocks for going home', () => {
     });
   });
 
+  it('keeps the language of whose a number is, and when somebody answers', () => {
+    const phone = (inner: string): string =>
+      `<warning-frames><frame urgency="now" heading="Llame"><phone number="911"${inner}</frame></warning-frames>`;
+    const english = (value: string): unknown => [{ type: 'text', value, language: 'en' }];
+    expect(
+      build(
+        phone(
+          '><label><lang code="en">Nurse</lang></label><hours><lang code="en">8 to 5</lang></hours></phone>',
+        ),
+      ),
+    ).toMatchObject({ frames: [{ phones: [{ label: english('Nurse'), hours: english('8 to 5') }] }] });
+    expect(build(phone('><label>Enfermera</label><hours></hours></phone>'))).toMatchObject({
+      frames: [{ phones: [{ number: '911', label: 'Enfermera' }] }],
+    });
+    expect(() => build(phone(' label="a"><label>b</label></phone>'))).toThrow('<phone> has label twice');
+  });
+
   it('makes sentences of words and blanks', () => {
     const sentences = [
       {

@@ -61,7 +61,7 @@ describe('sources of an option', () => {
     const evidence = { ...base, records: [...base.records, record] };
     const names = async (clinic: ClinicProfile): Promise<readonly string[]> =>
       (viewSources(await sceneFor('en', { comparison, evidence, clinic })).topics[0]?.rows ?? []).map(
-        ({ name }) => name.replaceAll('\u00a0', ' '),
+        ({ name }) => name.markup.replaceAll('\u00a0', ' '),
       );
     const clinic = makeClinic();
     const own = { ...clinic, protocol: { ...clinic.protocol, stay: { sleeve: { en: '1 night' } } } };
@@ -157,7 +157,7 @@ describe('sources of an option', () => {
     const rows = over.map((row) => (row.asked.months === main.asked.months ? unknown : row));
     const weight = { ...comparison.weight, main: unknown, over: rows };
     const scene = await sceneFor('en', { comparison: { ...comparison, weight } });
-    const names = viewSources(scene).topics[0]?.rows.map(({ name }) => name.replaceAll('\u00a0', ' '));
+    const names = viewSources(scene).topics[0]?.rows.map(({ name }) => name.markup.replaceAll('\u00a0', ' '));
     expect(names?.filter((name) => name.startsWith('Weight'))).toEqual([
       'Weight, 1 year',
       'Weight over time',
@@ -171,7 +171,7 @@ describe('sources of an option', () => {
     const evidence = { ...base, records: base.records.map((record) => ({ ...record, people })) };
     const { topics } = viewSources(await sceneFor('en', { comparison, evidence }));
     for (const { lines } of topics.flatMap(({ rows }) =>
-      rows.filter(({ name }) => !name.includes('over time')),
+      rows.filter(({ name }) => !name.markup.includes('over time')),
     ))
       expect(lines.map(({ words }) => plain(words.markup)).join(' ')).toContain('BMI and age not stated.');
   });
@@ -277,7 +277,7 @@ describe('a share without a count', () => {
     });
     const evidence = { ...base, records: [...base.records.filter(({ id }) => id !== record.id), record] };
     const scene = await sceneFor('en', { comparison: { ...comparison, topics }, evidence });
-    const row = viewSources(scene).topics[0]?.rows.find(({ name }) => name === 'Reflux, 5\u00a0years');
+    const row = viewSources(scene).topics[0]?.rows.find(({ name }) => name.markup === 'Reflux, 5\u00a0years');
     const said = row?.lines.map(({ words }) => plain(words.markup)).join(' ');
     expect(said).toContain('31 out of 100. Number of people not stated.');
     expect(said).toContain('BMI: 60 or less. Age: 18 or more. None had diabetes.');

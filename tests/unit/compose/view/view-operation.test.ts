@@ -235,8 +235,8 @@ describe('what comes after the operation', () => {
       said(lines.map(({ words }) => words)),
     );
     expect(cells).toEqual([['Sleeve'], ['1 night'], ['Ask your surgeon.'], ['Ask your surgeon.']]);
-    expect(view.undo.map(({ name }) => name)).toEqual(['Sleeve']);
-    expect(view.asks.forLife.map(({ name }) => name)).toEqual(['Sleeve']);
+    expect(said(view.undo.map(({ name }) => name))).toEqual(['Sleeve']);
+    expect(said(view.asks.forLife.map(({ name }) => name))).toEqual(['Sleeve']);
     expect(plain(view.stays?.markup ?? '')).toBe('Your stomach stays narrow for life.');
     expect(view.lines?.lines.map(({ name }) => name)).toEqual(['Sleeve']);
     expect(plain(view.lineIntro?.markup ?? '')).toMatch(/^The line shows pounds by years from now,/);
@@ -265,7 +265,7 @@ describe('what comes after the operation', () => {
       sleeve: [{ who: { en: 'The nurse' }, phone: '555 0107', urgency: ['today'], hours: { en: '8 to 4' } }],
     };
     expect((await operationOf('sleeve', {}, { call })).calls).toContainEqual({
-      label: 'The nurse (8 to 4)',
+      label: { markup: 'The nurse (8 to 4)' },
       value: '555 0107',
     });
   });

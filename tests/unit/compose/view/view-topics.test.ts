@@ -362,7 +362,7 @@ describe('own results', () => {
     });
     const topic: Topic = { id: 'first-month', denominator: 100, picture: null, rows: [row] };
     const rows = viewOwn(await sceneFor('en', { comparison: withTopic(topic) }));
-    expect(rows.map(({ name, lines }) => [name, ...said(lines)])).toEqual([
+    expect(rows.map(({ name, lines }) => [name.markup, ...said(lines)])).toEqual([
       [
         'Sleeve',
         'A leak, within 90 days: 3 of 60 people, from 2021 to 2025. The true figure could be 1 to 14 out of 100. The studies do not tell for people like you.',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block, Paragraph, StripRow, TableRow } from '../../../../src/model/document.ts';
+import { labelText } from '../../../../src/model/text-piece.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { setGalleys } from '../../../../src/render/set-galley.ts';
@@ -494,7 +495,7 @@ describe('what was set', () => {
   });
 
   it.each([0, 1, 2, 10])('can be set with %i options', async (count) => {
-    const names = rows(count).map(({ name }) => name);
+    const names = rows(count).map(({ name }) => labelText(name));
     const units = unitsOf(
       topic('How much?', [], [rangeStrip(count)]),
       topic(

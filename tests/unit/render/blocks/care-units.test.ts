@@ -10,15 +10,18 @@ import { themeOf } from '../../../../src/render/theme.ts';
 import type { Unit } from '../../../../src/render/unit.ts';
 import {
   asides,
+  calendarInEnglish,
   calendarOf,
   careTrees,
   consentTree,
   finalConsentTree,
   frame,
   homeTree,
+  inEnglish,
   say,
   sentence,
   sixWeeks,
+  stages,
   turnedCareTrees,
   vitaminTree,
   warningFrames,
@@ -156,6 +159,13 @@ describe('frames of warning signs', () => {
     ).toEqual([21]);
   });
 
+  it('tell in which language it is whose a number is, and when somebody answers', () => {
+    const phones = [{ label: inEnglish('Nurse line'), hours: inEnglish('8 to 5'), number: '555-0129' }];
+    const block: Block = { type: 'warning-frames', frames: [frame('today', ['Fiebre'], { phones })], origin };
+    const spans = elementsOf(structureOf(unitsOf(block)), 'Span');
+    expect(spans.map(({ sem }) => sem.language)).toEqual(['en', 'en']);
+  });
+
   it('tell each number with what it is for', () => {
     const lists = elementsOf(structureOf(unitsOf(warningFrames)), 'L');
     const [, , phones] = lists;
@@ -219,6 +229,28 @@ describe('the calendar', () => {
     expect(table?.children.map(({ children }) => children.length)).toEqual(Array<number>(7).fill(7));
     const alternatives = list === undefined ? [] : elementsOf(list, 'Figure').map(({ sem }) => sem.alt);
     expect(alternatives).toEqual(sixWeeks.stages.map(({ dated }) => dated));
+  });
+
+  it('says the name and the dates of a stage apart, each in its language, where these are two', () => {
+    const figures = elementsOf(structureOf(unitsOf(calendarInEnglish)), 'Figure');
+    expect(figures.map(({ sem }) => [sem.alt, sem.language])).toEqual([
+      ['Clear liquids', 'en'],
+      ['hasta el 20 de enero', undefined],
+      ['Soft food', 'en'],
+    ]);
+  });
+
+  it('draws the line at which a stage begins, whatever languages it is said in', () => {
+    const plain = { ...calendarInEnglish, stages: stages.slice(0, 2) };
+    const strokes = (calendar: Block): readonly unknown[] =>
+      nodesOf(
+        unitsOf(calendar).flatMap(({ element }) => expandElement(element)),
+        'PATH',
+      )
+        .map(({ props }) => [props['d'], props['strokeWidth']])
+        .filter(([, width]) => width === 2);
+    expect(strokes(plain)).toHaveLength(2);
+    expect(strokes(calendarInEnglish)).toEqual(strokes(plain));
   });
 
   it('leaves days outside empty', () => {
