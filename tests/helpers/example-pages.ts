@@ -15,18 +15,23 @@ export interface ExamplePage {
 
 const made = new Map<string, Promise<ExamplePage>>();
 
-/** The HTML edition of an example case, without its PDF; made once. */
-export function examplePage(reference: string, language: string): Promise<ExamplePage> {
-  const key = `${reference} ${language}`;
-  const page = made.get(key) ?? makePage(reference, language);
+/** The HTML edition of an example case, without its PDF; made once. A draft is of the same case, not marked as an example. */
+export function examplePage(
+  reference: string,
+  language: string,
+  state: 'example' | 'draft' = 'example',
+): Promise<ExamplePage> {
+  const key = `${reference} ${language} ${state}`;
+  const page = made.get(key) ?? makePage(reference, language, state);
   made.set(key, page);
   return page;
 }
 
-async function makePage(reference: string, language: string): Promise<ExamplePage> {
-  const { prepared, open } = await openExample(reference, (text) =>
-    /^languages: .*/m.exec(text)?.[0].includes(language) === true ? text : inEveryLanguage(text),
-  );
+async function makePage(reference: string, language: string, state: string): Promise<ExamplePage> {
+  const { prepared, open } = await openExample(reference, (text) => {
+    const own = state === 'draft' ? text.replace(/^example: true$/m, 'example: false') : text;
+    return /^languages: .*/m.exec(own)?.[0].includes(language) === true ? own : inEveryLanguage(own);
+  });
   const identity = identifyPacket(prepared, open, language);
   const packet = demand(composePacket(prepared, open, identity));
   const edition = demand(makeHtml(packet, identity));

@@ -48,11 +48,19 @@ export const careStyle = `
 .teach-back .boxed { margin-block-start: .5rem; }
 .interpreter .boxed { margin-block-end: .75rem; }
 .fields { list-style: none; display: grid; grid-template-columns: minmax(0, 3fr) minmax(0, 1.3fr) minmax(0, 1fr); gap: 1rem; }
-.callout .fields { margin-block-start: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9rem), 1fr)); }
-.signatures > * + * { margin-block-start: 1.25rem; }
+.callout .fields { margin-block-start: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 14rem), 1fr)); }
+/* Lines of one row stand level, whatever is in their rooms or under them. */
+@supports (grid-template-rows: subgrid) {
+  .fields { row-gap: .125rem; margin-block-start: -.875rem; }
+  .callout .fields { margin-block-start: .125rem; }
+  .fields li { display: grid; grid-row: span 2; grid-template-rows: subgrid; }
+  .fields .room { margin-block-start: .875rem; }
+}
+.signatures > * + * { margin-block-start: .5rem; }
 .room { min-block-size: 3rem; border-block-end: .0625rem solid ${palette.ink}; display: flex; align-items: center; justify-content: center; }
-.hatched { background: repeating-linear-gradient(-45deg, ${palette.white} 0 .5rem, ${palette.line} .5rem .5625rem); }
-.hatched p { background: ${palette.white}; padding: .125rem .5rem; text-align: center; }
+/* However long the words of a draft are, hatching is seen on all sides of them. */
+.hatched { padding: .5rem 1rem; background: repeating-linear-gradient(-45deg, ${palette.white} 0 .5rem, ${palette.line} .5rem .5625rem); }
+.hatched p { background: ${palette.white}; padding: .125rem .5rem; text-align: center; line-height: 1.35; text-wrap: balance; }
 .room + p { margin-block-start: .125rem; }
 
 .calendar { table-layout: fixed; }

@@ -52,6 +52,7 @@ export const narrowStyle = `
   .stacked tbody .group th { padding: .375rem .5rem; }
 
   .fields { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+  .clinician .facts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9rem), 1fr)); gap: .75rem 1rem; }
   .fields .signature, .fields .name { grid-column: 1 / -1; }
   .frame-head li { justify-content: flex-start; }
 

@@ -34,5 +34,5 @@ article.clinician { font-size: 1rem; }
 .clinician h1 { font-size: 1.625rem; }
 .clinician h2 { font-size: 1.25rem; }
 .clinician .number { font-size: 1rem; }
-.clinician .facts { border-block-start-color: ${palette.leaf}; }
+.clinician .facts { display: flex; flex-wrap: wrap; gap: .75rem 2.5rem; border-block-start-color: ${palette.leaf}; }
 `;

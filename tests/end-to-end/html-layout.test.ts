@@ -1,0 +1,103 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { allLanguages } from '../helpers/all-languages.ts';
+import { hasChromium, openBrowser, openPage } from '../helpers/browser.ts';
+import { examplePage } from '../helpers/example-pages.ts';
+
+const phone = 360;
+const desk = 1280;
+
+/** Days of the calendars that a narrow page lists whose weekday has no room on one line, or whose words leave their row. */
+async function crampedDays(
+  page: Page,
+): Promise<{ readonly days: number; readonly cramped: readonly string[] }> {
+  const found: unknown = await page.evaluate(`(() => {
+    const shown = [...document.querySelectorAll('.calendar .week > td')].filter((day) => day.checkVisibility());
+    const cramped = shown.filter((day) => {
+      const probe = document.createElement('span');
+      probe.style.whiteSpace = 'nowrap';
+      probe.textContent = day.dataset.label;
+      day.parentElement.append(probe);
+      const style = getComputedStyle(day);
+      probe.style.font = style.font;
+      const needed = probe.getBoundingClientRect().width;
+      probe.remove();
+      return parseFloat(style.gridTemplateColumns) < needed - 0.5 || day.scrollWidth > day.clientWidth;
+    });
+    return { days: shown.length, cramped: cramped.map((day) => day.dataset.label + ' ' + day.textContent) };
+  })()`);
+  return found as { days: number; cramped: readonly string[] };
+}
+
+/** For each room of a draft with words in it: hatching left free at each side, and whether the words fill their room. */
+async function plateSides(page: Page): Promise<readonly (readonly number[])[]> {
+  const found: unknown = await page.evaluate(`[...document.querySelectorAll('.room p')].map((plate) => {
+    const room = plate.parentElement.getBoundingClientRect();
+    const own = plate.getBoundingClientRect();
+    return [own.left - room.left, room.right - own.right, own.top - room.top, room.bottom - own.bottom];
+  })`);
+  return found as readonly (readonly number[])[];
+}
+
+/** Bottoms of the rooms of each row of fields, whole pixels; a row is what begins at one height. */
+async function linesOfRows(page: Page): Promise<readonly (readonly number[])[]> {
+  const found: unknown = await page.evaluate(`[...document.querySelectorAll('.fields')].flatMap((fields) => {
+    const rows = new Map();
+    for (const item of fields.children) {
+      const top = Math.round(item.getBoundingClientRect().top);
+      const line = Math.round(item.firstElementChild.getBoundingClientRect().bottom);
+      rows.set(top, [...(rows.get(top) ?? []), line]);
+    }
+    return [...rows.values()];
+  })`);
+  return found as readonly (readonly number[])[];
+}
+
+describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (chromium)', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(async () => {
+    await browser.close();
+  });
+
+  it.each(allLanguages)(
+    'lists the days of a calendar on a phone with their weekdays whole, in %s',
+    async (language) => {
+      const { html } = await examplePage('QB-1141', language);
+      const { page } = await openPage(browser, html, { width: phone });
+      const { days, cramped } = await crampedDays(page);
+      expect(days).toBeGreaterThan(4);
+      expect(cramped).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it.each(['en', 'fr', 'ru'])(
+    'leaves hatching on all sides of the words of a draft, in %s',
+    async (language) => {
+      const { html } = await examplePage('QB-1128', language, 'draft');
+      for (const width of [phone, desk]) {
+        const { page } = await openPage(browser, html, { width });
+        const sides = await plateSides(page);
+        expect(sides.length).toBeGreaterThanOrEqual(5);
+        expect(Math.min(...sides.flat())).toBeGreaterThanOrEqual(6);
+        const rows = await linesOfRows(page);
+        expect(rows.filter((row) => new Set(row).size > 1)).toEqual([]);
+        await page.context().close();
+      }
+    },
+  );
+
+  it('sets the facts of the sheet for clinicians on one line of a desk', async () => {
+    const { html } = await examplePage('QB-1128', 'en');
+    const { page } = await openPage(browser, html, { width: desk });
+    const tops: unknown = await page.evaluate(
+      `[...document.querySelector('.clinician .facts').children].map((fact) => fact.getBoundingClientRect().top)`,
+    );
+    expect((tops as readonly number[]).length).toBe(5);
+    expect(new Set(tops as readonly number[]).size).toBe(1);
+    await page.context().close();
+  });
+});
