@@ -49,6 +49,7 @@ export const clinicianEdition: Edition = {
     ruleToQuestion: 0,
     questionToIntro: 2,
     headToRows: 5,
+    headShrink: 0,
     betweenParagraphs: 3,
     cellPadding: 2.3,
     cellShrink: 0,

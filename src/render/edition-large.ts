@@ -54,6 +54,7 @@ export const largeEdition: Edition = {
     ruleToQuestion: 10,
     questionToIntro: 5,
     headToRows: 12,
+    headShrink: 4,
     betweenParagraphs: 9,
     cellPadding: 9,
     cellShrink: 4,

@@ -50,6 +50,7 @@ export const standardEdition: Edition = {
     ruleToQuestion: 9,
     questionToIntro: 4,
     headToRows: 8,
+    headShrink: 3,
     betweenParagraphs: 6,
     cellPadding: 7,
     cellShrink: 3,

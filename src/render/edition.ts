@@ -56,6 +56,8 @@ export interface Space {
   readonly ruleToQuestion: number;
   readonly questionToIntro: number;
   readonly headToRows: number;
+  /** By how much that may close up to save a page. */
+  readonly headShrink: number;
   readonly betweenParagraphs: number;
   readonly cellPadding: number;
   /** The part of it under a row that may be closed up to save a page. */

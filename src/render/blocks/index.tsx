@@ -103,7 +103,7 @@ function topicUnits(block: OfType<'topic'>, place: Place): readonly Unit[] {
   const going = others.map((unit) =>
     unit.continuation === undefined ? { ...unit, continuation: repeated } : unit,
   );
-  return [head, { ...first, gapBefore: theme.space.headToRows }, ...going];
+  return [head, { ...first, gapBefore: theme.space.headToRows, gapShrink: theme.space.headShrink }, ...going];
 }
 
 /**
