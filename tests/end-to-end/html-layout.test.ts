@@ -53,6 +53,29 @@ async function linesOfRows(page: Page): Promise<readonly (readonly number[])[]> 
   return found as readonly (readonly number[])[];
 }
 
+/** Pairs of Korean letters of one word that stand on different lines. */
+async function partedSyllables(page: Page): Promise<readonly string[]> {
+  const found: unknown = await page.evaluate(`(() => {
+    const walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+    const range = document.createRange();
+    const parted = [];
+    const topOf = (at) => {
+      range.setStart(walker.currentNode, at);
+      range.setEnd(walker.currentNode, at + 1);
+      return range.getBoundingClientRect().top;
+    };
+    while (walker.nextNode() !== null) {
+      const text = walker.currentNode.data;
+      const around = walker.currentNode.parentElement;
+      if (!around.checkVisibility() || around.closest('thead, .unseen, title, desc') !== null) continue;
+      for (const { index, 0: pair } of text.matchAll(/[가-힣](?=[가-힣])/gu))
+        if (Math.abs(topOf(index + 1) - topOf(index)) > 4) parted.push(pair + text[index + 1] + ' in ' + text);
+    }
+    return parted;
+  })()`);
+  return found as readonly string[];
+}
+
 describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (chromium)', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -89,6 +112,15 @@ describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (c
       }
     },
   );
+
+  it('ends a line between the words of Korean, not within one', async () => {
+    for (const reference of ['QB-1041', 'QB-1141']) {
+      const { html } = await examplePage(reference, 'ko');
+      const { page } = await openPage(browser, html, { width: phone });
+      expect(await partedSyllables(page)).toEqual([]);
+      await page.context().close();
+    }
+  });
 
   it('sets the facts of the sheet for clinicians on one line of a desk', async () => {
     const { html } = await examplePage('QB-1128', 'en');

@@ -15,6 +15,8 @@ body {
 }
 header, main, footer { max-inline-size: 48rem; margin-inline: auto; padding-inline: 1rem; }
 p, ul, ol, dl, dd, figure, h1, h2, h3 { margin: 0; padding: 0; }
+/* Korean has spaces: a line ends between words. */
+:lang(ko) { word-break: keep-all; }
 h1, h2, h3 { line-height: 1.22; text-wrap: balance; font-weight: 700; }
 h1 { font-size: 2rem; margin-block: 0 .75rem; }
 h1.decision { font-size: clamp(2rem, 1.4rem + 2.6vw, 2.75rem); line-height: 1.15; margin-block: 1.25rem .75rem; }
