@@ -97,13 +97,17 @@ export function WithPhones({
   );
 }
 
-/** Where a number stands that is no part of a longer one, or of an id; -1 if nowhere. */
+/**
+ * Where a number stands that is no part of a longer one, or of an id; -1 if nowhere. Chinese words stand right beside it,
+ * and Korean ones right after it.
+ */
 function placeOf(phone: string, text: string): number {
   if (phone === '') return -1;
   let at = text.indexOf(phone);
   while (
     at >= 0 &&
-    (/[\p{L}\d+-]$/u.test(text.slice(0, at)) || /^[\p{L}\d]/u.test(text.slice(at + phone.length)))
+    (/[\p{Script=Latin}\d+-]$/u.test(text.slice(0, at)) ||
+      /^[\p{Script=Latin}\d]/u.test(text.slice(at + phone.length)))
   )
     at = text.indexOf(phone, at + 1);
   return at;

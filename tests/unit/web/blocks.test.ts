@@ -87,6 +87,8 @@ describe('blocks as HTML', () => {
       all(made({ ...para(words), type: 'paragraph' }), 'a').map(textOf);
     expect(dialled('Call 555-0142, or 555-0199: at once.')).toEqual(['555-0142', '555-0199']);
     expect(dialled('Number 1555-0142, id QB-555-0142, sum 555-01423.')).toEqual([]);
+    expect(dialled('请打555-0142。夜里请打555-0199')).toEqual(['555-0142', '555-0199']);
+    expect(dialled('555-0142번으로 전화하거나 물어보세요.')).toEqual(['555-0142']);
     // Too short to be known for a phone outside a paragraph that is there to be called.
     expect(dialled('Of 911 people, 3 had a leak.')).toEqual([]);
     const called: Block = { ...para('Emergency: 911.'), type: 'paragraph', duty: 'phone' };
