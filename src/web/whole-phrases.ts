@@ -17,13 +17,15 @@ const joined = /[\p{L}\p{Nd}][-\u2010\u2013/](?=[\p{L}\p{Nd}])/u;
 
 /** Chinese has no spaces: what stands between two of them is a sentence. */
 const chinese = /\p{Script=Han}/u;
+/** What is kept whole within it, as on the printed pages: a number with what it counts, and the name of a weekday. */
+const chineseWholes = /(\p{Nd}[\p{Nd}.,]*\u00a0?[公个]?\p{Script=Han}|星期[一二三四五六日])/u;
 
 function isShort(text: string): boolean {
   return Array.from(text).length <= longestWhole;
 }
 
 function isWhole(text: string): boolean {
-  return isShort(text) && !chinese.test(text) && (text.includes(' ') || joined.test(text));
+  return isShort(text) && (text.includes(' ') || joined.test(text));
 }
 
 /** Words that share a line, by the rule of the printed pages, as far as they are short together. */
@@ -50,12 +52,21 @@ export function splitWholePhrases(text: string): readonly TextPart[] {
   phrasesOf(text).forEach((phrase, index) => {
     const space = index === 0 ? '' : ' ';
     const last = parts.at(-1);
-    if (isWhole(phrase)) parts.push(...partOf(space), { text: phrase, whole: true });
+    if (chinese.test(phrase)) parts.push(...partOf(space), ...chineseParts(phrase));
+    else if (isWhole(phrase)) parts.push(...partOf(space), { text: phrase, whole: true });
     else if (last?.whole === false)
       parts[parts.length - 1] = { text: last.text + space + phrase, whole: false };
     else parts.push(...partOf(space + phrase));
   });
   return parts;
+}
+
+/** Every second piece of a text parted by a pattern is what the pattern found. */
+function chineseParts(sentence: string): readonly TextPart[] {
+  return sentence
+    .split(chineseWholes)
+    .map((text, index) => ({ text, whole: index % 2 === 1 && isShort(text) }))
+    .filter(({ text }) => text !== '');
 }
 
 function partOf(text: string): readonly TextPart[] {

@@ -24,7 +24,8 @@ describe('phrases that a line of the web page does not part', () => {
     ['Сообщите, если что-то болит.', ['что-то']],
     ['for 2–4 of them, up to 40 mg/dL', ['2–4', '40 mg/dL']],
     ['24 개월 뒤', ['24 개월']],
-    ['1000 个人中 24 个在 1 到 2 年内', []],
+    ['1000人中24人要住院1\u00a0个月', ['1000人', '24人', '1\u00a0个月']],
+    ['在2027年2月10日星期三。', ['2027年', '2月', '10日', '星期三']],
   ])('%s', (text, whole) => {
     expect(wholeIn(text)).toEqual(whole);
   });
