@@ -25,11 +25,16 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
     const both = isChinese.test(units.kilogram) ? `${customary}（${metric}）` : `${customary} (${metric})`;
     return { metric, us: customary, both }[wanted];
   };
+  const hasDecimals = (items: readonly string[]): boolean =>
+    number(0.5).includes(',') && items.some((item) => /\p{Nd},\p{Nd}/u.test(item));
   return {
     number,
     range,
     ...(own === null ? writeDates(format) : writeOwnDates(own)),
-    list: (items, join) => (own === null ? joinList(format, items, join) : joinOwn(own.list[join], items)),
+    list: (items, join) => {
+      const mark = !hasDecimals(items) ? ',' : format === 'fr' ? `${tie};` : ';';
+      return own === null ? joinList(format, items, { join, mark }) : joinOwn(own.list[join], items, mark);
+    },
     languageName: (tag) =>
       own?.languages[tag] ??
       inSentence(format, new Intl.DisplayNames(format, { type: 'language' }).of(tag) ?? tag),
@@ -52,14 +57,22 @@ function withUnit(pattern: string, number: string): string {
   return pattern.replaceAll(' ', tie).replace('{{n}}', number);
 }
 
-function joinList(format: string, items: readonly string[], join: 'and' | 'or'): string {
+/** `mark` in place of each comma between the items, where theirs show decimals. */
+function joinList(
+  format: string,
+  items: readonly string[],
+  { join, mark }: { readonly join: 'and' | 'or'; readonly mark: string },
+): string {
   const type = join === 'and' ? 'conjunction' : 'disjunction';
-  return printable(new Intl.ListFormat(format, { type, style: 'long' }).format(items));
+  const parts = new Intl.ListFormat(format, { type, style: 'long' }).formatToParts(items);
+  return printable(
+    parts.map((part) => (part.type === 'literal' ? part.value.replace(/^,/, mark) : part.value)).join(''),
+  );
 }
 
-function joinOwn(word: string, items: readonly string[]): string {
+function joinOwn(word: string, items: readonly string[], mark: string): string {
   const last = items.slice(-1);
-  return items.length < 2 ? last.join('') : [items.slice(0, -1).join(', '), ...last].join(word);
+  return items.length < 2 ? last.join('') : [items.slice(0, -1).join(`${mark} `), ...last].join(word);
 }
 
 function numberWriter(format: string, decimals: number | undefined): Intl.NumberFormat {

@@ -12,6 +12,8 @@ export interface Words {
   /** Plain text for a name, a label or an alternative to a picture. */
   readonly plain: (key: string, variables?: Variables) => string;
   readonly has: (key: string) => boolean;
+  /** The mark that shows where the decimals of a number begin. */
+  readonly decimalMark: string;
   /** Free text of the case or clinic in the document's language, else in the first it has, marked as such. */
   readonly free: (text: LocalText) => Markup;
 }
@@ -30,6 +32,7 @@ export function makeWords(locale: Locale): Words {
     plain: (key, variables) =>
       variables === undefined ? bareText(key) : plainText(translator.text(key, variables)),
     has: translator.has,
+    decimalMark: locale.formatter.number(0.5).charAt(1),
     free: (text) => {
       const [language, words] = freeText(text, tag);
       return inLanguage(words, { language, document: tag });
@@ -79,16 +82,27 @@ export function sentence(words: Words, text: Markup): Markup {
   return text.markup.endsWith('.') ? text : words.say('common.sentence', { text });
 }
 
+type Between = 'items' | 'clauses';
+
 /** Parts with the marks of the language between them: those of a list, or stronger ones between clauses. */
-export function series(words: Words, between: 'items' | 'clauses', parts: readonly Markup[]): Markup {
+export function series(words: Words, between: Between, parts: readonly Markup[]): Markup {
+  const texts = parts.map(({ markup }) => markup.replace(/<[^>]*>/g, ''));
+  const key = `common.between.${markBetween(words, between, texts)}`;
   const [last = asMarkup(''), ...before] = [...parts].reverse();
-  return before.reduce((rest, first) => words.say(`common.between.${between}`, { first, rest }), last);
+  return before.reduce((rest, first) => words.say(key, { first, rest }), last);
 }
 
 /** The same of texts that hold no markup, for a name or a label. */
-export function plainSeries(words: Words, between: 'items' | 'clauses', texts: readonly string[]): string {
+export function plainSeries(words: Words, between: Between, texts: readonly string[]): string {
+  const key = `common.between.${markBetween(words, between, texts)}`;
   const [last = '', ...before] = [...texts].reverse();
-  return before.reduce((rest, first) => words.plain(`common.between.${between}`, { first, rest }), last);
+  return before.reduce((rest, first) => words.plain(key, { first, rest }), last);
+}
+
+/** Where a comma shows decimals, none may stand between figures: "45,9, 35" would be read as one number too many. */
+function markBetween({ decimalMark }: Words, between: Between, texts: readonly string[]): Between {
+  const isFigures = decimalMark === ',' && texts.some((text) => /\p{Nd},\p{Nd}/u.test(text));
+  return isFigures ? 'clauses' : between;
 }
 
 /** Parts that bring their own punctuation: "largest; BMI assumed". */

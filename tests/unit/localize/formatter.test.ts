@@ -199,6 +199,17 @@ describe('the formatter', () => {
     expect(list(['siete', 'ocho'], 'or')).toBe('siete u ocho');
   });
 
+  it('sets no comma between figures whose decimals a comma shows', () => {
+    const list = (format: string, items: readonly string[]): string =>
+      makeFormatter(settings(format)).list(items, 'and');
+    expect(list('ru', ['0,25', '0,5', '1'])).toBe('0,25; 0,5 и 1');
+    expect(list('fr', ['0,25', '0,5', '1'])).toBe('0,25\u00A0; 0,5 et 1');
+    expect(list('ru', ['1', '2', '3'])).toBe('1, 2 и 3');
+    expect(list('en-US', ['1,000', '2,000', '3,000'])).toBe('1,000, 2,000, and 3,000');
+    const own = makeFormatter({ ...settings('fr-HT', 'a'), own_names: invented });
+    expect(own.list(['0,25', '0,5', '1'], 'and')).toBe('0,25; 0,5 ak 1');
+  });
+
   it('writes every day of a century as the same day, whatever the clock of the machine says', () => {
     const day = fc.date({ min: new Date('1926-01-01'), max: new Date('2126-01-01'), noInvalidDate: true });
     fc.assert(
