@@ -15,15 +15,19 @@ export function writeDates(format: string): DateWriter {
     printable(new Intl.DateTimeFormat(format, { ...westernCalendar, ...parts }).format(dayAt(iso)));
   const first = firstDays.get(new Intl.Locale(format).language) ?? '1';
   const day = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
-    withFirst(tieDay(write(wholeDay(iso), { day: 'numeric', ...parts })), first);
+    withFirst(tieDate(write(wholeDay(iso), { day: 'numeric', ...parts })), first);
   const month = ({ year, month }: DateParts): string =>
-    month === undefined ? year : tieDay(write(`${year}-${month}-01`, { year: 'numeric', month: 'long' }));
+    month === undefined ? year : tieDate(write(`${year}-${month}-01`, { year: 'numeric', month: 'long' }));
   return {
     date: (iso) => {
       const parts = readDate(iso);
       return parts.day === undefined ? month(parts) : day(iso, { year: 'numeric', month: 'long' });
     },
-    weekdayDate: (iso) => day(iso, { weekday: 'long', month: 'long', year: 'numeric' }),
+    weekdayDate: (iso) => {
+      const date = { month: 'long', year: 'numeric' } as const;
+      // The day of the week may stand on the line before.
+      return day(iso, { weekday: 'long', ...date }).replace(/(?<=[,،])\u00a0/u, ' ');
+    },
     monthDay: (iso) => day(iso, { month: 'long' }),
     shortDay: (iso) => day(iso, { month: 'short' }),
     shortDate: (iso) => day(iso, { month: 'short', year: 'numeric' }),
@@ -41,13 +45,15 @@ export function writeOwnDates(own: OwnNames): DateWriter {
       month: months[at.getUTCMonth()] ?? '',
       year: String(at.getUTCFullYear()),
     });
-    return withFirst(tieDay(date), own.first_day ?? '1');
+    return withFirst(tieDate(date), own.first_day ?? '1');
   };
   const weekdayOf = (iso: string): string => own.weekdays[(dayAt(iso).getUTCDay() + 6) % 7] ?? '';
   const month = ({ year, month }: DateParts): string =>
     month === undefined
       ? year
-      : fill(own.month_year, { year, month: own.months[dayAt(`${year}-${month}-01`).getUTCMonth()] ?? '' });
+      : tieDate(
+          fill(own.month_year, { year, month: own.months[dayAt(`${year}-${month}-01`).getUTCMonth()] ?? '' }),
+        );
   return {
     date: (iso) => {
       const parts = readDate(iso);
@@ -110,10 +116,7 @@ function withFirst(date: string, first: string): string {
   return date.replace(/(?<!\d)1(?=\u00a0\p{L})/u, first);
 }
 
-/** The day stays with what stands next to it, but in Korean, where a date may be parted at any of its spaces. */
-function tieDay(text: string): string {
-  if (/\p{Script=Hangul}/u.test(text)) return text;
-  return text
-    .replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`)
-    .replace(/(?<=\d{4}) (?=\p{L}\.)/gu, tie);
+/** A date stands on one line, but in Korean, where it may be parted at any of its spaces. */
+function tieDate(text: string): string {
+  return /\p{Script=Hangul}/u.test(text) ? text : text.replaceAll(' ', tie);
 }

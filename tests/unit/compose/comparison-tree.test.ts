@@ -135,12 +135,12 @@ describe('the order of the comparison', () => {
   it('sums up one line an option', () => {
     const tree = compose(makeComparison(fiveOptions));
     expect(cellsOf(topicNamed(tree, 'In short').tables[0])).toEqual([
-      ['Sleeve', tied('206~lb (93~kg)'), '24 out of 1,000', 'Partly'],
-      ['Gastric bypass', tied('190~lb (86~kg)'), '37 out of 1,000', 'Partly'],
+      ['Sleeve', tied('206~lb (93~kg) after 5~years'), '24 out of 1,000', 'Partly'],
+      ['Gastric bypass', tied('190~lb (86~kg) after 5~years'), '37 out of 1,000', 'Partly'],
       ['Stomach folding', 'not known', 'None of 212', 'Partly'],
-      // No figure at five years: the longest time known stands in, and says so.
+      // No figure at five years: the longest time known stands in, so each says its own.
       ['Semaglutide', tied('212~lb (96~kg) after 1~year'), 'no operation', 'Yes'],
-      ['No new treatment', tied('256~lb (116~kg)'), 'Fewer than 1 out of 1,000', 'Yes'],
+      ['No new treatment', tied('256~lb (116~kg) after 5~years'), 'Fewer than 1 out of 1,000', 'Yes'],
     ]);
   });
 });
@@ -547,7 +547,7 @@ describe('what the surgeon and the clinic say', () => {
     expect(items).toEqual([
       ['There may be fewer problems in the first month.', 'It is the shorter operation.'],
       [
-        'You have acid that rises into your food pipe (reflux). There is a warning in “About your own health”.',
+        'You have acid that rises into your food pipe (reflux). With this option, it can mean more problems. There is a warning in “About your own health”.',
         'It can only be undone in part.',
       ],
     ]);
@@ -731,7 +731,7 @@ describe('what the person fills in', () => {
       wordsOf({ name: '', origin: '', words: items }).map((words) => words.replaceAll('\u00a0', '~')),
     ).toEqual([
       'Read these pages with someone you trust. Write down your questions.',
-      'Come to your visit on December~10, 2026. Bring these pages.',
+      'Come to your visit on December~10,~2026. Bring these pages.',
       'Until you decide, go on with your medicines as now. Ask before you stop or start one.',
       'Take the time you need. You can say yes, no or not now. You can change your mind up to the last moment.',
     ]);

@@ -105,7 +105,7 @@ describe('furniture', () => {
   it('carries name, date, numbers to call, id and review on every page', () => {
     const { furniture } = compose(makeComparison(fiveOptions));
     expect(furniture).toMatchObject({
-      header: { start: 'Ilsa Marchetti-Boone', end: 'My choices · November\u00a025, 2026' },
+      header: { start: 'Ilsa Marchetti-Boone', end: 'My choices · November\u00a025,\u00a02026' },
       headerOnFirstPage: false,
       phones: ['555 0100', '555 0101', '911'],
       tab: 'Example. This person is invented.',
@@ -113,7 +113,7 @@ describe('furniture', () => {
     expect(furniture.footer.call).toContain('555 0100');
     expect(furniture.footer.call).toContain('555 0101');
     expect(furniture.footer.call).toContain('911');
-    expect(furniture.footer.id).toBe('T-1-C · next check November 2027');
+    expect(furniture.footer.id).toBe('T-1-C · next check November\u00a02027');
     expect(furniture.footer.page).toBe('Page {page} of {pages}');
     expect(furniture).not.toHaveProperty('draftEdges');
   });

@@ -64,18 +64,18 @@ describe('the formatter', () => {
 
   it('takes the names of days and months from the language where Unicode has none', () => {
     const own = makeFormatter({ ...settings('fr-HT', 'a'), own_names: invented });
-    expect(own.date('2026-11-05')).toBe('le\u00A05\u00A0m11 2026');
+    expect(own.date('2026-11-05')).toBe('le\u00A05\u00A0m11\u00A02026');
     expect([own.date('2026-11'), own.date('2026'), own.monthYear('2026-11-05')]).toEqual([
       'm11/2026',
       '2026',
       'm11/2026',
     ]);
     // 2027-01-14 is a Thursday.
-    expect(own.weekdayDate('2027-01-14')).toBe('d4: le\u00A014\u00A0m1 2027');
+    expect(own.weekdayDate('2027-01-14')).toBe('d4: le\u00A014\u00A0m1\u00A02027');
     expect([own.monthDay('2027-02-01'), own.shortDay('2027-02-01'), own.shortDate('2027-02-01')]).toEqual([
       '1\u00A0m2',
       '1\u00A0s2',
-      'le\u00A01\u00A0s2 2027',
+      'le\u00A01\u00A0s2\u00A02027',
     ]);
     const first = makeFormatter({
       ...settings('fr-HT', 'a'),
@@ -95,25 +95,31 @@ describe('the formatter', () => {
     expect([own.languageName('en'), own.languageName('es')]).toEqual(['Angle', 'espagnol']);
   });
 
-  it('ties the day to its month', () => {
-    expect(english.date('2026-11-05')).toBe('November\u00A05, 2026');
-    expect(makeFormatter(settings('es-419')).date('2026-11-05')).toBe('5\u00A0de noviembre de 2026');
+  it('ties the parts of a date, but not its weekday', () => {
+    expect(english.date('2026-11-05')).toBe('November\u00A05,\u00A02026');
+    expect(makeFormatter(settings('es-419')).date('2026-11-05')).toBe(
+      '5\u00A0de\u00A0noviembre\u00A0de\u00A02026',
+    );
+    // In Korean a line may end within a date.
+    expect(makeFormatter(settings('ko')).date('2026-11-05')).toBe('2026년 11월 5일');
   });
 
   it('ties the year to what follows it, with a day and without', () => {
     const russian = makeFormatter(settings('ru'));
-    expect(russian.date('2021-11')).toBe('ноябрь 2021\u00A0г.');
-    expect(russian.date('2021-11-05')).toBe('5\u00A0ноября 2021\u00A0г.');
+    expect(russian.date('2021-11')).toBe('ноябрь\u00A02021\u00A0г.');
+    expect(russian.date('2021-11-05')).toBe('5\u00A0ноября\u00A02021\u00A0г.');
   });
 
   it('writes the first of a month as an ordinal where the language does', () => {
     const french = makeFormatter(settings('fr'));
-    expect(french.weekdayDate('2026-12-01')).toBe('mardi\u00A01er\u00A0décembre 2026');
+    expect(french.weekdayDate('2026-12-01')).toBe('mardi\u00A01er\u00A0décembre\u00A02026');
     expect(french.monthDay('2026-12-01')).toBe('1er\u00A0décembre');
-    expect(french.date('2026-12-11')).toBe('11\u00A0décembre 2026');
-    expect(french.date('2026-12-21')).toBe('21\u00A0décembre 2026');
-    expect(makeFormatter(settings('pt-BR')).date('2026-12-01')).toBe('1º\u00A0de dezembro de 2026');
-    expect(makeFormatter(settings('es-419')).monthDay('2026-12-01')).toBe('1\u00A0de diciembre');
+    expect(french.date('2026-12-11')).toBe('11\u00A0décembre\u00A02026');
+    expect(french.date('2026-12-21')).toBe('21\u00A0décembre\u00A02026');
+    expect(makeFormatter(settings('pt-BR')).date('2026-12-01')).toBe(
+      '1º\u00A0de\u00A0dezembro\u00A0de\u00A02026',
+    );
+    expect(makeFormatter(settings('es-419')).monthDay('2026-12-01')).toBe('1\u00A0de\u00A0diciembre');
   });
 
   it('names a language as it stands within a sentence', () => {
@@ -138,17 +144,17 @@ describe('the formatter', () => {
   // Order of parts and short names: Unicode CLDR 44, en and es-419, as Node prints them.
   it('writes a day with its weekday, without its year, and short', () => {
     const spanish = makeFormatter(settings('es-419'));
-    expect(english.weekdayDate('2027-01-14')).toBe('Thursday, January\u00A014, 2027');
-    expect(spanish.weekdayDate('2027-01-14')).toBe('jueves, 14\u00A0de enero de 2027');
+    expect(english.weekdayDate('2027-01-14')).toBe('Thursday, January\u00A014,\u00A02027');
+    expect(spanish.weekdayDate('2027-01-14')).toBe('jueves, 14\u00A0de\u00A0enero\u00A0de\u00A02027');
     expect([english.monthDay('2027-01-04'), spanish.monthDay('2027-01-04')]).toEqual([
       'January\u00A04',
-      '4\u00A0de enero',
+      '4\u00A0de\u00A0enero',
     ]);
     expect([english.shortDay('2027-02-01'), spanish.shortDay('2027-02-01')]).toEqual([
       'Feb\u00A01',
       '1\u00A0feb',
     ]);
-    expect(english.shortDate('2027-02-01')).toBe('Feb\u00A01, 2027');
+    expect(english.shortDate('2027-02-01')).toBe('Feb\u00A01,\u00A02027');
   });
 
   it('names the days of the week', () => {
@@ -161,8 +167,8 @@ describe('the formatter', () => {
   });
 
   it('prints no more of a date than is known', () => {
-    expect(english.date('2019-03')).toBe('March 2019');
-    expect(english.monthYear('2026-11-05')).toBe('November 2026');
+    expect(english.date('2019-03')).toBe('March\u00A02019');
+    expect(english.monthYear('2026-11-05')).toBe('November\u00A02026');
     expect(english.date('2019')).toBe('2019');
   });
 
@@ -217,7 +223,7 @@ describe('the formatter', () => {
         const [iso = ''] = moment.toISOString().split('T');
         const [year, , date] = iso.split('-');
         expect(english.date(iso)).toMatch(
-          new RegExp(`^[A-Z][a-z]+\u00A0${String(Number(date))}, ${year ?? ''}$`),
+          new RegExp(`^[A-Z][a-z]+\u00A0${String(Number(date))},\u00A0${year ?? ''}$`),
         );
       }),
     );

@@ -314,7 +314,7 @@ describe('how sure a figure is', () => {
         .join('\n');
     const later = pointOf(viewConsent(unsure), 'What can go wrong later.');
     expect(later).toContain('310 out of 1,000 (not very sure).');
-    expect(shortOf(unsure)).toMatch(/lb \(\d+ kg\) \(not very sure\)/);
+    expect(shortOf(unsure)).toMatch(/lb \(\d+ kg\) after 5 years \(not very sure\)/);
     expect(shortOf(unsure)).toMatch(/out of 1,000 \(not very sure\)/);
     expect(`${shortOf(scene)}${pointOf(viewConsent(scene), 'What can go wrong later.')}`).not.toContain(
       'sure',
