@@ -148,6 +148,8 @@ export interface Heading extends NodeBase {
   /** 1 page title, 2 topic question with its rule, 3 small heading. */
   readonly level: 1 | 2 | 3;
   readonly text: string;
+  /** Set where the whole of it is in another language than the document: the name of a language in itself. */
+  readonly language?: string;
 }
 
 export interface Cover extends NodeBase {

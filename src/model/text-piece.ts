@@ -40,6 +40,11 @@ export function labelText(label: Label): string {
   return typeof label === 'string' ? label : inlineText(label);
 }
 
+/** A text that is in one language as a whole. */
+export function labelIn(language: string | undefined, text: string): Label {
+  return language === undefined ? text : [{ type: 'text', value: text, language }];
+}
+
 /** A name or a label in runs. */
 export function labelRuns(label: Label): readonly Inline[] {
   return typeof label === 'string' ? [{ type: 'text', value: label }] : label;

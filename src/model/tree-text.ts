@@ -10,7 +10,7 @@ import type {
   TableRow,
   WeightLine,
 } from './document.ts';
-import { inlinePiece, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
+import { inlinePiece, labelIn, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
 import type { Place, TextPiece, Texts } from './text-piece.ts';
 
 export type { TextPiece } from './text-piece.ts';
@@ -154,7 +154,7 @@ const textsByType: { readonly [T in Block['type']]: (block: OfType<T>) => Texts 
       piece('label', label, block),
       piece('paragraph', value, block),
     ]),
-  heading: (block) => [piece('heading', block.text, block)],
+  heading: (block) => [piece('heading', labelIn(block.language, block.text), block)],
   cover: textsOfCover,
   topic: (block) => [
     piece('heading', block.question, block),

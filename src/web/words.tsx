@@ -166,11 +166,14 @@ export function HeadingOf({
   heading,
   className,
   dir,
+  lang,
   children,
 }: {
   readonly heading: PlacedHeading;
   readonly className?: string;
   readonly dir?: 'ltr' | 'rtl' | undefined;
+  /** Where it is not the document's. */
+  readonly lang?: string | undefined;
   readonly children?: ReactNode;
 }): ReactElement {
   const Tag = `h${heading.level}` as const;
@@ -179,6 +182,7 @@ export function HeadingOf({
       id={heading.id}
       {...(className === undefined ? {} : { className })}
       {...(dir === undefined ? {} : { dir })}
+      lang={lang}
     >
       {children ?? <Words text={heading.text} />}
     </Tag>

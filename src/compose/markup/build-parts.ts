@@ -148,7 +148,19 @@ export function buildFacts(element: MarkupElement): Facts {
 export function buildHeading(element: MarkupElement): Heading {
   const level = choiceOf(element, 'level', ['1', '2', '3'] as const);
   const text = plainContent(element);
-  return { type: 'heading', level: level === '1' ? 1 : level === '2' ? 2 : 3, text, origin: element.origin };
+  return present({
+    type: 'heading' as const,
+    level: level === '1' ? (1 as const) : level === '2' ? (2 as const) : (3 as const),
+    text,
+    language: languageOf(element),
+    origin: element.origin,
+  });
+}
+
+/** The language of all that an element says, where it is marked as being in one. */
+function languageOf(element: MarkupElement): string | undefined {
+  const found = buildInlines(element).map((run) => (run.type === 'text' ? run.language : undefined));
+  return found.every((language) => language === found[0]) ? found[0] : undefined;
 }
 
 export function buildCover(element: MarkupElement): Cover {

@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import { turnedDirection } from '../../model/left-to-right.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { palette } from '../theme.ts';
-import type { Unit } from '../unit.ts';
+import type { Semantics, Unit } from '../unit.ts';
 import { widthOnLine } from './fit-words.ts';
 import { Prose, Words, turnTheme } from './primitives.tsx';
 import { Question } from './topic.tsx';
@@ -20,11 +20,11 @@ interface TitleProps {
   readonly theme: Theme;
   readonly text: string;
   readonly role: TypeRole;
-  readonly tag: HeadingTag;
+  readonly sem: Semantics;
 }
 
-function Title({ theme, text, role, tag }: TitleProps): ReactElement {
-  return <Words theme={theme} text={text} role={role} width={theme.width} setting="balanced" sem={{ tag }} />;
+function Title({ theme, text, role, sem }: TitleProps): ReactElement {
+  return <Words theme={theme} text={text} role={role} width={theme.width} setting="balanced" sem={sem} />;
 }
 
 /** A small heading in another script, as the name of a language, begins at the side of the paragraph under it. */
@@ -35,18 +35,19 @@ function smallTheme(theme: Theme, text: string): Theme {
 /** A heading never stands last on a page. */
 export function headingUnits(block: OfType<'heading'>, place: Place): readonly Unit[] {
   const { theme } = place;
-  const tag = place.headingTag(block.level);
+  const { language } = block;
+  const sem = { tag: place.headingTag(block.level), ...(language === undefined ? {} : { language }) };
   const { pageTitle, smallHeading } = theme.type;
   const role = block.level === 1 ? pageTitle : smallHeading;
   const element =
     block.level === 2 ? (
-      <Question theme={theme} text={block.text} tag={tag} />
+      <Question theme={theme} text={block.text} sem={sem} />
     ) : (
       <Title
         theme={block.level === 3 ? smallTheme(theme, block.text) : theme}
         text={block.text}
         role={role}
-        tag={tag}
+        sem={sem}
       />
     );
   return singleUnit(block, place, element).map((unit) => ({ ...unit, keepWithNext: true }));

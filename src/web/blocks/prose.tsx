@@ -14,7 +14,9 @@ const headingClass = { 1: 'title', 2: 'question', 3: 'small-heading' } as const;
 export function headingBlock(block: OfType<'heading'>, place: Place): ReactElement {
   const dir = block.level === 3 ? turnedDirection(block.text, place.tree.direction) : undefined;
   const heading = place.heading(block.level, block.text);
-  return <HeadingOf heading={heading} className={headingClass[block.level]} dir={dir} />;
+  return (
+    <HeadingOf heading={heading} className={headingClass[block.level]} dir={dir} lang={block.language} />
+  );
 }
 
 /** The first panel of a document: who made it, when, the question, for whom. */

@@ -68,6 +68,17 @@ describe('the notice of language help', () => {
     expect(said[0]?.value).toContain('An interpreter is free for you');
     expect(said[1]?.value).toContain('Un intérprete es gratis para usted');
   });
+
+  it('names each language in itself, and marks the name as being in it', () => {
+    const names = blocksOfType(spanish, 'heading').filter(({ level }) => level === 3);
+    expect(names.map(({ text, language }) => [text, language])).toEqual([
+      ['English', 'en'],
+      ['Español', undefined],
+    ]);
+    expect(expectedText(spanish).filter(({ kind }) => kind === 'heading')).toContainEqual(
+      expect.objectContaining({ text: 'English', foreign: ['English'] }),
+    );
+  });
 });
 
 it('every kind of document for a patient has a line for the first page', async () => {

@@ -57,10 +57,11 @@ describe('words from left to right on a page from right to left', () => {
   });
 
   it('begin at their own side where they are a whole paragraph in another language', () => {
-    const heading: Block = { type: 'heading', level: 3, text: 'English', origin };
+    const heading: Block = { type: 'heading', level: 3, text: 'English', language: 'en', origin };
     const free = paragraph(english('Do you speak English?'));
     const [name] = elements('h1', heading, free);
     expect(name && attributeOf(name, 'dir')).toBe('ltr');
+    expect(name && attributeOf(name, 'lang')).toBe('en');
     const own = elements('p', free, paragraph(arabic('Dr. Velde'))).filter(
       (one) => attributeOf(one, 'class') === 'body',
     );

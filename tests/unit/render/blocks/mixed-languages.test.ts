@@ -1,12 +1,15 @@
 import { beforeAll, expect, it } from 'vitest';
 import { loadFonts } from '../../../../src/render/fonts.ts';
+import { blockUnits } from '../../../../src/render/blocks/index.tsx';
 import { paragraphUnits } from '../../../../src/render/blocks/prose.tsx';
 import { tableUnits } from '../../../../src/render/blocks/table.tsx';
 import { isText, textOf } from '../../../../src/render/layout-node.ts';
 import type { SetNode } from '../../../../src/render/layout-node.ts';
 import { setGalleys } from '../../../../src/render/set-galley.ts';
 import { themeOf } from '../../../../src/render/theme.ts';
-import type { Inline, Paragraph, Table } from '../../../../src/model/document.ts';
+import type { Block, Inline, Paragraph, Table } from '../../../../src/model/document.ts';
+import { smallTree } from '../../../helpers/small-tree.ts';
+import { structureOf } from '../../../helpers/unit-nodes.ts';
 
 beforeAll(() => loadFonts());
 
@@ -57,6 +60,20 @@ function leftEdge(node: SetNode): number {
   const inner = node.children.filter((child): child is SetNode => !isText(child));
   return Math.min(...inner.map((child) => child.box.left + leftEdge(child)));
 }
+
+it('a heading in another language says which it is, and no other does', () => {
+  const blocks: readonly Block[] = [
+    { type: 'heading', level: 1, text: 'Ayuda', origin },
+    { type: 'heading', level: 2, text: 'English', language: 'en', origin },
+    { type: 'heading', level: 3, text: 'Vietnamese', language: 'en', origin },
+  ];
+  const { children } = structureOf(blockUnits(smallTree(blocks)));
+  expect(children.map(({ sem }) => [sem.tag, sem.language])).toEqual([
+    ['H1', undefined],
+    ['H2', 'en'],
+    ['H3', 'en'],
+  ]);
+});
 
 it('a whole paragraph in another language begins at its own side of the page, other Latin words do not', async () => {
   const theme = themeOf({
