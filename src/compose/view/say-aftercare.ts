@@ -46,13 +46,23 @@ export function freeSentence({ locale, otherLocales = [], words }: Scene, text: 
 /** A day with its year only where that is not the year of day 0. */
 export function sayDay(scene: Scene, iso: string): string {
   const { format } = scene;
-  return iso.slice(0, 4) === planOf(scene).date.slice(0, 4) ? format.monthDay(iso) : format.date(iso);
+  return yearOf(iso) === yearOf(planOf(scene).date) ? format.monthDay(iso) : format.date(iso);
 }
 
-/** "From January 28 until February 24."; empty where it holds from day 0 for good. Days are ISO. */
+function yearOf(iso: string): string {
+  return iso.slice(0, 4);
+}
+
+/**
+ * "From January 28 until February 24."; empty where it holds from day 0 for good. Days are ISO; both have their year where
+ * they are not of one.
+ */
 export function sayPeriod(scene: Scene, starts: string | null, lastDay: string | null): string {
-  const from = starts === null || starts === planOf(scene).date ? null : sayDay(scene, starts);
-  const until = lastDay === null ? null : sayDay(scene, lastDay);
+  const first = starts === planOf(scene).date ? null : starts;
+  const isOverNewYear = first !== null && lastDay !== null && yearOf(first) !== yearOf(lastDay);
+  const say = (iso: string): string => (isOverNewYear ? scene.format.date(iso) : sayDay(scene, iso));
+  const from = first === null ? null : say(first);
+  const until = lastDay === null ? null : say(lastDay);
   if (from === null) return until === null ? '' : scene.words.plain('aftercare.period.until', { until });
   if (until === null) return scene.words.plain('aftercare.period.from', { from });
   return scene.words.plain('aftercare.period.from_until', { from, until });

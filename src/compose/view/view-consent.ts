@@ -1,6 +1,7 @@
 import { gainInShort } from './say-gain.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import { mainHarmLine, outcomesNamed } from './say-risk.ts';
+import { upperFirst } from './say-aftercare.ts';
 import { talkAbout } from './say-talk.ts';
 import { chosenOption, onlyAbout } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -104,11 +105,11 @@ function standingOf({ words }: Scene, { column }: NamedOption): readonly (readon
   return maturity === 'not-recorded' ? [] : [['standing', words.plain(`consent.standing.${maturity}`)]];
 }
 
-/** As within a sentence, since its label goes before it: some languages write the names of languages small. */
+/** With a capital, as the other facts: many languages write the names of languages small. */
 function languageOfTalk({ words, format, case: { interpreter }, locale }: Scene): string {
   const { language } = interpreter;
-  if (!interpreter.needed || language === undefined) return format.languageName(locale.tag);
-  return words.plain('consent.interpreted', { language: format.languageName(language) });
+  if (!interpreter.needed || language === undefined) return upperFirst(format.languageName(locale.tag));
+  return upperFirst(words.plain('consent.interpreted', { language: format.languageName(language) }));
 }
 
 function interpreterOf({ words, format, case: { interpreter } }: Scene): string | null {

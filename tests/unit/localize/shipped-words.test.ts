@@ -27,6 +27,7 @@ import {
 import { CautionSchema } from '../../../src/model/evidence-rules.ts';
 import type { Locale, TextVariable } from '../../../src/model/locale.ts';
 import { StudyDesignSchema } from '../../../src/model/study.ts';
+import { allLanguages } from '../../helpers/all-languages.ts';
 import { shippedLocale, shippedWords } from '../../helpers/locale-words.ts';
 import { figuresIn } from '../../helpers/numbers-in-words.ts';
 
@@ -296,3 +297,15 @@ describe('the two languages', () => {
 function namesOf(code: string, parts: readonly string[]): readonly string[] {
   return parts.map((part) => `options.${code}.${part}`);
 }
+
+describe('how sure a figure is', () => {
+  it.each(allLanguages)('has the same words among the sources as beside the figure: %s', async (tag) => {
+    const { entries } = await shippedWords(tag);
+    const text = (key: string): string => entries.get(key)?.text ?? '';
+    for (const level of ['low', 'very-low']) {
+      const said = text(`sources.certainties.${level}`);
+      expect(said).not.toBe('');
+      expect(text(`common.unsure.mark.${level}`)).toContain(said);
+    }
+  });
+});

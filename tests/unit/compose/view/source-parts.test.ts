@@ -136,7 +136,7 @@ describe('sources of an option', () => {
     expect(viewSources(scene).certainties.map(({ markup }) => /“(.*)”/.exec(plain(markup))?.[1])).toEqual([
       'very sure',
       'quite sure',
-      'not sure',
+      'very unsure',
     ]);
   });
 

@@ -219,11 +219,11 @@ describe('the record of the talk', () => {
     expect(signersAt(17)[1]).toMatch(/^Parent or guardian/);
   });
 
-  it('writes the language of the talk small in Spanish, as within a sentence', async () => {
+  it('begins the language of the talk with a capital as a value of its own, and small within a Spanish sentence', async () => {
     const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
     const interpreter = { needed: true, language: 'en' };
     const view = viewConsent(await sceneFor('es', { case: { ...input, interpreter } }));
-    expect(factOf(view, 'Idioma de la conversación')).toBe('inglés, con intérprete');
+    expect(factOf(view, 'Idioma de la conversación')).toBe('Inglés, con intérprete');
     expect(view.interpreter).toContain('y el inglés');
   });
 });

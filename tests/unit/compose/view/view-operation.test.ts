@@ -119,8 +119,8 @@ describe('what to do before the day', () => {
       ),
     );
     expect(said(before).slice(0, 3)).toEqual([
-      'From December 17, 2026 until January 13: Blood tests.',
-      'From December 31, 2026 until January 13: Our diet.',
+      'From December 17, 2026 until January 13, 2027: Blood tests.',
+      'From December 31, 2026 until January 13, 2027: Our diet.',
       'Show us a list of all your medicines. Ask which to stop, and when. Do not stop any on your own.',
     ]);
     expect(said(before).join(' ')).not.toContain('Drink.');
@@ -131,8 +131,8 @@ describe('what to do before the day', () => {
     const of = async (state: string): Promise<string> =>
       said((await operationOf('sleeve', { health: { smoking: state } }, smoking)).before).join(' ');
     expect(await of('never')).not.toContain('Do it.');
-    expect(await of('current')).toContain('From December 3, 2026 until January 13: Do it.');
-    expect(await of('not-asked')).toContain('until January 13: If you smoke or vape: Do it.');
+    expect(await of('current')).toContain('From December 3, 2026 until January 13, 2027: Do it.');
+    expect(await of('not-asked')).toContain('until January 13, 2027: If you smoke or vape: Do it.');
   });
 
   it('lets a guideline stand in where the clinic says nothing, on its fact, and says where that stands', async () => {
