@@ -76,6 +76,25 @@ async function partedSyllables(page: Page): Promise<readonly string[]> {
   return found as readonly string[];
 }
 
+/** Heads that stand beside their values in stacked rows, with the lines that each takes. */
+async function linesOfHeads(page: Page): Promise<readonly (readonly [string, number])[]> {
+  const found: unknown = await page.evaluate(`(() => {
+    const beside = [...document.querySelectorAll('.stacked.choices td[data-label]')];
+    const lines = new Map();
+    for (const cell of beside) {
+      const probe = document.createElement('div');
+      probe.style.width = getComputedStyle(cell).gridTemplateColumns.split(' ')[0];
+      probe.style.lineHeight = '20px';
+      probe.textContent = cell.dataset.label;
+      cell.parentElement.append(probe);
+      lines.set(cell.dataset.label, Math.round(probe.getBoundingClientRect().height / 20));
+      probe.remove();
+    }
+    return [...lines];
+  })()`);
+  return found as readonly (readonly [string, number])[];
+}
+
 describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (chromium)', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -121,6 +140,18 @@ describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (c
       await page.context().close();
     }
   });
+
+  it.each(['en', 'es'])(
+    'sets the heads beside their values in three lines at most on a phone, in %s',
+    async (language) => {
+      const { html } = await examplePage('QB-1041', language);
+      const { page } = await openPage(browser, html, { width: phone });
+      const heads = await linesOfHeads(page);
+      expect(heads.length).toBeGreaterThan(10);
+      expect(heads.filter(([, lines]) => lines > 3)).toEqual([]);
+      await page.context().close();
+    },
+  );
 
   it('sets the facts of the sheet for clinicians on one line of a desk', async () => {
     const { html } = await examplePage('QB-1128', 'en');
