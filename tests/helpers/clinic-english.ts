@@ -3,9 +3,14 @@ import { parseDocument, visit } from 'yaml';
 
 import type { AskedPacket } from './language-packets.ts';
 
+/** Whether a language is written in the letters of English, so that a single word could be one of its own. */
+function sharesLetters(language: string): boolean {
+  return new Intl.Locale(language).maximize().script === 'Latn';
+}
+
 /**
- * What a clinic and a case say in English, in two words or more, and not in the language of a packet: it stands there in
- * English. Read from the files alone.
+ * What a clinic and a case say in English, and not in the language of a packet: it stands there in English. Read from the
+ * files alone; without single words where they could be of the language itself.
  */
 export function clinicEnglish({
   reference,
@@ -20,6 +25,6 @@ export function clinicEnglish({
         if (typeof english === 'string' && !node.has(language)) found.push(english);
       },
     });
-    return found.filter((text) => / \S/.test(text));
+    return found.filter((text) => !sharesLetters(language) || / \S/.test(text));
   });
 }
