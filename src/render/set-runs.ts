@@ -58,10 +58,15 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
   const words = wordsOf(joinAlike(runs), size, split)
     .flatMap((word) => (word.width > measure ? untie(word, room) : [word]))
     .flatMap((word) => (word.width > measure ? splitLongWord(word, room) : [word]));
-  const starts = breakWords(words.map(together), measure, setting);
+  const starts = breakWords(words.map(beforeBracket).map(together), measure, setting);
   return starts.map((start, line) =>
     setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1], size),
   );
+}
+
+/** A reader pauses before words in brackets, not before a note: "not known (4)". */
+function beforeBracket(word: RunWord, index: number, words: readonly RunWord[]): RunWord {
+  return /^[(（]\p{L}/u.test(words[index + 1]?.text ?? '') ? { ...word, pause: true } : word;
 }
 
 function together(word: RunWord, index: number, words: readonly RunWord[]): Word {

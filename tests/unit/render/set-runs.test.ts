@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadFonts } from '../../../src/render/fonts.ts';
 import { runsOf, setRuns } from '../../../src/render/set-runs.ts';
+import type { Setting } from '../../../src/render/break-lines.ts';
 import type { Run } from '../../../src/render/run.ts';
 
-function linesOf(text: string, measure: number) {
-  return setRuns([{ text, weight: 400 }], { size: 13, measure, setting: 'filled' }).map((line) =>
+function linesOf(text: string, measure: number, setting: Setting = 'filled') {
+  return setRuns([{ text, weight: 400 }], { size: 13, measure, setting }).map((line) =>
     line.runs.map((run) => run.text).join(''),
   );
 }
@@ -52,6 +53,14 @@ describe('setRuns', () => {
   it('rather ends a line before what makes sense only with the number after it', () => {
     expect(linesOf('there were fewer than 1 now', 150)).toEqual(['there were fewer', 'than 1 now']);
     expect(linesOf('видели это в больнице', 95)).toEqual(['видели это', 'в больнице']);
+  });
+
+  it('rather begins a balanced line with words in brackets, but not with the number of a note', () => {
+    expect(linesOf('52 de 1,000 (no muy seguro)', 120, 'balanced')).toEqual([
+      '52 de 1,000',
+      '(no muy seguro)',
+    ]);
+    expect(linesOf('nobody knows (4)', 80, 'balanced')).toEqual(['nobody', 'knows (4)']);
   });
 
   it('never breaks at a hyphen of a word that fits', () => {
