@@ -95,6 +95,25 @@ async function linesOfHeads(page: Page): Promise<readonly (readonly [string, num
   return found as readonly (readonly [string, number])[];
 }
 
+/** Labels of the drawings of bodies: the least height of their type as shown, and those that leave the page or meet another. */
+async function drawnLabels(
+  page: Page,
+): Promise<{ readonly size: number; readonly wrong: readonly string[] }> {
+  const found: unknown = await page.evaluate(`(() => {
+    const drawings = [...document.querySelectorAll('.drawing svg')];
+    const sizes = drawings.map((svg) => (12 * svg.getBoundingClientRect().width) / svg.viewBox.baseVal.width);
+    const wrong = drawings.flatMap((svg) => {
+      const labels = [...svg.querySelectorAll('text')].map((label) => [label.textContent, label.getBoundingClientRect()]);
+      const meet = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1
+        && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 4;
+      return labels.filter(([, box], at) => box.left < 0 || box.right > innerWidth
+        || labels.slice(at + 1).some(([, other]) => meet(box, other))).map(([text]) => text);
+    });
+    return { size: Math.min(...sizes), wrong };
+  })()`);
+  return found as { size: number; wrong: readonly string[] };
+}
+
 describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (chromium)', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -149,6 +168,19 @@ describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (c
       const heads = await linesOfHeads(page);
       expect(heads.length).toBeGreaterThan(10);
       expect(heads.filter(([, lines]) => lines > 3)).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it.each(allLanguages)(
+    'keeps the labels of a drawing legible and apart on a phone, in %s',
+    async (language) => {
+      const { html } = await examplePage('QB-1128', language);
+      const { page } = await openPage(browser, html, { width: phone });
+      const { size, wrong } = await drawnLabels(page);
+      expect(wrong).toEqual([]);
+      // A word as long as Russian ones needs room that its letters lose.
+      expect(size).toBeGreaterThanOrEqual(language === 'ru' ? 14 : 15);
       await page.context().close();
     },
   );
