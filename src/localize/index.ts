@@ -52,6 +52,7 @@ function makeLocale({ words, texts }: LocaleFiles, base: Words): Locale {
     tag,
     direction: settings.direction,
     firstWeekday: settings.first_weekday,
+    smallAfterColon: settings.small_after_colon === true,
     passive: settings.passive,
     readerWords: settings.reader_words,
     glossary: words.glossary,

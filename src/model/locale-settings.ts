@@ -34,6 +34,10 @@ export const LocaleSettingsSchema = z
       .describe('Names of days, months and languages, where Unicode has none in this language'),
     first_weekday: z.enum(weekdays).describe('Day with which a week of a calendar begins'),
     range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
+    small_after_colon: z
+      .boolean()
+      .optional()
+      .describe('Whether a sentence that follows a colon on the same line begins with a small letter'),
     common_words: z.array(z.string().min(1)).min(5).describe('Frequent words that only this language has'),
     misleading: z
       .strictObject({

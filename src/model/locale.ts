@@ -67,6 +67,8 @@ export interface Locale {
   readonly name: string;
   /** The day with which a week of a calendar begins. */
   readonly firstWeekday: Weekday;
+  /** Whether a sentence that follows a colon on the same line begins with a small letter; absent: with a capital. */
+  readonly smallAfterColon?: boolean;
   /** How a passive is told; null where that is not known. */
   readonly passive: PassiveWords | null;
   /** Words with which a text speaks to its reader, in small letters; empty where that is not known. */

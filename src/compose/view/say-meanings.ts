@@ -1,6 +1,6 @@
 import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
-import { bold, joined } from './words.ts';
+import { bold, runIn } from './words.ts';
 
 /** "An ulcer: An open sore in the stomach or at a join.", for each outcome whose name does not say it, each once. */
 export function outcomeMeanings({ words, evidence }: Scene, outcomes: readonly string[]): readonly Markup[] {
@@ -8,7 +8,8 @@ export function outcomeMeanings({ words, evidence }: Scene, outcomes: readonly s
   return [...new Set(outcomes)]
     .filter((outcome) => !plain.has(outcome))
     .map((outcome) =>
-      joined(
+      runIn(
+        words,
         bold(words.say('common.table.meaning', { outcome: words.plain(`outcomes.${outcome}.name`) })),
         words.say(`outcomes.${outcome}.explained`),
       ),

@@ -13,7 +13,7 @@ import { viewHealth } from './view-health.ts';
 import { isProcedure } from './view-people.ts';
 import { viewUndo } from './view-undo.ts';
 import { viewWhy } from './view-why.ts';
-import { bold, joined } from './words.ts';
+import { afterColon, bold, joined } from './words.ts';
 
 /** What was explained, point by point, with what the pages say of the chosen option; each is ticked and initialled. */
 export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly Line[])[] {
@@ -136,7 +136,10 @@ function forLife(alone: Scene): readonly Line[] {
   const [first, ...others] = viewAsks(alone).forLife.flatMap(({ lines }) => lines);
   if (first === undefined) return [];
   const label = alone.words.plain('comparison.asks.for_life');
-  const said = alone.words.say('consent.talk.asks', { label, words: first.words });
+  const said = alone.words.say('consent.talk.asks', {
+    label,
+    words: afterColon(alone.words, first.words),
+  });
   return [body(said), ...others.map(({ words }) => lineOf('small', words))];
 }
 

@@ -10,7 +10,7 @@ import type { Viewed } from './shape.ts';
 import { body, lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
-import { asMarkup, bold, joined, standingOn } from './words.ts';
+import { asMarkup, bold, joined, runIn, standingOn } from './words.ts';
 
 /** One call-out, or none; it may go on over pages, from point to point. */
 export const healthShape = list(group({ heading: text, lines: list(lineShape) }));
@@ -38,7 +38,7 @@ function cautionLines(scene: Scene): readonly Line[] {
   return [...causes].flatMap(([cause, hits]) =>
     hits.map((hit, index) => {
       const said = cautionText(scene, hit);
-      const text = saysOptionOnce(scene) ? said : joined(aboutOptions(scene, hit), said);
+      const text = saysOptionOnce(scene) ? said : runIn(scene.words, aboutOptions(scene, hit), said);
       const lead = standingOn([theCase], bold({ markup: cause }));
       return withDuty('caution', index === 0 ? joined(lead, text) : text);
     }),

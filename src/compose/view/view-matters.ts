@@ -42,12 +42,19 @@ function fitsCase(scene: Scene, code: (typeof matterCodes)[number]): boolean {
   }
 }
 
-/** One thing a person said, in quotation marks. */
+/** One thing a person said, in quotation marks, with its full stop where the language of the page sets it. */
 export function ownWords(scene: Scene, matter: Scene['case']['decision']['matters_most'][number]): Markup {
   const words =
     'code' in matter ? scene.words.say(`codes.matters.${matter.code}`) : scene.words.free(matter.text);
-  return scene.words.say('common.quote', { words });
+  const bare = { markup: words.markup.replace(fullStop, '$1') };
+  const ended = scene.words.say('common.quoted_sentence', { words: bare });
+  // Where the language sets it before the closing mark, the words keep their own.
+  const isAfter = bare.markup !== words.markup && fullStop.test(ended.markup);
+  return isAfter ? ended : scene.words.say('common.quote', { words });
 }
+
+/** At the end of a sentence, also of one in another language. */
+const fullStop = /(?<!\.)[.。।]((?:<\/[^>]*>)*)$/u;
 
 function introOf(scene: Scene, own: number): Markup {
   if (own === 0) return scene.words.say('comparison.matters.intro');

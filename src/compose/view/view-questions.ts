@@ -7,7 +7,7 @@ import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { aboutOptions, cautionText, mayState, patientCautions } from './view-health.ts';
-import { joined, standingOn } from './words.ts';
+import { joined, runIn, standingOn } from './words.ts';
 
 export const questionsShape = group({
   groups: list(group({ heading: text, items: list(group({ words: markup, lines: count })) })),
@@ -86,7 +86,7 @@ function conflictQuestion(scene: Scene): readonly Markup[] {
 function askLines(scene: Scene): readonly Markup[] {
   return patientCautions(scene)
     .filter((hit) => !mayState(scene, hit))
-    .map((hit) => joined(aboutOptions(scene, hit), cautionText(scene, hit)));
+    .map((hit) => runIn(scene.words, aboutOptions(scene, hit), cautionText(scene, hit)));
 }
 
 /** One question an outcome about what no study says for people like this person. */

@@ -14,6 +14,8 @@ export interface Words {
   readonly has: (key: string) => boolean;
   /** The mark that shows where the decimals of a number begin. */
   readonly decimalMark: string;
+  /** Whether a sentence after a colon begins with a small letter. */
+  readonly smallAfterColon: boolean;
   /** Free text of the case or clinic in the document's language, else in the first it has, marked as such. */
   readonly free: (text: LocalText) => Markup;
 }
@@ -32,6 +34,7 @@ export function makeWords(locale: Locale): Words {
     plain: (key, variables) =>
       variables === undefined ? bareText(key) : plainText(translator.text(key, variables)),
     has: translator.has,
+    smallAfterColon: locale.smallAfterColon === true,
     decimalMark: locale.formatter.number(0.5).charAt(1),
     free: (text) => {
       const [language, words] = freeText(text, tag);
@@ -75,6 +78,23 @@ export function joined(...parts: readonly Markup[]): Markup {
       .map((part, at) => (at === 0 || endsWide.test(said[at - 1] ?? '') ? part : ` ${part}`))
       .join(''),
   };
+}
+
+/** A lead and what follows it on the same line. */
+export function runIn(words: Words, lead: Markup, text: Markup): Markup {
+  return joined(lead, /:(?:<[^>]*>)*$/.test(lead.markup) ? afterColon(words, text) : text);
+}
+
+/** A sentence after a colon: with a small letter where the language asks for it. */
+export function afterColon({ smallAfterColon }: Words, text: Markup): Markup {
+  return smallAfterColon ? { markup: text.markup.replace(firstCapital, small) } : text;
+}
+
+/** The capital of a first word in the language of the page; none of "HbA1c" or of a quotation in another language. */
+const firstCapital = /^((?:<(?!lang\b)[^>]*>)*)(\p{Lu})(?=[\p{Ll}\p{M}’-]*(?![\p{L}\p{Nd}.]))/u;
+
+function small(_: string, tags: string, letter: string): string {
+  return tags + letter.toLowerCase();
 }
 
 /** Words with the mark at which a sentence of the language ends, unless they end in a full stop of their own. */

@@ -12,7 +12,8 @@ import type { OpinionView } from '../../../../src/compose/view/view-opinion.ts';
 import { viewStudies } from '../../../../src/compose/view/view-study.ts';
 import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
-import { freeText } from '../../../../src/compose/view/words.ts';
+import { ownWords } from '../../../../src/compose/view/view-matters.ts';
+import { freeText, runIn } from '../../../../src/compose/view/words.ts';
 import type { CautionHit, IndicationNote, OptionColumn } from '../../../../src/model/comparison.ts';
 import type { EvidenceBase } from '../../../../src/model/evidence.ts';
 import { makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
@@ -471,5 +472,45 @@ describe('small tools', () => {
     expect(freeText({ fr: 'c', en: 'a' }, 'es')).toEqual(['en', 'a']);
     expect(freeText({}, 'es')).toEqual(['es', '']);
     expect(escapeText('<a href="x">&')).toBe('&lt;a href=&quot;x&quot;&gt;&amp;');
+  });
+});
+
+describe('what a person said, in quotation marks', () => {
+  const text = { en: 'I want to walk.', ru: 'Я хочу ходить.', es: 'Quiero caminar.' };
+
+  it.each([
+    ['en', '“I want to walk.”'],
+    ['ru', '«Я хочу ходить».'],
+    ['es', '“Quiero caminar”.'],
+    ['fr', '« I want to walk. »'],
+    ['zh-Hans', '“I want to walk.”'],
+  ])('has its full stop where the language sets it: %s', async (tag, said) => {
+    expect(plain(ownWords(await sceneFor(tag), { text }).markup)).toBe(said);
+    const question = ownWords(await sceneFor(tag), { text: { [tag]: 'Why?' } });
+    expect(plain(question.markup)).toMatch(/Why\?.*[”»]$/);
+  });
+});
+
+describe('a sentence after a colon', () => {
+  const lead = { markup: '<b>A:</b>' };
+  const after = async (tag: string, markup: string): Promise<string> =>
+    runIn((await sceneFor(tag)).words, lead, { markup }).markup.replace('<b>A:</b> ', '');
+
+  it('begins with a small letter where the language asks for it', async () => {
+    expect(await after('es', '<stands on="x">Con diabetes.</stands>')).toBe(
+      '<stands on="x">con diabetes.</stands>',
+    );
+    expect(await after('ru', 'У людей чаще.')).toBe('у людей чаще.');
+    expect(await after('fr', 'L’acide monte.')).toBe('l’acide monte.');
+    expect(await after('en', 'With diabetes.')).toBe('With diabetes.');
+  });
+
+  it('keeps the capitals of an abbreviation, a title and another language', async () => {
+    expect(await after('es', 'HbA1c baja.')).toBe('HbA1c baja.');
+    expect(await after('es', 'IMC de 40.')).toBe('IMC de 40.');
+    expect(await after('es', 'Dr. Vega llama.')).toBe('Dr. Vega llama.');
+    expect(await after('ru', '<lang code="en">Vitamins.</lang>')).toBe('<lang code="en">Vitamins.</lang>');
+    const { words } = await sceneFor('es');
+    expect(runIn(words, { markup: 'Hecho.' }, { markup: 'Luego.' }).markup).toBe('Hecho. Luego.');
   });
 });
