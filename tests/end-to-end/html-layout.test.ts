@@ -185,6 +185,18 @@ describe.skipIf(!hasChromium)('the HTML edition as a real browser lays it out (c
     },
   );
 
+  it('leaves a value that is alone in its row all the width that its head does not need', async () => {
+    const { html } = await examplePage('QB-0755', 'en');
+    const { page } = await openPage(browser, html, { width: phone });
+    const shares: unknown = await page.evaluate(
+      `[...document.querySelectorAll('.choices td:nth-child(2):last-child[data-label="Death"]')].map((cell) =>
+        cell.firstElementChild.getBoundingClientRect().width / cell.getBoundingClientRect().width)`,
+    );
+    expect((shares as readonly number[]).length).toBe(4);
+    expect(Math.min(...(shares as readonly number[]))).toBeGreaterThan(0.7);
+    await page.context().close();
+  });
+
   it('sets the facts of the sheet for clinicians on one line of a desk', async () => {
     const { html } = await examplePage('QB-1128', 'en');
     const { page } = await openPage(browser, html, { width: desk });

@@ -34,6 +34,7 @@ export const narrowStyle = `
   .choices tbody th p, .dense tbody th p { font-weight: 700; }
   .stacked td[data-label] { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); column-gap: 1rem; grid-template-rows: repeat(3, min-content) 1fr; }
   .stacked.choices td[data-label] { padding-block: .25rem; }
+  .stacked.choices th + td[data-label]:last-child { grid-template-columns: fit-content(50%) minmax(0, 1fr); }
   .stacked td[data-label]::before { content: attr(data-label); line-height: 1.35; grid-row: 1 / -1; }
   .stacked td[data-label] > * { grid-column: 2; }
   .stacked.dense td[data-label] { grid-template-columns: minmax(0, 1fr); padding-block: .25rem; }
