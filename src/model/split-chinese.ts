@@ -4,6 +4,9 @@ const chinese = /\p{Script=Han}/u;
 /** A number stands with what it counts: 69人, 87公斤, 6个月. */
 const counting = /\p{Nd}\u00a0?[公个]?$/u;
 
+/** Nor is a date parted: 2026年12月17日. */
+const inDate = /\p{Nd}[年月]$/u;
+
 /**
  * A word in the pieces that may stand on different lines. Chinese is written without spaces: a line may end wherever
  * Unicode allows it (UAX #14), never before a comma or within a number, nor between a number and its counter. Any other
@@ -15,9 +18,12 @@ export function splitChinese(word: string): readonly string[] {
   const breaker = new LineBreaker(word);
   const ends: number[] = [];
   for (let next = breaker.nextBreak(); next !== null; next = breaker.nextBreak())
-    if (!counting.test(word.slice(0, next.position)) || next.position === word.length)
-      ends.push(next.position);
+    if (mayEnd(word.slice(0, next.position), word.slice(next.position))) ends.push(next.position);
   return ends.map((end, index) => word.slice(ends[index - 1] ?? 0, end));
+}
+
+function mayEnd(before: string, after: string): boolean {
+  return after === '' || !(counting.test(before) || (inDate.test(before) && /^\p{Nd}/u.test(after)));
 }
 
 const segmenter = new Intl.Segmenter('zh', { granularity: 'word' });

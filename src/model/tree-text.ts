@@ -1,3 +1,4 @@
+import { spaceBetween } from './wide-marks.ts';
 import { repeatedCareTexts, textsByCareType } from './care-text.ts';
 import type {
   Axis,
@@ -225,7 +226,7 @@ export function pointOf({ inlines }: Paragraph): string {
 
 /** Heading of a block that goes on from the page before, for example "What are my choices? continued". */
 export function continuedHeading(heading: string, continued: string): string {
-  return `${heading} ${continued}`;
+  return `${heading}${spaceBetween(heading, continued)}${continued}`;
 }
 
 /** The page number as it is printed; pages count from 1 within a document. */

@@ -1,2 +1,10 @@
 /** Words, with or without markup after them, that end in a mark of Chinese: it brings its own white, no space follows. */
 export const endsWide = /[。！？：；，、）](?:<[^>]*>)*$/u;
+
+/** Words, with or without markup before them, that begin with a bracket of Chinese: it brings its own white too. */
+const startsWide = /^(?:<[^>]*>)*（/u;
+
+/** What stands between words on one line: a space, or nothing beside a mark that brings its own white. */
+export function spaceBetween(before: string, after: string): '' | ' ' {
+  return endsWide.test(before) || startsWide.test(after) ? '' : ' ';
+}

@@ -1,6 +1,6 @@
 import type { LocalText } from '../../model/scalars.ts';
 import type { Locale, Markup, TextVariable } from '../../model/locale.ts';
-import { endsWide } from '../../model/wide-marks.ts';
+import { spaceBetween } from '../../model/wide-marks.ts';
 import { escapeText, plainText } from '../markup/escape-text.ts';
 
 type Variables = Readonly<Record<string, TextVariable>>;
@@ -75,7 +75,7 @@ export function joined(...parts: readonly Markup[]): Markup {
   const said = parts.map((part) => part.markup).filter((part) => part !== '');
   return {
     markup: said
-      .map((part, at) => (at === 0 || endsWide.test(said[at - 1] ?? '') ? part : ` ${part}`))
+      .map((part, at) => (at === 0 ? part : spaceBetween(said[at - 1] ?? '', part) + part))
       .join(''),
   };
 }

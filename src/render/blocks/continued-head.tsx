@@ -1,5 +1,6 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement, ReactNode } from 'react';
+import { spaceBetween } from '../../model/wide-marks.ts';
 import { Lines } from '../text.tsx';
 import { alignStart, palette } from '../theme.ts';
 import { Rule } from './primitives.tsx';
@@ -30,7 +31,7 @@ export function ContinuedHead({ place, children }: ContinuedHeadProps): ReactEle
         >
           <Lines
             runs={[
-              { text: `${title} `, weight: role.weight },
+              { text: title + spaceBetween(title, place.continued), weight: role.weight },
               { text: place.continued, weight: 400 },
             ]}
             size={role.size}

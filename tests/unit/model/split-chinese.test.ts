@@ -24,6 +24,12 @@ describe('a Chinese sentence', () => {
       expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
   });
 
+  it('keeps a date whole', () => {
+    const pieces = splitChinese('手术日是2026年12月17日，下次在2027年6月');
+    for (const whole of ['2026年12月17日', '2027年6月'])
+      expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+  });
+
   it('is the only text that is split: Korean and all others break at spaces', () => {
     expect(splitChinese('위소매절제술')).toEqual(['위소매절제술']);
     expect(splitChinese('желудка')).toEqual(['желудка']);
