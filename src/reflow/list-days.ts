@@ -1,5 +1,6 @@
 import type { Calendar, CalendarDay } from '../model/calendar.ts';
 import type { Inline, Paragraph, Strip, StripRow } from '../model/document.ts';
+import { listComma } from '../model/list-marks.ts';
 import { labelRuns } from '../model/text-piece.ts';
 
 /** The days of a calendar on which something happens, changes or a stage begins, a row each. */
@@ -19,9 +20,14 @@ function rowOf({ stages }: Calendar, day: CalendarDay, before: CalendarDay | und
 }
 
 /** What the person comes in for is bold. */
-function eventRuns({ words, comesIn }: CalendarDay['events'][number], index: number): readonly Inline[] {
+function eventRuns(
+  { words, comesIn }: CalendarDay['events'][number],
+  index: number,
+  events: CalendarDay['events'],
+): readonly Inline[] {
   const run: Inline = { type: 'text', value: words, ...(comesIn ? { bold: true } : {}) };
-  return index === 0 ? [run] : [{ type: 'text', value: ', ' }, run];
+  const before = events[index - 1];
+  return before === undefined ? [run] : [{ type: 'text', value: listComma(before.words) }, run];
 }
 
 function line({ origin }: CalendarDay, inlines: readonly Inline[]): Paragraph {

@@ -1,4 +1,5 @@
 import type { Block, Inline, Paragraph, StripRow, Table, TableRow } from '../model/document.ts';
+import { afterLabel, listComma } from '../model/list-marks.ts';
 
 /** A table as rows of words: what names a row, then each head with what stands under it. A band becomes a heading. */
 export function stackTable(table: Table): readonly Block[] {
@@ -49,10 +50,10 @@ function labelled(label: string, cell: readonly Paragraph[]): readonly Paragraph
   if (first === undefined || label === '') return cell;
   const bold = first.role === 'number' || first.role === 'strong';
   const values = first.inlines.map((inline) => (bold ? { ...inline, bold } : inline));
-  const lead = text(/\p{P}$/u.test(label) ? `${label} ` : `${label}: `);
+  const lead = text(label + afterLabel(label));
   const goesOn = others.findIndex((other) => !isRemark(other));
   const remarks = goesOn === -1 ? others : others.slice(0, goesOn);
-  const inlines = [lead, ...values, ...remarks.flatMap((remark) => [text(', '), ...remark.inlines])];
+  const inlines = [lead, ...values, ...remarks.flatMap((remark) => [text(listComma(label)), ...remark.inlines])];
   return [{ ...first, role: 'body', inlines }, ...others.slice(remarks.length)];
 }
 

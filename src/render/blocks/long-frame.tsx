@@ -93,7 +93,8 @@ export function longFrameUnits(props: LongFrameProps): readonly Unit[] {
     origin: frame.origin,
     element: <FrameItem props={props} index={index} />,
     gapBefore: 0,
-    keepWithNext: false,
+    // Nobody looks for one sign alone under its heading, or on the next page.
+    keepWithNext: index === 0 || index === frame.items.length - 2,
     group: id,
     ...(index === 0 ? {} : { continuation }),
   }));

@@ -13,12 +13,16 @@ import { Label } from './strip-axis.tsx';
 
 const NAME_GAP = 5;
 
-/** Values of the axis stand before the plot, at the end edge of their room. */
+/**
+ * Values of the axis stand before the plot, at the end edge of their room, level with their lines: they are moved apart
+ * where the figures would touch, not where lines of words would.
+ */
 function ValueLabels({ theme, line, sizes }: LinePicture): ReactElement {
   const { small } = theme.type;
+  const lead = small.lineHeight - small.size;
   const wanted = line.valueTicks.map((tick) => ({
     centre: placeWeight(line, sizes, tick.at),
-    length: small.lineHeight,
+    length: small.size,
   }));
   const tops = spreadLabels(wanted, { low: -4, high: sizes.plotHeight + 4, gap: 0 });
   return (
@@ -30,7 +34,7 @@ function ValueLabels({ theme, line, sizes }: LinePicture): ReactElement {
           text={tick.label}
           role={small}
           start={sizes.plotStart - BESIDE - widthOf(tick.label, small)}
-          top={tops[index] ?? 0}
+          top={(tops[index] ?? 0) - lead / 2}
         />
       ))}
     </>

@@ -144,6 +144,19 @@ describe('a packet in large print', () => {
     for (const words of visits) expect(rows.flat().join('\n')).toContain(`*${words}*`);
   });
 
+  it.each([
+    [['قيادة', 'فيتامينات'], 'قيادة، فيتامينات'],
+    [['开车', '维生素'], '开车、维生素'],
+    [['गाड़ी', 'विटामिन'], 'गाड़ी, विटामिन'],
+  ])('lists %j of a day with the comma of their letters', (words, listed) => {
+    const events = words.map((value) => ({ words: value, comesIn: false }));
+    const weeks = sixWeeks.weeks.map((week) =>
+      week.map((day) => (day === null || day.events.length === 0 ? day : { ...day, events })),
+    );
+    const [list] = largeOf({ ...sixWeeks, weeks });
+    expect(rowsOf(list).flat()).toContain(listed);
+  });
+
   it('lists a stage with an English name as such, its dates in the language of the document', () => {
     const [list] = largeOf(calendarInEnglish);
     const runs =

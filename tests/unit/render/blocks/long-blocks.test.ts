@@ -36,6 +36,11 @@ function frames(signs: number): Block {
 }
 
 describe('an opinion or a frame of signs', () => {
+  it('has no sign of a frame alone on a page', () => {
+    const kept = blockUnits(smallTree([frames(14)])).map(({ keepWithNext }) => keepWithNext);
+    expect(kept.flatMap((keeps, index) => (keeps ? [index] : []))).toEqual([0, 12]);
+  });
+
   beforeAll(() => loadFonts());
 
   it('is one unit as long as it is short', () => {
