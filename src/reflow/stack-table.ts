@@ -53,7 +53,11 @@ function labelled(label: string, cell: readonly Paragraph[]): readonly Paragraph
   const lead = text(label + afterLabel(label));
   const goesOn = others.findIndex((other) => !isRemark(other));
   const remarks = goesOn === -1 ? others : others.slice(0, goesOn);
-  const inlines = [lead, ...values, ...remarks.flatMap((remark) => [text(listComma(label)), ...remark.inlines])];
+  const inlines = [
+    lead,
+    ...values,
+    ...remarks.flatMap((remark) => [text(listComma(label)), ...remark.inlines]),
+  ];
   return [{ ...first, role: 'body', inlines }, ...others.slice(remarks.length)];
 }
 
