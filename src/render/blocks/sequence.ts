@@ -39,6 +39,7 @@ const announcedTypes: ReadonlySet<Block['type']> = new Set([
 ]);
 /** What a person signs for, and who spoke for them, stand on the page with the signatures. */
 const signedTypes: ReadonlySet<Block['type']> = new Set(['answers', 'interpreter', 'ticks', 'write-in']);
+const tickedTypes: ReadonlySet<Block['type']> = new Set(['checklist', 'tick-items']);
 const between: ReadonlySet<Block['type']> = new Set(['heading', 'paragraph']);
 
 function isSmall(block: Block | undefined): boolean {
@@ -187,6 +188,16 @@ function startOf(before: Block, part: Part, { flow }: Theme): Pick<Unit, 'starts
   return flow === 'stacked' && part === 'lead-in' && isNoteList(before) ? { startsPage: true } : {};
 }
 
+/** A sentence that ends a list to tick stands with the last line of it, not alone under a heading that is repeated. */
+function keptTo(
+  units: readonly Unit[],
+  before: Block,
+  { block, part }: Omit<Piece, 'units'>,
+): readonly Unit[] {
+  const ends = part === 'plain' && block.type === 'paragraph' && tickedTypes.has(before.type);
+  return ends ? keepLast(units) : units;
+}
+
 function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {
   const whole = openedBy(before, own, theme);
   const [first, ...others] = part === 'lead-in' ? keepLast(whole) : whole;
@@ -195,7 +206,8 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const gapBefore = gapBetween(before, block, { theme, part });
   const start = { gapBefore, ...shrinkOf(gapBefore), ...startOf(before, part, theme) };
   const spaced: readonly Unit[] = [{ ...first, ...start }, ...others];
-  if (part !== 'note') return { units: [...units, ...spaced], before: block };
+  if (part !== 'note')
+    return { units: [...keptTo(units, before, { block, part }), ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...keepLast(units), ...joined], before: block };

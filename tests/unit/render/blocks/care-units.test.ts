@@ -308,6 +308,21 @@ describe('tables to fill in', () => {
     expect(rows.every(({ continuation }) => continuation !== undefined)).toBe(true);
   });
 
+  it('keep the sentence that ends them with their last row, as a table and as items of large print', () => {
+    const names = ['Iron', 'Calcium', 'Vitamin D'];
+    const rows = names.map((name) => ({ name, detail: [], due: [], origin }));
+    const items = names.map((name) => ({ box: true, words: [para(name)], boxes: [], origin }));
+    const table: Block = { type: 'checklist', head: '', columns: [], box: true, rows, origin };
+    const kept = (...blocks: Block[]): readonly boolean[] =>
+      unitsOf(topic('What do I take?', [], blocks)).flatMap(({ key, keepWithNext }) =>
+        /row|item/.test(key) ? [keepWithNext] : [],
+      );
+    for (const list of [table, { type: 'tick-items', items, origin } as const]) {
+      expect(kept(list)).toEqual([false, false, false]);
+      expect(kept(list, para('Ask before you stop one.'))).toEqual([false, false, true]);
+    }
+  });
+
   it('draw as many boxes as there is to tick', () => {
     const boxes = (key: string): number => {
       const unit = blockUnits(vitaminTree).find((one) => one.key === key);
