@@ -58,7 +58,8 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
   const words = wordsOf(joinAlike(runs), size, split)
     .flatMap((word) => (word.width > measure ? untie(word, room) : [word]))
     .flatMap((word) => (word.width > measure ? splitLongWord(word, room) : [word]));
-  const starts = breakWords(words.map(beforeBracket).map(together), measure, setting);
+  const tied = words.map(beforeBracket).map(together);
+  const starts = breakWords(setting === 'balanced' ? tied.map(withinMarks) : tied, measure, setting);
   return starts.map((start, line) =>
     setLine(words.slice(start, starts[line + 1] ?? words.length), words[starts[line + 1] ?? -1], size),
   );
@@ -74,6 +75,11 @@ function together(word: RunWord, index: number, words: readonly RunWord[]): Word
   if (next === undefined || next.space === 0) return word;
   if (staysWithNext(word.text, next.text)) return { ...word, tie: 'stays' };
   return leansOnNext(word.text, next.text) ? { ...word, tie: 'leans' } : word;
+}
+
+/** Chinese rather ends a balanced line after a mark: what stands between two marks is read in one. */
+function withinMarks(word: Word, index: number, words: readonly Word[]): Word {
+  return words[index + 1]?.space === 0 && !word.pause ? { ...word, tie: 'leans' } : word;
 }
 
 function wordsOf(

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadFonts } from '../../../src/render/fonts.ts';
+import { loadFonts, loadTypefaces } from '../../../src/render/fonts.ts';
 import { runsOf, setRuns } from '../../../src/render/set-runs.ts';
+import { typefacesFor } from '../../../src/render/shaping/typefaces.ts';
 import type { Setting } from '../../../src/render/break-lines.ts';
 import type { Run } from '../../../src/render/run.ts';
 
@@ -53,6 +54,12 @@ describe('setRuns', () => {
   it('rather ends a line before what makes sense only with the number after it', () => {
     expect(linesOf('there were fewer than 1 now', 150)).toEqual(['there were fewer', 'than 1 now']);
     expect(linesOf('видели это в больнице', 95)).toEqual(['видели это', 'в больнице']);
+  });
+
+  it('rather ends a balanced line of Chinese after a comma than within what the comma ends', async () => {
+    await loadTypefaces(typefacesFor('切除胆囊'));
+    expect(linesOf('切除胆囊，5年', 75, 'balanced')).toEqual(['切除胆囊，', '5年']);
+    expect(linesOf('饮酒问题，5年', 75, 'balanced')).toEqual(['饮酒问题，', '5年']);
   });
 
   it('rather begins a balanced line with words in brackets, but not with the number of a note', () => {
