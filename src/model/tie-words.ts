@@ -9,12 +9,17 @@ const title = /^(?:(?:Dra|Prof|Profa|Mrs?|Ms|BS|проф|د)\.|(?:Dr|Pr|д-р|Д
 /** A letter that is the rest of a name, as in "vitamin D,". */
 const loneLetter = /^[A-HJ-NP-Z]\p{P}*$/u;
 
+/** A dash between words, which no line begins with. */
+const dash = /^[–—]$/;
+
 /**
- * Whether a word should stand on one line with the next: a number with what it counts ("24 months", "6 человек") or with the rest of its range, a part
- * of a phone number with the next part, a title with the name, a vitamin with its letter.
+ * Whether a word should stand on one line with the next: a dash after it, a number with what it counts ("24 months",
+ * "6 человек") or with the rest of its range, a part of a phone number with the next part, a title with the name, a
+ * vitamin with its letter.
  */
 export function staysWithNext(word: string, next: string): boolean {
   const last = word.slice(word.lastIndexOf(tie) + 1);
+  if (dash.test(next)) return true;
   if (title.test(last)) return /^\p{L}/u.test(next);
   if (loneLetter.test(next)) return /\p{L}{4}$/u.test(last);
   if (!bareNumber.test(last) || year.test(last) || /[.,:-]$/.test(last)) return false;

@@ -21,6 +21,7 @@ describe('staysWithNext', () => {
     ['Dr', 'Okoye'],
     ['vitamina', 'D,'],
     ['витамин', 'D'],
+    ['विकल्प', '–'],
   ])('keeps %s with %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(true);
   });

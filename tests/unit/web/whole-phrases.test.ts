@@ -25,6 +25,7 @@ describe('phrases that a line of the web page does not part', () => {
     ['for 2–4 of them, up to 40 mg/dL', ['2–4', '40 mg/dL']],
     ['24 개월 뒤', ['24 개월']],
     ['1000人中24人要住院1\u00a0个月', ['1000人', '24人', '1\u00a0个月']],
+    ['विकल्प – स्लीव', ['विकल्प –']],
     ['在2027年2月10日星期三。', ['2027年', '2月', '10日', '星期三']],
   ])('%s', (text, whole) => {
     expect(wholeIn(text)).toEqual(whole);
@@ -32,7 +33,7 @@ describe('phrases that a line of the web page does not part', () => {
 
   it.each([
     'Nothing here.',
-    'a - b – c',
+    'a - b',
     '2021 and after',
     'and so on-',
     'https://example.org/a-long-address/of-a-page',
