@@ -22,11 +22,15 @@ export function staysWithNext(word: string, next: string): boolean {
   if (dash.test(next)) return true;
   if (title.test(last)) return /^\p{L}/u.test(next);
   if (loneLetter.test(next)) return /\p{L}{4}$/u.test(last);
-  if (!bareNumber.test(last) || year.test(last) || /[.,:-]$/.test(last)) return false;
+  return countsNext(last, next);
+}
+
+function countsNext(word: string, next: string): boolean {
+  if (!bareNumber.test(word) || year.test(word) || /[.,:-]$/.test(word)) return false;
   return (
     /^\p{Nd}/u.test(next) ||
-    (last.startsWith('+') && next.startsWith('(')) ||
-    (/^\p{L}/u.test(next) && !last.endsWith(')'))
+    (word.startsWith('+') && next.startsWith('(')) ||
+    (/^\p{L}/u.test(next) && !word.endsWith(')'))
   );
 }
 
