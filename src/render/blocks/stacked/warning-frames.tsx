@@ -126,7 +126,8 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
         </Piece>
       ),
       gapBefore: 0,
-      keepWithNext: false,
+      // Nobody looks for one sign alone on the next page.
+      keepWithNext: index === items.length - 2,
       continuation,
     };
   });

@@ -39,6 +39,11 @@ describe('an opinion or a frame of signs', () => {
   it('has no sign of a frame alone on a page', () => {
     const kept = blockUnits(smallTree([frames(14)])).map(({ keepWithNext }) => keepWithNext);
     expect(kept.flatMap((keeps, index) => (keeps ? [index] : []))).toEqual([0, 12]);
+    const large = blockUnits(smallTree([frames(14)], { edition: 'large-print' }));
+    expect(large.filter(({ keepWithNext }) => keepWithNext).map(({ key }) => key)).toEqual([
+      '0.frame.0.head',
+      '0.frame.0.item.12',
+    ]);
   });
 
   beforeAll(() => loadFonts());
