@@ -1,4 +1,4 @@
-import { staysWithNext } from '../model/tie-words.ts';
+import { leansOnNext, staysWithNext } from '../model/tie-words.ts';
 
 /** Part of a text, and whether a line should never end within it. */
 export interface TextPart {
@@ -40,7 +40,18 @@ function phrasesOf(text: string): readonly string[] {
     else phrases.push(word);
     before = word;
   }
-  return phrases;
+  return leaned(phrases);
+}
+
+/** The same with a lone number kept to the lone word that it makes sense with: "of 1,000", "note 1". */
+function leaned(phrases: readonly string[]): readonly string[] {
+  return phrases.reduce<readonly string[]>((all, phrase) => {
+    const last = all.at(-1);
+    const longer = `${last ?? ''} ${phrase}`;
+    if (last === undefined || !leansOnNext(last, phrase)) return [...all, phrase];
+    const alone = !last.includes(' ') && !phrase.includes(' ');
+    return alone && isShort(longer) ? [...all.slice(0, -1), longer] : [...all, phrase];
+  }, []);
 }
 
 /**

@@ -19,10 +19,12 @@ describe('phrases that a line of the web page does not part', () => {
   it.each([
     ['They weighed 252 lb after 5 years.', ['252 lb', '5 years.']],
     ['Ask Dr. Okoye about vitamin D, please.', ['Dr. Okoye', 'vitamin D,']],
+    ['This happens in 2 out of 1,000. See note 1.', ['2 out', 'of 1,000.', 'note 1.']],
+    ['Feeling sick within 16 months, in 12 of 40 people', ['16 months,', '12 of', '40 people']],
     ['Que pourrais-je faire ?', ['pourrais-je']],
     ['Dites-le-nous : peut-être demain.', ['Dites-le-nous', 'peut-être']],
     ['Сообщите, если что-то болит.', ['что-то']],
-    ['for 2–4 of them, up to 40 mg/dL', ['2–4', '40 mg/dL']],
+    ['for 2–4 of them, up to 40 mg/dL', ['for 2–4', '40 mg/dL']],
     ['24 개월 뒤', ['24 개월']],
     ['1000人中24人要住院1\u00a0个月', ['1000人', '24人', '1\u00a0个月']],
     ['विकल्प – स्लीव', ['विकल्प –']],
