@@ -93,6 +93,7 @@ function planUnits(
     ...(unit.keepsRow === undefined ? {} : { keepsRow: unit.keepsRow }),
     ...(unit.startsPage === undefined ? {} : { startsPage: unit.startsPage }),
     ...(unit.group === undefined ? {} : { group: unit.group }),
+    ...(unit.topic === undefined ? {} : { topic: unit.topic }),
     ...(unit.divisible === undefined ? {} : { divisible: unit.divisible }),
   }));
 }

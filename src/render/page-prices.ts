@@ -1,4 +1,4 @@
-import { extendBy, holds, isSameGroup } from './plan-unit.ts';
+import { extendBy, holds, isSameGroup, isSameTopic } from './plan-unit.ts';
 import type { Extent, PlanUnit } from './plan-unit.ts';
 
 /**
@@ -53,7 +53,7 @@ interface PageEnd {
   readonly room: boolean;
   /** It ends within a group, above room for the next unit. */
   readonly early: boolean;
-  /** It ends within a group, above room for all the rest of it. */
+  /** It ends within a group or a topic, above room for all the rest of it. */
   readonly needless: boolean;
 }
 
@@ -63,7 +63,9 @@ function endOf(units: readonly PlanUnit[], { end, extent }: PageSpan, bodyHeight
   return {
     room: hasRoom(isBound),
     early: inside && hasRoom(() => false),
-    needless: inside && hasRoom(isSameGroup),
+    needless: [isSameGroup, isSameTopic].some(
+      (isTied) => isTied(units[end - 1], units[end]) && hasRoom(isTied),
+    ),
   };
 }
 

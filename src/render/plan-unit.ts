@@ -8,6 +8,7 @@ export interface PlanUnit {
   readonly keepsRow?: boolean;
   readonly startsPage?: boolean;
   readonly group?: string;
+  readonly topic?: string;
   /** True of one unit is true of its group. */
   readonly divisible?: boolean;
   /** Height of what is repeated above the unit when a page begins with it; 0 for nothing. */
@@ -38,4 +39,8 @@ export function holds(bodyHeight: number, { natural, shrink }: Extent): boolean 
 
 export function isSameGroup(unit: PlanUnit | undefined, next: PlanUnit | undefined): boolean {
   return unit?.group !== undefined && unit.group === next?.group;
+}
+
+export function isSameTopic(unit: PlanUnit | undefined, next: PlanUnit | undefined): boolean {
+  return unit?.topic !== undefined && unit.topic === next?.topic;
 }

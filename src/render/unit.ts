@@ -29,6 +29,8 @@ export interface Unit {
   readonly continuation?: ReactElement;
   /** Rows of one strip share a group; a group that fits a page stays whole. */
   readonly group?: string;
+  /** Key of the topic it belongs to, whose title is said again where a page begins within it. */
+  readonly topic?: string;
   /** Its group may be divided to fill pages better, though not for nothing: the points of a long call-out. */
   readonly divisible?: boolean;
 }

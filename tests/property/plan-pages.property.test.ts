@@ -15,6 +15,7 @@ interface Drawn {
   readonly startsPage: boolean;
   readonly continuationHeight: number;
   readonly joinsGroup: boolean;
+  readonly joinsTopic: boolean;
 }
 
 const drawn = fc.record({
@@ -25,14 +26,17 @@ const drawn = fc.record({
   startsPage: fc.integer({ min: 0, max: 9 }).map((n) => n === 0),
   continuationHeight: fc.constantFrom(0, 0, 60),
   joinsGroup: fc.boolean(),
+  joinsTopic: fc.boolean(),
 });
 
-/** Groups are runs of units: a unit either joins that of the unit before it or begins one of its own. */
+/** Groups and topics are runs of units: a unit either joins that of the unit before it or begins one of its own. */
 function toUnits(list: readonly Drawn[]): readonly PlanUnit[] {
   let group = 0;
-  return list.map(({ joinsGroup, ...unit }, index) => {
+  let topic = 0;
+  return list.map(({ joinsGroup, joinsTopic, ...unit }, index) => {
     if (!joinsGroup || unit.startsPage) group = index;
-    return { ...unit, group: String(group) };
+    if (!joinsTopic || unit.startsPage) topic = index;
+    return { ...unit, group: String(group), topic: String(topic) };
   });
 }
 
@@ -75,6 +79,12 @@ function groupAround(units: readonly PlanUnit[], index: number): { start: number
   return { start, end };
 }
 
+/** Behind the last unit of the topic that a unit belongs to. */
+function topicEnd(units: readonly PlanUnit[], index: number): number {
+  const next = units.findIndex((unit, other) => other > index && unit.topic !== at(units, index).topic);
+  return next === -1 ? units.length : next;
+}
+
 function groupFits(units: readonly PlanUnit[], index: number): boolean {
   const { start, end } = groupAround(units, index);
   return fits(leastHeight(units, start, end) - at(units, start).continuationHeight);
@@ -84,7 +94,7 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
  * The rules as the design states them, most important first: broken keeps, pages nearly empty, split groups, a short
  * last page; then what is weighed together. The last page, or one before a forced break, is nearly empty under 28 % and
  * short under 35 %. A page under half full weighs 20 pages, 6 for each hundredth under half, and 100 if what follows had
- * room on it (that from a hundredth above half); a group divided above room for all the rest of it weighs 45. White
+ * room on it (that from a hundredth above half); a group or topic divided above room for all the rest of it weighs 45. White
  * weighs twice its square, and half that of a page all white is a page of its own. One hardly over half full weighs three
  * tenths of a page more, a break inside a group that no page can hold a tenth, and above room for the next unit the white
  * besides; gaps closed up all the way a fiftieth.
@@ -123,7 +133,7 @@ function weighLow(white: number, room: boolean): number {
 interface PageEnd {
   /** It ends within a group though it has room for the next unit of it. */
   readonly early: boolean;
-  /** It ends within a group though it has room for all the rest of it. */
+  /** It ends within a group or a topic though it has room for all the rest of it. */
   readonly needless: boolean;
   /** It had room for what follows, with all that is bound to it. */
   readonly room: boolean;
@@ -131,14 +141,15 @@ interface PageEnd {
 
 function endOf(units: readonly PlanUnit[], start: number, end: number): PageEnd {
   if (end === units.length) return { early: false, needless: false, room: false };
-  const { group } = at(units, end);
+  const { group, topic } = at(units, end);
   const inside = group !== undefined && at(units, end - 1).group === group;
+  const within = topic !== undefined && at(units, end - 1).topic === topic;
   const hasRoom = (until: number): boolean => fits(leastHeight(units, start, until));
   let bound = end + 1;
   while (bound < units.length && goesOn(units, bound)) bound += 1;
   return {
     early: inside && hasRoom(end + 1),
-    needless: inside && hasRoom(groupAround(units, end).end),
+    needless: (inside && hasRoom(groupAround(units, end).end)) || (within && hasRoom(topicEnd(units, end))),
     room: hasRoom(bound),
   };
 }

@@ -103,7 +103,8 @@ function topicUnits(block: OfType<'topic'>, place: Place): readonly Unit[] {
   const going = others.map((unit) =>
     unit.continuation === undefined ? { ...unit, continuation: repeated } : unit,
   );
-  return [head, { ...first, gapBefore: theme.space.headToRows, gapShrink: theme.space.headShrink }, ...going];
+  const opening = { ...first, gapBefore: theme.space.headToRows, gapShrink: theme.space.headShrink };
+  return [head, opening, ...going].map((unit) => ({ ...unit, topic: key }));
 }
 
 /**

@@ -106,6 +106,17 @@ describe('planPages', () => {
     expect(pagesOf(260)).toEqual([3, 2, 1]);
   });
 
+  it('does not part what stands under one question above room for all of it either', () => {
+    const pagesOf = (topics: readonly [string, string]): readonly number[] => {
+      const [first, second] = topics.map((topic) => unit(150, { topic }));
+      const units = [unit(250), first, second, unit(305), unit(500)].filter((one) => one !== undefined);
+      return plan(units).map((page) => page.length);
+    };
+    // 400 | 455 | 500 has no page under half, and 550 | 305 | 500 one of 47 in a hundred.
+    expect(pagesOf(['a', 'b'])).toEqual([2, 2, 1]);
+    expect(pagesOf(['a', 'a'])).toEqual([3, 1, 1]);
+  });
+
   it('leaves white under half a page where what follows has no room, rather than where it has', () => {
     // 310 | 600 would leave less white than 610 | 300.
     const rows = Array.from({ length: 3 }, () => unit(100, { group: 'a', divisible: true }));
