@@ -85,16 +85,9 @@ function planUnits(
     continuations.map((element, index) => [element, blocks[units.length + index]?.height ?? 0]),
   );
   return units.map((unit, index) => ({
+    ...unit,
     height: blocks[index]?.height ?? 0,
-    gapBefore: unit.gapBefore,
-    keepWithNext: unit.keepWithNext,
     continuationHeight: unit.continuation === undefined ? 0 : (heights.get(unit.continuation) ?? 0),
-    ...(unit.gapShrink === undefined ? {} : { gapShrink: unit.gapShrink }),
-    ...(unit.keepsRow === undefined ? {} : { keepsRow: unit.keepsRow }),
-    ...(unit.startsPage === undefined ? {} : { startsPage: unit.startsPage }),
-    ...(unit.group === undefined ? {} : { group: unit.group }),
-    ...(unit.topic === undefined ? {} : { topic: unit.topic }),
-    ...(unit.divisible === undefined ? {} : { divisible: unit.divisible }),
   }));
 }
 
