@@ -11,7 +11,7 @@ const furniture: Record<Language, { phones: RegExp; defers: RegExp; page: RegExp
     example: /person is invented/,
   },
   es: {
-    phones: /555-0128\b.{0,40}\bnoche\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergencia\b.{0,20} 911\b/,
+    phones: /555-0128\b.{0,40}\b[Nn]oche\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergencia\b.{0,20} 911\b/,
     defers: /[Nn]o reemplaza al equipo de cirugía/,
     page: /Página (\d+) de (\d+)/g,
     example: /persona es inventada/,
