@@ -22,8 +22,13 @@ export function splitChinese(word: string): readonly string[] {
   return ends.map((end, index) => word.slice(ends[index - 1] ?? 0, end));
 }
 
+/** Nor a range: 1至2人, nor what makes sense only with its number: 每1,000人. */
+const leaning = /(?:\p{Nd}[至到]|每)$/u;
+
 function mayEnd(before: string, after: string): boolean {
-  return after === '' || !(counting.test(before) || (inDate.test(before) && /^\p{Nd}/u.test(after)));
+  if (after === '') return true;
+  if (counting.test(before)) return false;
+  return !(/^\p{Nd}/u.test(after) && (inDate.test(before) || leaning.test(before)));
 }
 
 const segmenter = new Intl.Segmenter('zh', { granularity: 'word' });

@@ -24,6 +24,12 @@ describe('a Chinese sentence', () => {
       expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
   });
 
+  it('keeps a range whole, and "of each" with its number', () => {
+    const pieces = splitChinese('大约每1,000人中有1至12人，或者3到4人');
+    for (const whole of ['每1,000人', '1至12人', '3到4人'])
+      expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+  });
+
   it('keeps a date whole', () => {
     const pieces = splitChinese('手术日是2026年12月17日，下次在2027年6月');
     for (const whole of ['2026年12月17日', '2027年6月'])
