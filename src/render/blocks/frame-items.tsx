@@ -8,6 +8,7 @@ import type { Theme, TypeRole } from '../theme.ts';
 import { Bulleted } from './bullet-item.tsx';
 import { widestWord } from './fit-words.ts';
 import { Words, runsFor } from './primitives.tsx';
+import type { Place } from './unit-parts.ts';
 
 /** White between the line of a frame and what stands in it. */
 export const SIDE = 18;
@@ -24,6 +25,13 @@ const MANY = 8;
 function roleOf(theme: Theme, role: Paragraph['role'], items: readonly Paragraph[]): TypeRole {
   if (role === 'small') return theme.type.small;
   return items.length > MANY ? theme.type.lead : theme.type.frameItem;
+}
+
+/** One frame with many items makes those of its neighbours as small: what can wait is not larger than what cannot. */
+export function withEvenItems(place: Place, frames: readonly WarningFrame[]): Place {
+  if (frames.every(({ items }) => items.length <= MANY)) return place;
+  const { theme } = place;
+  return { ...place, theme: { ...theme, type: { ...theme.type, frameItem: theme.type.lead } } };
 }
 
 function measureWidth(theme: Theme, count: number): number {

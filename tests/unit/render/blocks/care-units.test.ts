@@ -144,6 +144,26 @@ describe('frames of warning signs', () => {
     ).toBe(1);
   });
 
+  it('set what can wait no larger than the many signs that cannot', async () => {
+    const sizesOf = async (count: number): Promise<readonly unknown[]> => {
+      const signs = Array.from({ length: count }, () => 'Pain');
+      const block: Block = {
+        type: 'warning-frames',
+        frames: [frame('now', signs), frame('today', ['Fever'])],
+        origin,
+      };
+      const set = await setUnits(unitsOf(block));
+      const sized = (text: string): unknown =>
+        nodesOf(
+          set.map(({ node }) => node),
+          'TEXT',
+        ).find((node) => textBoxesText(node) === text)?.style['fontSize'];
+      return [sized('Pain'), sized('Fever')];
+    };
+    expect(await sizesOf(8)).toEqual([16.5, 16.5]);
+    expect(await sizesOf(9)).toEqual([14, 14]);
+  });
+
   it('set the emergency number largest, and smaller rather than broken where it is long', async () => {
     const sizes = async (number: string, label?: string): Promise<readonly unknown[]> => {
       const phones = [{ number, ...(label === undefined ? {} : { label }) }];
