@@ -75,7 +75,7 @@ describe('an invented option, with an outcome and records, added through data an
 
   it.each([
     ['en', ['Stomach clasp', 'Nothing is taken out.', 'Hiccups that come back every day.', 'Hiccups']],
-    ['es', ['Broche gástrico', 'No se quita nada.', 'Un hipo que vuelve todos los días.', 'Hipo']],
+    ['es', ['Broche gástrico', 'No se quita nada.', 'Hipo: un hipo que vuelve todos los días.', 'Hipo']],
   ])('is named and explained in %s', (language, words) => {
     const { text = '' } = packets.get(language) ?? {};
     expect(words.filter((word) => !text.includes(word))).toEqual([]);
