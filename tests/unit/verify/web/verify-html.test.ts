@@ -57,7 +57,7 @@ describe('the read-back gate of an HTML page', () => {
   });
 
   it.each([
-    ['a figure that lost a digit', '24 out</span> of 1,000', '4 out</span> of 1,000', 'VERIFY_NUMBER_ABSENT'],
+    ['a figure that lost a digit', '24 out</span>', '4 out</span>', 'VERIFY_NUMBER_ABSENT'],
     ['a caution that is gone', 'A sleeve can make reflux worse.', '', 'VERIFY_CAUTION_ABSENT'],
     ['a sentence that is gone', 'Take the time you need.', '', 'VERIFY_STATEMENT_ABSENT'],
     ['words that the tree has not', 'Nothing else.', 'Nothing else. Best choice!', 'VERIFY_UNEXPECTED_TEXT'],
