@@ -30,7 +30,8 @@ export function writeDates(format: string): DateWriter {
     },
     monthDay: (iso) => day(iso, { month: 'long' }),
     shortDay: (iso) => day(iso, { month: 'short' }),
-    shortDate: (iso) => day(iso, { month: 'short', year: 'numeric' }),
+    shortDate: (iso) =>
+      withFirst(tieDay(write(wholeDay(iso), { day: 'numeric', month: 'short', year: 'numeric' })), first),
     weekday: (name) => write(addDays(someMonday, weekdays.indexOf(name)), { weekday: 'short' }),
     monthYear: (iso) => month(readDate(iso)),
   };
@@ -38,15 +39,17 @@ export function writeDates(format: string): DateWriter {
 
 /** Dates in the names and the order that `locale.yaml` gives, for a language that Unicode does not know. */
 export function writeOwnDates(own: OwnNames): DateWriter {
-  const write = (iso: string, pattern: string, months: readonly string[]): string => {
+  const untied = (iso: string, pattern: string, months: readonly string[]): string => {
     const at = dayAt(wholeDay(iso));
-    const date = fill(pattern, {
+    return fill(pattern, {
       day: String(at.getUTCDate()),
       month: months[at.getUTCMonth()] ?? '',
       year: String(at.getUTCFullYear()),
     });
-    return withFirst(tieDate(date), own.first_day ?? '1');
   };
+  const first = own.first_day ?? '1';
+  const write = (iso: string, pattern: string, months: readonly string[]): string =>
+    withFirst(tieDate(untied(iso, pattern, months)), first);
   const weekdayOf = (iso: string): string => own.weekdays[(dayAt(iso).getUTCDay() + 6) % 7] ?? '';
   const month = ({ year, month }: DateParts): string =>
     month === undefined
@@ -65,7 +68,7 @@ export function writeOwnDates(own: OwnNames): DateWriter {
     },
     monthDay: (iso) => write(iso, own.month_day, own.months),
     shortDay: (iso) => write(iso, own.month_day, own.short_months),
-    shortDate: (iso) => write(iso, own.date, own.short_months),
+    shortDate: (iso) => withFirst(tieDay(untied(iso, own.date, own.short_months)), first),
     weekday: (name) => own.short_weekdays[weekdays.indexOf(name)] ?? name,
     monthYear: (iso) => month(readDate(iso)),
   };
@@ -119,4 +122,12 @@ function withFirst(date: string, first: string): string {
 /** A date stands on one line, but in Korean, where it may be parted at any of its spaces. */
 function tieDate(text: string): string {
   return /\p{Script=Hangul}/u.test(text) ? text : text.replaceAll(' ', tie);
+}
+
+/** Heads of narrow columns hold a date in lines: its day stays with what stands next to it. */
+function tieDay(text: string): string {
+  if (/\p{Script=Hangul}/u.test(text)) return text;
+  return text
+    .replace(/(?<!\d)(\d{1,2}) (?=\p{L})|(?<=\p{L}) (?=\d{1,2}(?!\d))/gu, `$1${tie}`)
+    .replace(/(?<=\d{4}) (?=\p{L}\.)/gu, tie);
 }
