@@ -458,10 +458,10 @@ describe('the list of vitamins', () => {
     expect(boards).toMatchObject([
       {
         columns: [
-          expect.stringContaining('Apr\u00A015,\u00a02027'),
-          expect.stringContaining('Jul\u00A015,\u00a02027'),
-          expect.stringContaining('Jan\u00A014,\u00a02028'),
-          expect.stringContaining('Jan\u00A015,\u00a02029'),
+          expect.stringContaining('Apr\u00A015, 2027'),
+          expect.stringContaining('Jul\u00A015, 2027'),
+          expect.stringContaining('Jan\u00A014, 2028'),
+          expect.stringContaining('Jan\u00A015, 2029'),
         ],
         rows: [{ due: [true, true, true, true] }, { due: [false, false, false, true] }],
       },
