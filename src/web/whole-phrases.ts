@@ -10,7 +10,7 @@ export interface TextPart {
  * Letters of the longest part that is kept whole: the narrowest column of a small phone has room for it. What is longer
  * ends lines where the browser finds a place.
  */
-export const longestWhole = 16;
+export const longestWhole = 15;
 
 /** A word with a hyphen, a dash or a stroke inside, after which a browser would end a line: "peut-être", "2–4", "mg/dL". */
 const joined = /[\p{L}\p{Nd}][-\u2010\u2013/](?=[\p{L}\p{Nd}])/u;

@@ -50,7 +50,7 @@ describe('phrases that a line of the web page does not part', () => {
   });
 
   it('are marked by a style alone: the letters of the page are those of the tree', () => {
-    const text = 'After 24 months peut-être 1\u00a0000 personnes.';
+    const text = 'After 24 months peut-être 1\u00a0000 people.';
     const tree = smallTree([paragraph('a.hbs:1', [words(text)])]);
     const body = bodyOf(tree.blocks, locale);
     const marked = within(body).filter((element) => attributeOf(element, 'class') === 'whole');
