@@ -84,10 +84,18 @@ export function editionOf({ audience, edition }: Pick<DocumentTree, 'audience' |
   return edition === 'large-print' ? largeEdition : standardEdition;
 }
 
+/**
+ * A frame of more signs is set smaller, so that the page for the fridge stays one page; and all others of the document
+ * with it, where they share pages, as they seldom do in large print: what can wait is not larger than what cannot.
+ */
+export const MANY_SIGNS = 8;
+
 export function themeOf(tree: DocumentTree): Theme {
   const edition = editionOf(tree);
-  const fridge = tree.audience === 'patient' && tree.blocks.some((block) => block.type === 'warning-frames');
-  const { type } = edition;
+  const frames = tree.blocks.flatMap((block) => (block.type === 'warning-frames' ? block.frames : []));
+  const fridge = tree.audience === 'patient' && frames.length > 0;
+  const small = edition.flow === 'beside' && frames.some(({ items }) => items.length > MANY_SIGNS);
+  const type = small ? { ...edition.type, frameItem: edition.type.lead } : edition.type;
   return {
     ...edition,
     type: leadType(fridge ? { ...type, pageTitle: type.fridgeTitle } : type, tree.language),

@@ -3,12 +3,11 @@ import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
 import type { Paragraph } from '../../model/document.ts';
 import { measureLines } from '../text.tsx';
-import { rowDirection } from '../theme.ts';
+import { MANY_SIGNS, rowDirection } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
 import { Bulleted } from './bullet-item.tsx';
 import { widestWord } from './fit-words.ts';
 import { Words, runsFor } from './primitives.tsx';
-import type { Place } from './unit-parts.ts';
 
 /** White between the line of a frame and what stands in it. */
 export const SIDE = 18;
@@ -19,19 +18,9 @@ const BULLET_INDENT = 16;
 const AFTER_ITEM = 10;
 const MOST_LINES = 3;
 
-/** Items of a long list are smaller, so that the page for the fridge stays one page. */
-const MANY = 8;
-
 function roleOf(theme: Theme, role: Paragraph['role'], items: readonly Paragraph[]): TypeRole {
   if (role === 'small') return theme.type.small;
-  return items.length > MANY ? theme.type.lead : theme.type.frameItem;
-}
-
-/** One frame with many items makes those of its neighbours as small: what can wait is not larger than what cannot. */
-export function withEvenItems(place: Place, frames: readonly WarningFrame[]): Place {
-  if (frames.every(({ items }) => items.length <= MANY)) return place;
-  const { theme } = place;
-  return { ...place, theme: { ...theme, type: { ...theme.type, frameItem: theme.type.lead } } };
+  return items.length > MANY_SIGNS ? theme.type.lead : theme.type.frameItem;
 }
 
 function measureWidth(theme: Theme, count: number): number {
@@ -104,7 +93,7 @@ function rowsOfColumns(
   items: readonly Paragraph[],
   theme: Theme,
 ): readonly (readonly (readonly Paragraph[])[])[] {
-  if (items.length > MANY) return [inColumns(items, theme)];
+  if (items.length > MANY_SIGNS) return [inColumns(items, theme)];
   return inRows(items, theme).map((row) => row.map((item) => [item]));
 }
 

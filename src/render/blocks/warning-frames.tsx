@@ -6,7 +6,7 @@ import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { widestWord } from './fit-words.ts';
-import { FrameItems, SIDE, itemsHeight, withEvenItems } from './frame-items.tsx';
+import { FrameItems, SIDE, itemsHeight } from './frame-items.tsx';
 import { FramePhones, phonesHeight, phonesWidth } from './frame-phones.tsx';
 import { LeafFrame } from './leaf-frame.tsx';
 import { longFrameUnits } from './long-frame.tsx';
@@ -157,8 +157,7 @@ function frameHeight(frame: WarningFrame, theme: Theme): number {
 }
 
 /** One frame a degree of urgency, each whole where it has room on a page. */
-export function warningUnits(block: OfType<'warning-frames'>, given: Place): readonly Unit[] {
-  const place = withEvenItems(given, block.frames);
+export function warningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const { betweenFrames, frameShrink } = theme.space;
   const tag = place.headingTag(place.title === undefined ? 2 : 3);

@@ -6,7 +6,7 @@ import { gapStart, palette, rowDirection } from '../../theme.ts';
 import type { Theme } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
 import { widthOnLine } from '../fit-words.ts';
-import { SIDE, SingleItem, withEvenItems } from '../frame-items.tsx';
+import { SIDE, SingleItem } from '../frame-items.tsx';
 import { tied } from '../frame-phones.tsx';
 import { LeafFrame } from '../leaf-frame.tsx';
 import { Words } from '../primitives.tsx';
@@ -135,8 +135,7 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
 }
 
 /** Signs of one degree of urgency after another, one sign a line. */
-export function stackedWarningUnits(block: OfType<'warning-frames'>, given: Place): readonly Unit[] {
-  const place = withEvenItems(given, block.frames);
+export function stackedWarningUnits(block: OfType<'warning-frames'>, place: Place): readonly Unit[] {
   const { theme } = place;
   const { betweenFrames, frameShrink } = theme.space;
   const tag = place.headingTag(place.title === undefined ? 2 : 3);

@@ -147,21 +147,25 @@ describe('frames of warning signs', () => {
   it('set what can wait no larger than the many signs that cannot', async () => {
     const sizesOf = async (count: number): Promise<readonly unknown[]> => {
       const signs = Array.from({ length: count }, () => 'Pain');
-      const block: Block = {
+      const blockOf = (...frames: ReturnType<typeof frame>[]): Block => ({
         type: 'warning-frames',
-        frames: [frame('now', signs), frame('today', ['Fever'])],
+        frames,
         origin,
-      };
-      const set = await setUnits(unitsOf(block));
+      });
+      const blocks = [
+        blockOf(frame('now', signs), frame('today', ['Fever'])),
+        blockOf(frame('visit', ['Cough'])),
+      ];
+      const set = await setUnits(unitsOf(...blocks));
       const sized = (text: string): unknown =>
         nodesOf(
           set.map(({ node }) => node),
           'TEXT',
         ).find((node) => textBoxesText(node) === text)?.style['fontSize'];
-      return [sized('Pain'), sized('Fever')];
+      return [sized('Pain'), sized('Fever'), sized('Cough')];
     };
-    expect(await sizesOf(8)).toEqual([16.5, 16.5]);
-    expect(await sizesOf(9)).toEqual([14, 14]);
+    expect(await sizesOf(8)).toEqual([16.5, 16.5, 16.5]);
+    expect(await sizesOf(9)).toEqual([14, 14, 14]);
   });
 
   it('set the emergency number largest, and smaller rather than broken where it is long', async () => {
