@@ -42,9 +42,7 @@ it('a line of two languages in a table is set, all of it: a rounding error of it
     ],
     rows: [{ origin, cells: [[paragraph(plain('a'))], [paragraph(plain('b'))], [words]] }],
   };
-  const theme = themeOf({ audience: 'clinician', direction: 'ltr', language: 'es' } as Parameters<
-    typeof themeOf
-  >[0]);
+  const theme = themeOf({ ...smallTree([]), audience: 'clinician', language: 'es' });
   const [, row] = tableUnits(table, { theme, key: 't', continued: '', headingTag: () => 'H2' });
   const [[block] = []] = await setGalleys([
     { width: theme.width, elements: row === undefined ? [] : [row.element] },
