@@ -1,13 +1,14 @@
 import { InternalError } from '../diagnostics/diagnostic.ts';
 import type { Formatter, WeightUnits } from '../model/locale.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
+import { hasDecimalComma } from '../model/list-marks.ts';
 import { kilogramsPerPound } from '../model/quantity.ts';
 import { printable, tie } from './printable.ts';
 import { writeDates, writeOwnDates } from './write-dates.ts';
 
 /** Numbers, dates and lists as readers of a language write them, always in Western digits. */
 export function makeFormatter(settings: LocaleSettings): Formatter {
-  const { format, own_names: own, range_word: rangeWord, units } = settings;
+  const { format, own_names: own, range_word: rangeWord, semicolon, units } = settings;
   const writers = new Map<number | undefined, Intl.NumberFormat>();
   // A dash or a swung dash at the head of a line would be read as a minus.
   const before = /\p{L}/u.test(rangeWord) ? ' ' : tie;
@@ -25,14 +26,12 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
     const both = isChinese.test(units.kilogram) ? `${customary}（${metric}）` : `${customary} (${metric})`;
     return { metric, us: customary, both }[wanted];
   };
-  const hasDecimals = (items: readonly string[]): boolean =>
-    number(0.5).includes(',') && items.some((item) => /\p{Nd},\p{Nd}/u.test(item));
   return {
     number,
     range,
     ...(own === null ? writeDates(format) : writeOwnDates(own)),
     list: (items, join) => {
-      const mark = !hasDecimals(items) ? ',' : format === 'fr' ? `${tie};` : ';';
+      const mark = hasDecimalComma(items, number(0.5).charAt(1)) ? semicolon.replace(' ', tie) : ',';
       return own === null ? joinList(format, items, { join, mark }) : joinOwn(own.list[join], items, mark);
     },
     languageName: (tag) =>

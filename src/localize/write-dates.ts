@@ -14,8 +14,8 @@ export function writeDates(format: string): DateWriter {
   const write = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
     printable(new Intl.DateTimeFormat(format, { ...westernCalendar, ...parts }).format(dayAt(iso)));
   const first = firstDays.get(new Intl.Locale(format).language) ?? '1';
-  const day = (iso: string, parts: Intl.DateTimeFormatOptions): string =>
-    withFirst(tieDate(write(wholeDay(iso), { day: 'numeric', ...parts })), first);
+  const day = (iso: string, parts: Intl.DateTimeFormatOptions, tied = tieDate): string =>
+    withFirst(tied(write(wholeDay(iso), { day: 'numeric', ...parts })), first);
   const month = ({ year, month }: DateParts): string =>
     month === undefined ? year : tieDate(write(`${year}-${month}-01`, { year: 'numeric', month: 'long' }));
   return {
@@ -30,8 +30,7 @@ export function writeDates(format: string): DateWriter {
     },
     monthDay: (iso) => day(iso, { month: 'long' }),
     shortDay: (iso) => day(iso, { month: 'short' }),
-    shortDate: (iso) =>
-      withFirst(tieDay(write(wholeDay(iso), { day: 'numeric', month: 'short', year: 'numeric' })), first),
+    shortDate: (iso) => day(iso, { month: 'short', year: 'numeric' }, tieDay),
     weekday: (name) => write(addDays(someMonday, weekdays.indexOf(name)), { weekday: 'short' }),
     monthYear: (iso) => month(readDate(iso)),
   };

@@ -15,3 +15,8 @@ export function afterLabel(label: string): string {
   if (/\p{P}$/u.test(label)) return ' ';
   return chinese.test(label) ? '：' : ': ';
 }
+
+/** Whether a comma shows decimals in one of these: none may stand between them, "45,9, 35" would be a number too many. */
+export function hasDecimalComma(texts: readonly string[], decimalMark: string): boolean {
+  return decimalMark === ',' && texts.some((text) => /\p{Nd},\p{Nd}/u.test(text));
+}

@@ -34,6 +34,11 @@ export const LocaleSettingsSchema = z
       .describe('Names of days, months and languages, where Unicode has none in this language'),
     first_weekday: z.enum(weekdays).describe('Day with which a week of a calendar begins'),
     range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
+    semicolon: z
+      .string()
+      .min(1)
+      .default(';')
+      .describe('Mark between figures whose decimals a comma shows, with the white before it'),
     small_after_colon: z
       .boolean()
       .optional()

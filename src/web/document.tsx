@@ -6,7 +6,7 @@ import { blockElements } from './blocks/index.tsx';
 import { openPlace } from './place.ts';
 import type { PlacedHeading } from './place.ts';
 import { WithPhones } from './words.tsx';
-import { Words } from './whole-words.tsx';
+import { Ends, Words } from './whole-words.tsx';
 
 /** A document that is ready to stand on the page, and where it can be found. */
 export interface MadeDocument {
@@ -75,16 +75,7 @@ function DocumentHead({ tree }: { readonly tree: DocumentTree }): ReactElement {
           <Words text={text} />
         </p>
       ))}
-      {headerOnFirstPage ? (
-        <div className="ends">
-          <p className="label">
-            <Words text={header.start} />
-          </p>
-          <p>
-            <Words text={header.end} />
-          </p>
-        </div>
-      ) : null}
+      {headerOnFirstPage ? <Ends start={header.start} end={header.end} /> : null}
     </div>
   );
 }

@@ -21,3 +21,17 @@ export function Words({ text }: { readonly text: string }): ReactElement {
     </>
   );
 }
+
+/** Two texts on one line, one at each end: who made the pages and when. */
+export function Ends({ start, end }: { readonly start: string; readonly end: string }): ReactElement {
+  return (
+    <div className="ends">
+      <p className="label">
+        <Words text={start} />
+      </p>
+      <p>
+        <Words text={end} />
+      </p>
+    </div>
+  );
+}

@@ -1,5 +1,6 @@
 import type { LocalText } from '../../model/scalars.ts';
 import type { Locale, Markup, TextVariable } from '../../model/locale.ts';
+import { hasDecimalComma } from '../../model/list-marks.ts';
 import { spaceBetween } from '../../model/wide-marks.ts';
 import { escapeText, plainText } from '../markup/escape-text.ts';
 
@@ -119,10 +120,8 @@ export function plainSeries(words: Words, between: Between, texts: readonly stri
   return before.reduce((rest, first) => words.plain(key, { first, rest }), last);
 }
 
-/** Where a comma shows decimals, none may stand between figures: "45,9, 35" would be read as one number too many. */
 function markBetween({ decimalMark }: Words, between: Between, texts: readonly string[]): Between {
-  const isFigures = decimalMark === ',' && texts.some((text) => /\p{Nd},\p{Nd}/u.test(text));
-  return isFigures ? 'clauses' : between;
+  return hasDecimalComma(texts, decimalMark) ? 'clauses' : between;
 }
 
 /** Parts that bring their own punctuation: "largest; BMI assumed". */

@@ -31,7 +31,7 @@ interface BodyProps {
   readonly place: Place;
 }
 
-/** The body at one time with its labels, as one figure. Never shrunk over, whatever the direction of the language. */
+/** The body at one time with its labels, as one figure. Never turned over, whatever the direction of the language. */
 function BodyFigure({ view, room, place }: BodyProps): ReactElement {
   const placed = placeView(view, sizeOf, room);
   const { width, height, drawingLeft, labels } = placed;

@@ -3,7 +3,7 @@ import { turnedDirection } from '../../model/left-to-right.ts';
 import { inlineText } from '../../model/text-piece.ts';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, Prose, Runs, hasWords } from '../words.tsx';
-import { Words } from '../whole-words.tsx';
+import { Ends, Words } from '../whole-words.tsx';
 
 export function paragraphBlock(block: OfType<'paragraph'>, place: Place): ReactElement | null {
   return hasWords(block) ? <Prose paragraph={block} place={place} /> : null;
@@ -24,14 +24,7 @@ export function coverBlock(block: OfType<'cover'>, place: Place): ReactElement {
   const question = place.heading(1, block.question);
   return (
     <div className="cover">
-      <div className="ends">
-        <p className="label">
-          <Words text={block.clinic} />
-        </p>
-        <p>
-          <Words text={block.date} />
-        </p>
-      </div>
+      <Ends start={block.clinic} end={block.date} />
       <HeadingOf heading={question} className="decision" />
       {inlineText(block.lead).trim() === '' ? null : (
         <p className="lead">

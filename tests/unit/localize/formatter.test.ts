@@ -12,6 +12,7 @@ const settings = (format: string, rangeWord = 'to'): LocaleSettings => ({
   format,
   units: { kilogram: '{{n}} kg', pound: '{{n}} lb' },
   own_names: null,
+  semicolon: ';',
   range_word: rangeWord,
   common_words: [],
   misleading: { never: [], only_with_count: [] },
@@ -209,7 +210,8 @@ describe('the formatter', () => {
     const list = (format: string, items: readonly string[]): string =>
       makeFormatter(settings(format)).list(items, 'and');
     expect(list('ru', ['0,25', '0,5', '1'])).toBe('0,25; 0,5 и 1');
-    expect(list('fr', ['0,25', '0,5', '1'])).toBe('0,25\u00A0; 0,5 et 1');
+    const french = makeFormatter({ ...settings('fr'), semicolon: ' ;' });
+    expect(french.list(['0,25', '0,5', '1'], 'and')).toBe('0,25\u00A0; 0,5 et 1');
     expect(list('ru', ['1', '2', '3'])).toBe('1, 2 и 3');
     expect(list('en-US', ['1,000', '2,000', '3,000'])).toBe('1,000, 2,000, and 3,000');
     const own = makeFormatter({ ...settings('fr-HT', 'a'), own_names: invented });
