@@ -39,7 +39,7 @@ function differInStage(subject: Subject): readonly Difference[] {
 
 /** A band out and the new operation at once, or in two operations: the risks are not the same. */
 function differInExchange(theirs: People['stages'], { stages }: Subject): readonly Difference[] {
-  if (theirs === undefined || theirs === 'either' || stages === undefined || theirs === stages) return [];
+  if ((theirs !== 'one' && theirs !== 'two') || stages === undefined || theirs === stages) return [];
   return [{ reason: { code: 'stages', theirs }, excludes: false }];
 }
 

@@ -61,9 +61,11 @@ export const PeopleSchema = z
   .strictObject({
     indication: IndicationSchema,
     stages: z
-      .enum(['one', 'two', 'either'])
+      .enum(['one', 'two', 'either', 'unstated'])
       .optional()
-      .describe('exchange of a band: out and the new operation at once, in two operations, or some of each'),
+      .describe(
+        'exchange of a band: out and the new operation at once, in two operations, some of each, or not stated',
+      ),
     bmi: SpreadSchema.optional().describe('body mass index, kg/m2'),
     bmi_by_sex: BmiBySexSchema.optional(),
     age: SpreadSchema.optional().describe('age, years'),

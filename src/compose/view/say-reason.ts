@@ -2,6 +2,7 @@ import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../.
 import type { Markup } from '../../model/locale.ts';
 import { doseName } from './say-dose.ts';
 import { bmiBeside } from './say-bmi.ts';
+import { sayExchange, stagesForm } from './say-exchange.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
@@ -37,12 +38,18 @@ function isShorter({ reason, asked }: UnknownCell): boolean {
 }
 
 /**
- * The one difference of a `near` match, in a sentence. Null where the people are like this person, unless it is open
- * whether a band is exchanged as theirs was.
+ * The one difference of a `near` match, in a sentence, and how their band was exchanged where that may not be as
+ * planned. Null where the people are like this person.
  */
 export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
-  const [reason] = cell.lead.reasons;
-  if (cell.lead.match !== 'near' || reason === undefined) return sayExchange(scene, cell);
+  const said = [sayDifference(scene, cell), sayExchange(scene, cell)].filter((part) => part !== null);
+  return said.length === 0 ? null : joined(...said);
+}
+
+/** The one difference of a `near` match but for how a band was exchanged, in a sentence. */
+export function sayDifference(scene: Scene, { lead }: KnownCell): Markup | null {
+  const [reason] = lead.match === 'near' ? lead.reasons : [];
+  if (reason === undefined || reason.code === 'stages') return null;
   return scene.words.say(`missing.near.${formOf(reason)}`, patientVariables(scene, reason));
 }
 
@@ -68,19 +75,14 @@ function patientVariables(scene: Scene, reason: MissingReason): Variables {
   return { ...variables, ...numbers, yours: said.yours };
 }
 
-function sayExchange({ words, records, ...scene }: Scene, { lead }: KnownCell): Markup | null {
-  const theirs = records.get(lead.record)?.people.stages;
-  if (theirs === undefined || scene.case.plan.stages !== undefined) return null;
-  return words.say(`missing.exchange.${theirs}`);
-}
-
 /** Why a record was set aside, in a phrase for the clinician sheet. */
 export function saySetAside(scene: Scene, reason: SetAsideReason): string {
   return scene.words.plain(`missing.set_aside.${reason.code}`, reasonVariables(scene, reason));
 }
 
-/** A reason with limits has three forms of words: a lower one, an upper one, both. */
+/** A reason with limits has three forms of words: a lower one, an upper one, both; an exchange of a band has two. */
 function formOf(reason: MissingReason): string {
+  if (reason.code === 'stages') return stagesForm(reason);
   if (reason.code !== 'bmi-outside' && reason.code !== 'age-outside') return reason.code;
   if (reason.high === undefined) return reason.code;
   return reason.low === undefined ? `${reason.code}-high` : `${reason.code}-range`;

@@ -1,6 +1,7 @@
-import type { Topic } from '../../model/comparison.ts';
+import type { OutcomeRow, Topic } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
+import { sayExchange, sharedExchange } from './say-exchange.ts';
 import { meaningOfDrawn } from './say-meanings.ts';
 import { ownBmi } from './say-bmi.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
@@ -14,7 +15,7 @@ import type { Row, TableView } from './shared-shapes.ts';
 import { tableShape } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
 import { saysShortTimes, shortWeightCell } from './view-weight.ts';
-import { asMarkup, figure } from './words.ts';
+import { asMarkup, bold, figure, runIn } from './words.ts';
 
 export const coverShape = group({
   clinic: text,
@@ -107,7 +108,23 @@ function weightColumn(scene: Scene): ShortColumn {
 
 function shortMeanings(scene: Scene): readonly Markup[] {
   const picture = earlyPicture(scene);
-  return picture === null ? [] : meaningOfDrawn(scene, picture.outcome);
+  if (picture === null) return [];
+  return [...meaningOfDrawn(scene, picture.outcome), ...shortExchange(scene, picture)];
+}
+
+/** What a reader must know of a short figure at once: that the band came out in another way than planned here. */
+function shortExchange(scene: Scene, { outcome, cells }: OutcomeRow): readonly Markup[] {
+  const shared = sharedExchange(scene, cells);
+  if (shared !== null) return [labelled(scene, scene.words.plain(`outcomes.${outcome}.name`), shared)];
+  return scene.options.flatMap((option, index) => {
+    const cell = cells[index];
+    const said = cell?.state === 'known' ? sayExchange(scene, cell) : null;
+    return said === null ? [] : [labelled(scene, option.name, said)];
+  });
+}
+
+function labelled({ words }: Scene, name: string, said: Markup): Markup {
+  return runIn(words, bold(words.say('common.table.meaning', { outcome: name })), said);
 }
 
 function earlyPicture({ comparison }: Scene): Topic['picture'] {

@@ -4,7 +4,8 @@ import { roundShare } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
 import { doseInWords } from './say-dose.ts';
-import { sayNear, whyUnknown } from './say-reason.ts';
+import { sharedExchange } from './say-exchange.ts';
+import { sayDifference, sayNear, whyUnknown } from './say-reason.ts';
 import { couldBeInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { soundnessInWords } from './say-soundness.ts';
@@ -32,6 +33,8 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
   if (picture === null) return null;
   const of = scene.format.number(picture.denominator);
   const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
+  const exchange = sharedExchange(scene, picture.cells);
+  const covered = [coveredLine(scene, picture.cells), exchange].filter((line) => line !== null);
   return {
     question: questionOf(scene, picture),
     explained: joined(
@@ -42,9 +45,9 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
       ...ownTimes(scene, picture.cells),
     ),
     rows: scene.options.map((option, index) =>
-      peopleRow(scene, option, { cell: picture.cells[index], picture }),
+      peopleRow(scene, option, { cell: picture.cells[index], picture, exchangeBelow: exchange !== null }),
     ),
-    covered: coveredLine(scene, picture.cells),
+    covered: covered.length === 0 ? null : joined(...covered),
   };
 }
 
@@ -65,11 +68,14 @@ function questionOf(scene: Scene, row: OutcomeRow): string {
 interface InPicture {
   readonly cell: Cell | undefined;
   readonly picture: PictureRow;
+  /** How a band was exchanged is said once, beneath the strip. */
+  readonly exchangeBelow: boolean;
 }
 
-function peopleRow(scene: Scene, option: NamedOption, { cell, picture }: InPicture): Row {
+function peopleRow(scene: Scene, option: NamedOption, { cell, picture, exchangeBelow }: InPicture): Row {
   const { denominator } = picture;
-  if (cell?.state === 'known' && isShare(cell)) return knownRow(scene, option, { cell, denominator });
+  if (cell?.state === 'known' && isShare(cell))
+    return knownRow(scene, option, { cell, denominator, exchangeBelow });
   return cell?.state === 'not-possible'
     ? impossibleRow(scene, option)
     : unknownRow(scene, option, { cell, denominator });
@@ -107,9 +113,11 @@ export function isProcedure({ column }: NamedOption): boolean {
 interface KnownShare {
   readonly cell: ShareCell;
   readonly denominator: Denominator;
+  readonly exchangeBelow: boolean;
 }
 
-function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: KnownShare): Row {
+function knownRow(scene: Scene, option: NamedOption, shown: KnownShare): Row {
+  const { cell, denominator } = shown;
   const share = roundShare(cell.value, denominator);
   const number = shareInWords(scene, share, denominator);
   const rest = restInWords(scene, cell, denominator);
@@ -120,7 +128,7 @@ function knownRow(scene: Scene, option: NamedOption, { cell, denominator }: Know
     doseInWords(scene, cell),
     time === null ? null : scene.words.say('common.counted', { time }),
     soundnessInWords(scene, cell),
-    sayNear(scene, cell),
+    shown.exchangeBelow ? sayDifference(scene, cell) : sayNear(scene, cell),
     // Last, so that "these people" above are those of the figure.
     othersInWords(scene, cell, denominator),
   ];

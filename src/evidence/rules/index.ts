@@ -14,6 +14,7 @@ import { consentElementsComplete } from './consent-elements-complete.ts';
 import { coverageComplete } from './coverage-complete.ts';
 import { criteriaComplete } from './criteria-complete.ts';
 import { doseStated } from './dose-stated.ts';
+import { exchangeStated } from './exchange-stated.ts';
 import { favouredWasRead } from './favoured-was-read.ts';
 import { idMatchesContent } from './id-matches-content.ts';
 import { idUnique } from './id-unique.ts';
@@ -58,6 +59,7 @@ export const evidenceRules: readonly EvidenceRule[] = [
   overlapGroupClosed,
   peopleStated,
   subgroupStated,
+  exchangeStated,
   scopeDefined,
   doseStated,
   timeStated,

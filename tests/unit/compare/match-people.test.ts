@@ -356,6 +356,7 @@ describe('the exchange of a band', () => {
   it('as planned, in some of each, or not stated on either side, is none', () => {
     expect(levels('one', { stages: 'one' })).toBe('like-you');
     expect(levels('either', { stages: 'two' })).toBe('like-you');
+    expect(levels('unstated', { stages: 'two' })).toBe('like-you');
     expect(levels(undefined, { stages: 'two' })).toBe('like-you');
     expect(levels('two', {})).toBe('like-you');
   });

@@ -72,6 +72,16 @@ const plants: readonly Plant[] = [
     found: { file: 'records/sleeve.yaml', entry: '', text: 'sleeve.bleeding.30d.nsqip-2010-2011.women' },
   },
   {
+    what: 'people who had a band, of whom nothing says how it was exchanged',
+    rule: 'exchange-stated',
+    code: 'EVIDENCE_NO_PEOPLE',
+    file: 'records/sleeve.yaml',
+    entry: 'sleeve.death.30d.nsqip-2005-2011.after-band',
+    text: '      stages: one,\n',
+    by: '',
+    found: '{\n      indication',
+  },
+  {
     what: 'a time that contradicts itself',
     rule: 'time-stated',
     code: 'EVIDENCE_NO_TIME',

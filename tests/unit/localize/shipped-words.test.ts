@@ -247,6 +247,8 @@ describe.each(['en', 'es'])('the words of %s', (tag) => {
       expect([key, ...forms]).toEqual([key, ['high', 'yours'], ['high', 'low', 'yours']]);
     }
     expect(locale.translator.text('missing.other-time-longest', { longest: 'X' })).toContain('X');
+    for (const key of ['missing.stages', 'missing.near.stages'])
+      expect(locale.translator.text(`${key}-two`)).not.toBe(locale.translator.text(key));
   });
 
   it('say a length of time in every way, for one and for many', () => {
