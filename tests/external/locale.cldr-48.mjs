@@ -52,7 +52,7 @@ function dataOf([locale, language, territory]) {
   const { gregorian } = of('dates', locale, 'ca-gregorian').dates.calendars;
   const { listPatterns } = of('misc', locale, 'listPatterns');
   const { units } = of('units', locale, 'units');
-  const { decimal, group } = numbers['symbols-numberSystem-latn'];
+  const { decimal, group, percentSign } = numbers['symbols-numberSystem-latn'];
   const { yMMMM, MMMMd, MMMd, yMMMd } = gregorian.dateTimeFormats.availableFormats;
   const { months, days, dateFormats } = gregorian;
   return {
@@ -61,6 +61,7 @@ function dataOf([locale, language, territory]) {
     group,
     minimumGrouping: Number(numbers.minimumGroupingDigits),
     pattern: numbers['decimalFormats-numberSystem-latn'].standard,
+    percent: numbers['percentFormats-numberSystem-latn'].standard.replace('%', percentSign),
     formats: {
       date: dateFormats.long,
       weekdayDate: dateFormats.full,

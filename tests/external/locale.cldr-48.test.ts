@@ -20,6 +20,8 @@ interface Cldr {
   readonly group: string;
   readonly minimumGrouping: number;
   readonly pattern: string;
+  /** The same of a share, with its sign; Arabic with marks of direction around it. */
+  readonly percent: string;
   readonly formats: Readonly<Record<Format, string>>;
   readonly months: readonly string[];
   readonly monthsAlone: readonly string[];
@@ -113,6 +115,14 @@ const ownUnits: Readonly<Record<string, string>> = {
     'the word of CLDR, with the space that this language has between any number and its unit here',
 };
 
+/** Where a share is written in another way than in CLDR, and why. */
+const ownPercents: Readonly<Record<string, { readonly pattern: string; readonly why: string }>> = {
+  ht: { pattern: '{0}%', why: 'CLDR has the white of French before the sign; texts in Creole have none' },
+};
+
+/** A percent sign of any script, with the number at either side of it. */
+const shareInText = /\d ?[%\u066a\uff05\ufe6a]|[%\u066a\uff05\ufe6a] ?\d/g;
+
 /** Where our weeks begin on another day than those of the territory, and why. */
 const ownWeeks: Readonly<Record<string, string>> = {
   ht: 'CLDR has no entry for Haiti, so its own is that of the world, Monday; printed calendars there begin on Sunday',
@@ -129,6 +139,24 @@ describe('the way of writing of every language, against CLDR', () => {
       expect(plain(formatter.number(Number(value)))).toBe(grouped(value, cldrOf(tag)));
     }
   });
+
+  it.each(allLanguages)(
+    'sets the percent sign to its number as CLDR does, or says why not: %s',
+    async (tag) => {
+      const { translator, formatter } = await shippedLocale(tag);
+      const { entries } = await shippedWords(tag);
+      // Marks of direction are no part of our texts: the pages isolate what is read from left to right.
+      const pattern = plain(cldrOf(tag).percent.replaceAll('\u200e', '')).replace(/[#,]+0/, '{0}');
+      const number = formatter.number(22.5, 1);
+      const printed = translator.text('clinician-sheet.units.%', { n: number });
+      const texts = [...entries.values()].map(({ text }) => text.replaceAll(/\{\{\w+\}\}/g, '0'));
+      const written = [...texts, printed].flatMap((text) => plain(text).match(shareInText) ?? []);
+      expect(written.length).toBeGreaterThan(20);
+      const ours = new Set(written.map((share) => share.replace(/\d/, '{0}')));
+      expect([...ours]).toEqual([ownPercents[tag]?.pattern ?? pattern]);
+      expect(ours.has(pattern)).toBe(!(tag in ownPercents));
+    },
+  );
 
   it.each(inCldr.flatMap((tag) => formats.map((format) => [tag, format] as const)))(
     'writes days in the order and with the names of the Gregorian calendar: %s, %s',
