@@ -53,6 +53,7 @@ function makeTree(scene: Scene, template: DocumentTemplate, kind: DocumentKind):
     direction: scene.locale.direction,
     paper: scene.clinic.clinic.paper,
     title: scene.words.plain(template.title),
+    colon: scene.words.plain('common.labelled', { label: '', text: '' }),
     furniture: makeFurniture(scene, template, view.open.length),
     blocks: buildBlocks(markup, template.file),
   };

@@ -232,6 +232,8 @@ export interface DocumentTree {
   /** Set on what was re-flowed for large print: type of 18 points and more, nothing side by side. */
   readonly edition?: 'large-print';
   readonly title: string;
+  /** Between a label and its words on one line, as its language writes it, with the white: ": ". */
+  readonly colon: string;
   readonly furniture: Furniture;
   readonly blocks: readonly Block[];
 }

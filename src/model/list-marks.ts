@@ -9,11 +9,10 @@ export function listComma(before: string): string {
   return chinese.test(before) ? '、' : ', ';
 }
 
-/** What stands between a label and its words: after a label with a mark of its own a space at most. */
-export function afterLabel(label: string): string {
+/** What stands between a label and its words: the colon of the language, after a mark of its own a space at most. */
+export function afterLabel(label: string, colon: string): string {
   if (endsWide.test(label)) return '';
-  if (/\p{P}$/u.test(label)) return ' ';
-  return chinese.test(label) ? '：' : ': ';
+  return /\p{P}$/u.test(label) ? ' ' : colon;
 }
 
 /** Whether a comma shows decimals in one of these: none may stand between them, "45,9, 35" would be a number too many. */

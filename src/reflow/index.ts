@@ -14,5 +14,5 @@ export function reflowPacket(packet: PacketTree, edition: PrintEdition): PacketT
 
 function reflowDocument(tree: DocumentTree): DocumentTree {
   if (tree.audience !== 'patient') return tree;
-  return { ...tree, edition: 'large-print', blocks: reflowBlocks(tree.blocks) };
+  return { ...tree, edition: 'large-print', blocks: reflowBlocks(tree.blocks, tree.colon) };
 }

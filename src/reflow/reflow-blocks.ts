@@ -6,9 +6,12 @@ import { stackTable } from './stack-table.ts';
 import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
 import { thinTicks } from './thin-ticks.ts';
 
-/** Blocks for large print: what needs columns is set one under another, everything else stays. */
-export function reflowBlocks(blocks: readonly Block[]): readonly Block[] {
-  return sayLast(blocks).flatMap(reflowBlock);
+/**
+ * Blocks for large print: what needs columns is set one under another, everything else stays. `colon` stands between a
+ * label and its words, white included.
+ */
+export function reflowBlocks(blocks: readonly Block[], colon: string): readonly Block[] {
+  return sayLast(blocks).flatMap((block) => reflowBlock(block, colon));
 }
 
 /** Frames of signs take most of a page each: what to say follows them all, so that none is parted for it. */
@@ -19,10 +22,10 @@ function sayLast(blocks: readonly Block[]): readonly Block[] {
   return [...blocks.slice(0, last + 1).filter(stays), ...blocks.filter(isMoved), ...blocks.slice(last + 1)];
 }
 
-function reflowBlock(block: Block): readonly Block[] {
+function reflowBlock(block: Block, colon: string): readonly Block[] {
   switch (block.type) {
     case 'topic':
-      return [reflowTopic(block)];
+      return [reflowTopic(block, colon)];
     case 'paragraph':
       return splitAtDots(block);
     case 'strip':
@@ -30,7 +33,7 @@ function reflowBlock(block: Block): readonly Block[] {
     case 'line-board':
       return [{ ...block, lines: block.lines.map(thinTicks) }];
     case 'table':
-      return stackTable(block);
+      return stackTable(block, colon);
     case 'calendar':
       return [listDays(block)];
     case 'checklist':
@@ -54,9 +57,9 @@ function splitAtDots(paragraph: Paragraph): readonly Paragraph[] {
 }
 
 /** Over a list of days stand words about a list, not about a calendar. */
-function reflowTopic(topic: Topic): Topic {
+function reflowTopic(topic: Topic, colon: string): Topic {
   const calendar = topic.blocks.find((block): block is Calendar => block.type === 'calendar');
-  const blocks = reflowBlocks(topic.blocks);
+  const blocks = reflowBlocks(topic.blocks, colon);
   return { ...topic, blocks, intro: calendar === undefined ? topic.intro : [introOf(calendar)] };
 }
 

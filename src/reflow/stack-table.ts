@@ -1,10 +1,17 @@
 import type { Block, Inline, Paragraph, StripRow, Table, TableRow } from '../model/document.ts';
 import { afterLabel, listComma } from '../model/list-marks.ts';
 
-/** A table as rows of words: what names a row, then each head with what stands under it. A band becomes a heading. */
-export function stackTable(table: Table): readonly Block[] {
+/**
+ * A table as rows of words: what names a row, then each head with what stands under it, `colon` between the two. A band
+ * becomes a heading.
+ */
+export function stackTable(table: Table, colon: string): readonly Block[] {
   return groupsOf(table.rows).flatMap(({ group, rows }): readonly Block[] => {
-    const strip = { type: 'strip', layout: 'text', rows: rows.map((row) => stackRow(table, row)) } as const;
+    const strip = {
+      type: 'strip',
+      layout: 'text',
+      rows: rows.map((row) => stackRow(table.columns, row, colon)),
+    } as const;
     const shown = rows.length === 0 ? [] : [{ ...strip, origin: table.origin }];
     if (group === undefined) return shown;
     return [{ type: 'heading', level: 3, text: group, origin: table.origin }, ...shown];
@@ -26,11 +33,11 @@ function groupsOf(rows: readonly TableRow[]): readonly Group[] {
   return groups;
 }
 
-function stackRow({ columns }: Table, { cells, tag, origin }: TableRow): StripRow {
+function stackRow(columns: Table['columns'], { cells, tag, origin }: TableRow, colon: string): StripRow {
   const [first = [], ...others] = cells;
   const name = first.slice(0, 1).filter(({ inlines }) => inlines.every(isPlain));
   const rest = first.slice(name.length);
-  const words = others.flatMap((cell, index) => labelled(columns[index + 1]?.label ?? '', cell));
+  const words = others.flatMap((cell, index) => labelled(columns[index + 1]?.label ?? '', cell, colon));
   return {
     name: name.flatMap(({ inlines }) => inlines.map(({ value }) => value)).join(''),
     ...(tag === undefined ? {} : { tag }),
@@ -45,12 +52,12 @@ function isPlain(inline: Inline): boolean {
 }
 
 /** The head of a column and what stands under it, on one line where there is room. */
-function labelled(label: string, cell: readonly Paragraph[]): readonly Paragraph[] {
+function labelled(label: string, cell: readonly Paragraph[], colon: string): readonly Paragraph[] {
   const [first, ...others] = cell;
   if (first === undefined || label === '') return cell;
   const bold = first.role === 'number' || first.role === 'strong';
   const values = first.inlines.map((inline) => (bold ? { ...inline, bold } : inline));
-  const lead = text(label + afterLabel(label));
+  const lead = text(label + afterLabel(label, colon));
   const goesOn = others.findIndex((other) => !isRemark(other));
   const remarks = goesOn === -1 ? others : others.slice(0, goesOn);
   const inlines = [

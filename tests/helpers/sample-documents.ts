@@ -542,6 +542,7 @@ export const comparisonTree: DocumentTree = {
   direction: 'ltr',
   paper: 'letter',
   title: 'My choices',
+  colon: ': ',
   furniture: furniture(),
   blocks: [
     {

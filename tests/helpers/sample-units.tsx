@@ -120,6 +120,7 @@ export function sampleTree(changes: Partial<DocumentTree> = {}): DocumentTree {
     direction: 'ltr',
     paper: 'letter',
     title: 'My choices',
+    colon: ': ',
     furniture: {
       header: { start: 'Invented Person', end: 'My choices' },
       headerOnFirstPage: false,

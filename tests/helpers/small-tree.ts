@@ -9,6 +9,7 @@ export function smallTree(blocks: readonly Block[], changes: Partial<DocumentTre
     direction: 'ltr',
     paper: 'a4',
     title: 'My choices',
+    colon: ': ',
     furniture: {
       header: { start: 'Ilsa Marchetti-Boone', end: 'My choices · 25 November 2026' },
       headerOnFirstPage: false,

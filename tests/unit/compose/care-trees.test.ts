@@ -39,7 +39,7 @@ const locales = new Map<string, Locale>();
 
 beforeAll(async () => {
   templates = await realTemplates();
-  for (const tag of ['en', 'es', 'zh-Hans']) locales.set(tag, await realLocale(tag));
+  for (const tag of ['en', 'es', 'fr', 'zh-Hans']) locales.set(tag, await realLocale(tag));
 });
 
 const profile = new URL('../../../examples/clinic.yaml', import.meta.url);
@@ -262,6 +262,16 @@ describe('the plan for the time at home', () => {
 function foreign(node: unknown): readonly (readonly [string, string | undefined])[] {
   return runsIn(node).flatMap(({ value, language }) => (language === undefined ? [] : [[value, language]]));
 }
+
+describe('what stands between a label and its words', () => {
+  it.each([
+    ['en', ': '],
+    ['fr', '\u00a0: '],
+    ['zh-Hans', '：'],
+  ])('is the colon of the language, with its white: %s', (tag, colon) => {
+    expect(make('homecare', { tag }).tree.colon).toBe(colon);
+  });
+});
 
 describe('what a clinic says in English alone', () => {
   it('names stages of eating in English, in the rows and in the calendar, with dates of the document', () => {

@@ -13,12 +13,13 @@ describe('marks between words that are set on one line', () => {
   });
 
   it.each([
-    ['Visits', ': '],
-    ['الزيارات', ': '],
-    ['复诊', '：'],
-    ['Can it be undone?', ' '],
-    ['能还原吗？', ''],
-  ])('a label %s is followed by the colon of its letters, unless it has a mark', (label, mark) => {
-    expect(afterLabel(label)).toBe(mark);
+    ['Visits', ': ', ': '],
+    ['Visites', '\u00a0: ', '\u00a0: '],
+    ['复诊', '：', '：'],
+    ['Can it be undone?', ': ', ' '],
+    ['Peut-on l’annuler\u00a0?', '\u00a0: ', ' '],
+    ['能还原吗？', '：', ''],
+  ])('a label %s is followed by the colon of its language, unless it has a mark', (label, colon, mark) => {
+    expect(afterLabel(label, colon)).toBe(mark);
   });
 });

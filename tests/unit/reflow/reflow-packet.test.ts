@@ -89,6 +89,12 @@ describe('a packet in large print', () => {
     ]);
   });
 
+  it('sets the colon of the language between the two', () => {
+    const tree = smallTree([table], { language: 'fr', colon: '\u00a0: ' });
+    const [after] = reflowPacket(packetOf([tree]), 'large-print').documents;
+    expect(rowsOf(after?.blocks[0])[1]).toContain('A leak\u00a0: not known');
+  });
+
   it('keeps every figure of a table tied to its record, also one in the first cell', () => {
     const named: Table = {
       ...table,
