@@ -3,8 +3,8 @@ export interface Word {
   readonly width: number;
   /** Width of the space before it, which is not set at the start of a line. 0 where a long word may be broken. */
   readonly space: number;
-  /** A reader pauses after it: a good place to end a balanced line. */
-  readonly pause: boolean;
+  /** A reader pauses after it, or a sentence ends with it: a good, and a better, place to end a balanced line. */
+  readonly pause?: 'mark' | 'sentence';
   /**
    * `stays`: it should stand on one line with the next word, as a number with what it counts, where there is room for
    * both. `leans`: rather, as "fewer than" with its number.
@@ -22,7 +22,7 @@ export type Setting = 'filled' | 'balanced';
 const shortWord = 1 / 3;
 
 /** How much unevenness, in squared measures, a break after a pause is worth. */
-const pauseBonus = 0.03;
+const pauseBonus = { mark: 0.03, sentence: 0.08 } as const;
 
 /** A line is ended early, so that words stay together, only where it is then this part of the measure wide at least. */
 const leastFilled = 1 / 2;
@@ -134,7 +134,8 @@ function unevenness(words: readonly Word[], line: Line, measure: number): number
   if (width > measure + tolerance && line.end - line.start > 1) return Number.POSITIVE_INFINITY;
   const last = line.end < words.length ? words[line.end - 1] : undefined;
   const parted = last?.tie === undefined ? 0 : partedCost[last.tie];
-  return (width / measure) ** 2 + parted - (last?.pause === true ? pauseBonus : 0);
+  const bonus = last?.pause === undefined ? 0 : pauseBonus[last.pause];
+  return (width / measure) ** 2 + parted - bonus;
 }
 
 function balance(words: readonly Word[], measure: number): readonly number[] {

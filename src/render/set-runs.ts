@@ -67,7 +67,7 @@ export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSe
 
 /** A reader pauses before words in brackets, not before a note: "not known (4)". */
 function beforeBracket(word: RunWord, index: number, words: readonly RunWord[]): RunWord {
-  return /^[(（]\p{L}/u.test(words[index + 1]?.text ?? '') ? { ...word, pause: true } : word;
+  return /^[(（]\p{L}/u.test(words[index + 1]?.text ?? '') ? { ...word, pause: 'mark' } : word;
 }
 
 function together(word: RunWord, index: number, words: readonly RunWord[]): Word {
@@ -79,7 +79,7 @@ function together(word: RunWord, index: number, words: readonly RunWord[]): Word
 
 /** Chinese rather ends a balanced line after a mark: what stands between two marks is read in one. */
 function withinMarks(word: Word, index: number, words: readonly Word[]): Word {
-  return words[index + 1]?.space === 0 && !word.pause ? { ...word, tie: 'leans' } : word;
+  return words[index + 1]?.space === 0 && word.pause === undefined ? { ...word, tie: 'leans' } : word;
 }
 
 function wordsOf(
@@ -130,8 +130,16 @@ function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: numbe
     width: pieces.reduce((sum, { width }) => sum + width, 0),
     space: spaceRun === undefined ? 0 : textWidth(' ', { weight: before.weight, size }),
     spaceRun: before,
-    pause: /[,;:،؛，；：、]$/.test(text),
+    ...pauseAfter(text),
   };
+}
+
+const marks = /[,;:،؛，；：、]$/;
+const sentenceEnds = /[.!?؟।。！？]$/;
+
+function pauseAfter(text: string): Pick<Word, 'pause'> {
+  if (marks.test(text)) return { pause: 'mark' };
+  return sentenceEnds.test(text) ? { pause: 'sentence' } : {};
 }
 
 type Room = Pick<LineSetting, 'size' | 'measure'>;

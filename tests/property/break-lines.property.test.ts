@@ -13,11 +13,14 @@ import { setRuns } from '../../src/render/set-runs.ts';
 import type { Run } from '../../src/render/run.ts';
 import { Lines } from '../../src/render/text.tsx';
 
-const word: fc.Arbitrary<Word> = fc.record({
-  width: fc.integer({ min: 5, max: 150 }),
-  space: fc.constant(4),
-  pause: fc.boolean(),
-});
+const word: fc.Arbitrary<Word> = fc.record(
+  {
+    width: fc.integer({ min: 5, max: 150 }),
+    space: fc.constant(4),
+    pause: fc.constantFrom('mark' as const, 'sentence' as const),
+  },
+  { requiredKeys: ['width', 'space'] },
+);
 const words = fc.array(word, { minLength: 1, maxLength: 40 });
 const measure = fc.integer({ min: 60, max: 440 });
 const setting = fc.constantFrom('filled' as const, 'balanced' as const);
@@ -35,11 +38,12 @@ function firstFit(list: readonly Word[], limit: number): readonly number[] {
   return starts;
 }
 
-/** Unevenness as the design has it: squares of the widths, less a bonus for every line that ends after a pause. */
+/** Unevenness as the design has it: squares of the widths, less a bonus for each line that ends after a pause or sentence. */
 function unevenness(list: readonly Word[], starts: readonly number[], limit: number): number {
   const squares = widthsOf(list, starts).reduce((sum, width) => sum + (width / limit) ** 2, 0);
-  const pauses = starts.slice(1).filter((start) => list[start - 1]?.pause === true).length;
-  return squares - 0.03 * pauses;
+  const ends = starts.slice(1).map((start) => list[start - 1]?.pause);
+  const bonuses = ends.map((pause): number => (pause === 'mark' ? 0.03 : pause === 'sentence' ? 0.08 : 0));
+  return squares - bonuses.reduce((sum, bonus) => sum + bonus, 0);
 }
 
 /** Every way to set the words in so many lines. */

@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { breakWords } from '../../../src/render/break-lines.ts';
+import type { Word } from '../../../src/render/break-lines.ts';
 
-/** Letters 10 wide, spaces 10; a comma at the end is a pause. */
-function words(text: string) {
-  return text.split(' ').map((word) => ({ width: word.length * 10, space: 10, pause: word.endsWith(',') }));
+/** Letters 10 wide, spaces 10; a comma at the end is a pause, a full stop ends a sentence. */
+function words(text: string): readonly Word[] {
+  return text.split(' ').map((word) => ({
+    width: word.length * 10,
+    space: 10,
+    ...(word.endsWith(',') ? { pause: 'mark' as const } : {}),
+    ...(word.endsWith('.') ? { pause: 'sentence' as const } : {}),
+  }));
 }
 
 function lines(text: string, measure: number, setting: 'filled' | 'balanced') {
@@ -18,7 +24,7 @@ describe('breakWords', () => {
   });
 
   it('never widens the measure for a word that is wider than it, and tightens past a lone word', () => {
-    const of = (...widths: number[]) => widths.map((width) => ({ width, space: 4, pause: false }));
+    const of = (...widths: number[]) => widths.map((width) => ({ width, space: 4 }));
     expect(breakWords(of(62, 47, 10), 60, 'filled')).toEqual([0, 1, 2]);
     expect(breakWords(of(50, 31, 14, 8), 60, 'filled')).toEqual([0, 1, 2]);
   });
@@ -46,6 +52,13 @@ describe('breakWords', () => {
   it('rather breaks balanced lines after a pause, unless that makes them very unequal', () => {
     expect(lines('aaaaaaaaaa, bb cccccccccc', 240, 'balanced')).toEqual(['aaaaaaaaaa,', 'bb cccccccccc']);
     expect(lines('aa, bbbbbbbbbb cccccccccc', 240, 'balanced')).toEqual(['aa, bbbbbbbbbb', 'cccccccccc']);
+  });
+
+  it('rather breaks balanced lines between two sentences than after a pause, or a word of the second', () => {
+    expect(lines('aaaaaaaa. bb cccccccccc', 200, 'balanced')).toEqual(['aaaaaaaa.', 'bb cccccccccc']);
+    expect(lines('aaaaaaaa bb cccccccccc', 200, 'balanced')).toEqual(['aaaaaaaa bb', 'cccccccccc']);
+    expect(lines('aaaaa. bb, cccccccc', 130, 'balanced')).toEqual(['aaaaa. bb,', 'cccccccc']);
+    expect(lines('aaaaaa. b, cccccccc', 130, 'balanced')).toEqual(['aaaaaa.', 'b, cccccccc']);
   });
 
   it('ends a line early where its last words stay with the next, but never to less than half of it', () => {

@@ -56,6 +56,11 @@ describe('setRuns', () => {
     expect(linesOf('видели это в больнице', 95)).toEqual(['видели это', 'в больнице']);
   });
 
+  it('rather ends a balanced line where a sentence ends', () => {
+    const lines = linesOf('N’attendez pas. Ne conduisez pas vous-même.', 220, 'balanced');
+    expect(lines).toEqual(['N’attendez pas.', 'Ne conduisez pas vous-même.']);
+  });
+
   it('rather ends a balanced line of Chinese after a comma than within what the comma ends', async () => {
     await loadTypefaces(typefacesFor('切除胆囊'));
     expect(linesOf('切除胆囊，5年', 75, 'balanced')).toEqual(['切除胆囊，', '5年']);
