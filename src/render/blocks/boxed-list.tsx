@@ -68,10 +68,12 @@ interface BoxedListProps {
   readonly tag: HeadingTag;
   /** One line of the list each. */
   readonly rows: readonly ReactNode[];
+  /** White between two lines. */
+  readonly between?: number;
 }
 
 /** A small heading and things to tick. */
-export function BoxedList({ theme, heading, tag, rows }: BoxedListProps): ReactElement {
+export function BoxedList({ theme, heading, tag, rows, between = BETWEEN }: BoxedListProps): ReactElement {
   const { width, type, direction } = theme;
   return (
     <View style={{ width }}>
@@ -89,7 +91,7 @@ export function BoxedList({ theme, heading, tag, rows }: BoxedListProps): ReactE
             key={index}
             style={{
               flexDirection: rowDirection(direction),
-              marginTop: index === 0 ? 0 : BETWEEN * theme.scale,
+              marginTop: index === 0 ? 0 : between * theme.scale,
             }}
           >
             {row}

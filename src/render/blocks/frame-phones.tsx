@@ -11,6 +11,9 @@ import { Words, runsFor } from './primitives.tsx';
 const LABEL_GAP = 12;
 /** A label wider than this takes a second line. */
 const WIDEST_LABEL = 96;
+/** More lines of a label, and it stands over its number. */
+const MOST_LABEL_LINES = 2;
+const BETWEEN_PHONES = 6;
 /** Hours stand on one line as long as they leave the heading its room. */
 const WIDEST_HOURS = 210;
 
@@ -31,12 +34,14 @@ function numberRole({ urgency, phones }: WarningFrame, theme: Theme): TypeRole {
   return urgency === 'now' && widest <= theme.width / 2 ? emergency : phone;
 }
 
-function labelWidth({ phones, urgency }: WarningFrame, { type, flow }: Theme): number {
-  const isWide = flow === 'stacked' && urgency !== 'now';
+/** Beside the heading a label is narrow; below it, it takes the room that there is. */
+export type PhonesSide = 'beside' | 'below';
+
+function labelWidth({ phones }: WarningFrame, { type }: Theme, side: PhonesSide): number {
   const widthOf = (words: Label | undefined, most: number): number => {
     if (words === undefined) return 0;
     const whole = widthOnLine(words, type.small);
-    return isWide || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
+    return side === 'below' || whole <= most ? whole + 1 : widthInLines(words, 2, type.small);
   };
   const widths = phones.flatMap(({ label, hours }) => [
     widthOf(label, WIDEST_LABEL),
@@ -50,10 +55,17 @@ function numberWidth(frame: WarningFrame, theme: Theme): number {
   return Math.ceil(Math.max(0, ...frame.phones.map(({ number }) => widestWord(tied(number), role)))) + 1;
 }
 
+export interface PhonesRoom {
+  /** Points. */
+  readonly most: number;
+  readonly theme: Theme;
+  readonly side: PhonesSide;
+}
+
 /** Room that the numbers of a frame take, in points, at most what there is; 0 where there are none. */
-export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): number {
+export function phonesWidth(frame: WarningFrame, { most, theme, side }: PhonesRoom): number {
   if (frame.phones.length === 0) return 0;
-  const label = labelWidth(frame, theme);
+  const label = labelWidth(frame, theme, side);
   return Math.min(most, numberWidth(frame, theme) + (label === 0 ? 0 : label + LABEL_GAP));
 }
 
@@ -61,10 +73,12 @@ export function phonesWidth(frame: WarningFrame, most: number, theme: Theme): nu
 export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): number {
   const role = numberRole(frame, theme);
   const { small } = theme.type;
-  const room = labelRoom(frame, width, theme);
-  const heights = frame.phones.map((phone) => {
+  const { room, above } = labelPlace(frame, width, theme);
+  const heights = frame.phones.map((phone, index) => {
     const lines = named(phone).reduce((sum, words) => sum + linesOf(words, room, small), 0);
-    return Math.max(role.lineHeight, labelTop(phone, { room, role, small }) + lines * small.lineHeight);
+    const label = lines * small.lineHeight;
+    if (above) return (index === 0 ? 0 : BETWEEN_PHONES) + label + role.lineHeight;
+    return Math.max(role.lineHeight, labelTop(phone, { room, role, small }) + label);
   });
   return heights.reduce((sum, height) => sum + height, 0);
 }
@@ -90,9 +104,22 @@ function labelTop({ label = '', hours }: FramePhone, { room, role, small }: Labe
   return Math.max(0, drop - Math.max(0, linesOf(label, room, small) - 1) * small.lineHeight);
 }
 
-/** A label has the room that the numbers leave: it takes more lines, they take none. */
-function labelRoom(frame: WarningFrame, width: number, theme: Theme): number {
-  return labelWidth(frame, theme) === 0 ? 0 : width - numberWidth(frame, theme) - LABEL_GAP;
+interface LabelPlace {
+  readonly room: number;
+  /** A label stands over its number, not before it. */
+  readonly above: boolean;
+}
+
+/**
+ * A label has the room that the numbers leave: it takes more lines, they take none. Where it would take more than two
+ * for whose a number is or for its hours, it stands over the number.
+ */
+function labelPlace(frame: WarningFrame, width: number, theme: Theme): LabelPlace {
+  const labels = frame.phones.flatMap(named);
+  if (labels.length === 0) return { room: 0, above: false };
+  const room = width - numberWidth(frame, theme) - LABEL_GAP;
+  const above = labels.some((words) => linesOf(words, room, theme.type.small) > MOST_LABEL_LINES);
+  return above ? { room: width, above } : { room, above };
 }
 
 interface FramePhonesProps {
@@ -107,19 +134,27 @@ interface FramePhonesProps {
 export function FramePhones({ theme, frame, width, align }: FramePhonesProps): ReactElement {
   const { direction, type } = theme;
   const role = numberRole(frame, theme);
-  const numbers = numberWidth(frame, theme);
-  const label = labelRoom(frame, width, theme);
+  const { room, above } = labelPlace(frame, width, theme);
+  const numbers = above ? width : numberWidth(frame, theme);
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
-  const roles = { room: label, role, small: type.small };
+  const roles = { room, role, small: type.small };
   const text = { theme, color, align } as const;
+  const row = above ? {} : { flexDirection: rowDirection(direction) };
   return (
     <View sem={{ tag: 'L', numbering: 'None' }} style={{ width }}>
       {frame.phones.map((phone, index) => (
-        <View key={index} sem={{ tag: 'LI' }} style={{ flexDirection: rowDirection(direction), width }}>
+        <View
+          key={index}
+          sem={{ tag: 'LI' }}
+          style={{ ...row, width, marginTop: above && index > 0 ? BETWEEN_PHONES : 0 }}
+        >
           {named(phone).length === 0 ? null : (
-            <View sem={{ tag: 'Lbl' }} style={{ width: label, paddingTop: labelTop(phone, roles) }}>
+            <View
+              sem={{ tag: 'Lbl' }}
+              style={{ width: room, paddingTop: above ? 0 : labelTop(phone, roles) }}
+            >
               {named(phone).map((words, at) => (
-                <Words key={at} {...text} text={words} role={type.small} width={label} setting="balanced" />
+                <Words key={at} {...text} text={words} role={type.small} width={room} setting="balanced" />
               ))}
             </View>
           )}
@@ -127,7 +162,7 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
             sem={{ tag: 'LBody' }}
             style={{
               width: numbers,
-              ...gapStart(direction, named(phone).length === 0 ? width - numbers : LABEL_GAP),
+              ...(above ? {} : gapStart(direction, named(phone).length === 0 ? width - numbers : LABEL_GAP)),
             }}
           >
             <Words {...text} text={tied(phone.number)} role={role} width={numbers} sem={{ tag: 'P' }} />

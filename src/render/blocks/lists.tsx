@@ -119,8 +119,10 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   }));
 }
 
-/** White kept free after the words of an item. */
-const AFTER_ITEM = 8;
+/** White kept free after the words of an item: the box after it is not taken for theirs. */
+const AFTER_ITEM = 14;
+/** A pen finds one box and not the one below it. */
+const BETWEEN_TICKS = 9;
 
 /** Whether an item takes at most two lines of this width, with no word wider than that. */
 function fitsTwoLines(item: string, width: number, theme: Theme): boolean {
@@ -161,7 +163,10 @@ export function ticksUnits(block: OfType<'ticks'>, place: Place): readonly Unit[
       </BoxedItem>
     )),
   );
-  const list = <BoxedList theme={theme} heading={block.heading} tag={place.headingTag(3)} rows={lines} />;
+  const tag = place.headingTag(3);
+  const list = (
+    <BoxedList theme={theme} heading={block.heading} tag={tag} rows={lines} between={BETWEEN_TICKS} />
+  );
   return singleUnit(block, place, list);
 }
 

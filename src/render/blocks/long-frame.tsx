@@ -94,7 +94,7 @@ export function longFrameUnits(props: LongFrameProps): readonly Unit[] {
     element: <FrameItem props={props} index={index} />,
     gapBefore: 0,
     // Nobody looks for one sign alone under its heading, or on the next page.
-    keepWithNext: index === 0 || index === frame.items.length - 2,
+    keepWithNext: frame.items.length > 1 && (index === 0 || index === frame.items.length - 2),
     group: id,
     ...(index === 0 ? {} : { continuation }),
   }));

@@ -65,11 +65,13 @@ interface HeadRoom {
  * cannot wait: so a page holds all its signs.
  */
 function headRoom(frame: WarningFrame, inner: number, theme: Theme): HeadRoom {
-  const phones = phonesWidth(frame, inner, theme);
+  const most = { most: inner, theme };
+  const phones = phonesWidth(frame, { ...most, side: 'beside' });
   const rest = inner - phones - (phones === 0 ? 0 : HEAD_GAP);
   const isClose = theme.flow === 'beside' || frame.urgency === 'now';
   const beside = phones === 0 || (isClose && headFits(frame, rest, theme));
-  return { beside, words: beside ? rest : inner, phones };
+  if (beside) return { beside, words: rest, phones };
+  return { beside, words: inner, phones: phonesWidth(frame, { ...most, side: 'below' }) };
 }
 
 /** Black with white words in the first frame; else ruled off by a line as thick as the frame. */

@@ -46,6 +46,14 @@ describe('an opinion or a frame of signs', () => {
     ]);
   });
 
+  it('binds the one sign of a high frame to nothing after it', () => {
+    const phone = { label: 'Ward of the clinic for digestion', hours: 'Each day from 8 in the morning' };
+    const phones = Array.from({ length: 24 }, () => ({ ...phone, number: '555-0107' }));
+    const high = { urgency: 'today', heading: 'Call today', phones, items: paragraphs(1), origin } as const;
+    const units = blockUnits(smallTree([{ type: 'warning-frames', frames: [high], origin }]));
+    expect(units.map(({ key, keepWithNext }) => [key, keepWithNext])).toEqual([['0.frame.0.0', false]]);
+  });
+
   beforeAll(() => loadFonts());
 
   it('is one unit as long as it is short', () => {
