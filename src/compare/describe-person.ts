@@ -13,8 +13,8 @@ const includes: Readonly<Record<string, string>> = {
   'uncontrolled-diabetes': 'type-2-diabetes',
 };
 
-/** Trouble with one kind of operation that a case may write as an outcome, and the condition that it is. */
-const isConditionOf: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+/** Trouble with one kind of operation that a case may write as an outcome, and the condition that it is while in place. */
+const isConditionInPlace: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   band: { erosion: 'band-erosion', slippage: 'band-slip' },
 };
 
@@ -72,9 +72,10 @@ export function describeSubject(input: Case, evidence: EvidenceBase, date: strin
 /** What an earlier operation gives trouble with is a condition of today, whether or not it is listed as one too. */
 function troublesOf({ health }: Case, { outcomes }: EvidenceBase): readonly string[] {
   const newWithout = new Map(outcomes.map((outcome) => [outcome.code, outcome.new_without]));
-  return health.earlier_operations.flatMap(({ operation, trouble }) => {
+  return health.earlier_operations.flatMap(({ operation, trouble, status }) => {
     if (trouble === undefined) return [];
-    const own = isConditionOf[operation]?.[trouble] ?? isCondition[trouble];
+    const inPlace = status === 'in-place' ? isConditionInPlace[operation]?.[trouble] : undefined;
+    const own = inPlace ?? isCondition[trouble];
     return [own ?? newWithout.get(trouble) ?? trouble];
   });
 }

@@ -54,6 +54,9 @@ function wantedKeys(named: Named): readonly string[] {
     ]),
     ...outcomes.flatMap(({ code }) => each(`outcomes.${code}`, ['name', 'explained'])),
     ...cautions.map(({ id, basis }) => `cautions.${id}.${basis === 'page' ? 'statement' : 'ask'}`),
+    ...cautions.flatMap(({ id, call_now: signs }) =>
+      signs === undefined ? [] : [`cautions.${id}.choice`, ...each('aftercare.signs', signs)],
+    ),
     ...metrics.map(({ code }) => `codes.metrics.${code}`),
     ...criteria.flatMap(({ id, by }) => (by === 'none' ? [] : `criteria.${id}`)),
     ...consentElements.map(({ id }) => `consent-elements.${id}`),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+import { aftercareSubjects } from './aftercare-codes.ts';
 import { IntervalKindSchema, RecordTimeSchema } from './evidence-record.ts';
 import { SeenSchema } from './study.ts';
 
@@ -67,6 +68,13 @@ export const CautionSchema = z
       .optional()
       .describe(
         'the first sentence of its words says by itself, in every language, what speaks against the option',
+      ),
+    call_now: z
+      .array(z.enum(aftercareSubjects['warning-emergency']))
+      .min(1)
+      .optional()
+      .describe(
+        'signs for which to call at once; its words then have a `choice` too, printed beside the option itself',
       ),
     strength: z.enum(['strong', 'moderate', 'weak']).describe('how well founded'),
     basis: z.enum(['page', 'practice']).describe('a source was read, or usual practice only'),

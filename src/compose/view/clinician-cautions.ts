@@ -2,10 +2,10 @@ import type { CautionHit } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
+import { cautionText, mayState } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
 import { optionsNamed } from './scene.ts';
 import type { TableView } from './shared-shapes.ts';
-import { cautionText, mayState } from './view-health.ts';
 import { asMarkup, inLanguage, joined, plainSeries, standingOn } from './words.ts';
 
 const columns = [

@@ -1,8 +1,9 @@
 import type { CautionHit } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
+import { mayState, patientCautions } from './patient-cautions.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { mayState, patientCautions, triggersInWords } from './view-health.ts';
+import { triggersInWords } from './view-health.ts';
 import { joined, standingOn } from './words.ts';
 
 /** A sentence that tells against an option, with the facts of the case that it is about. */

@@ -4,6 +4,7 @@ import { roundShare } from '../round-counts.ts';
 import { sayExchange, sharedExchange } from './say-exchange.ts';
 import { meaningOfDrawn } from './say-meanings.ts';
 import { ownBmi } from './say-bmi.ts';
+import { choiceWarnings } from './say-call-now.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
 import { isFirstMonth, sayLength } from './say-time.ts';
@@ -15,7 +16,7 @@ import type { Row, TableView } from './shared-shapes.ts';
 import { tableShape } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
 import { saysShortTimes, shortWeightCell } from './view-weight.ts';
-import { asMarkup, bold, figure, runIn } from './words.ts';
+import { asMarkup, bold, figure, joined, runIn } from './words.ts';
 
 export const coverShape = group({
   clinic: text,
@@ -57,7 +58,9 @@ export function viewChoices(scene: Scene): ChoicesView {
   const { words } = scene;
   return {
     rows: scene.options.map((option): Row =>
-      plainRow(option, [body(words.say(`options.${option.code}.choice`))]),
+      plainRow(option, [
+        body(joined(words.say(`options.${option.code}.choice`), ...choiceWarnings(scene, option))),
+      ]),
     ),
     short: viewShort(scene),
     apart: shortMeanings(scene),

@@ -1,8 +1,10 @@
 import type { CautionHit, IndicationNote } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
-import { cautionStatement, isCautionRead, theCase } from '../../model/statement.ts';
+import { theCase } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
+import { cautionText, patientCautions } from './patient-cautions.ts';
 import { ownBmi } from './say-bmi.ts';
+import { callNowLines, callsNow } from './say-call-now.ts';
 import type { Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { group, list, text } from './shape.ts';
@@ -28,7 +30,7 @@ export function viewHealth(scene: Scene): HealthView {
  * with a part of the cause of another stand with that one, so that nothing the person has is said twice.
  */
 function cautionLines(scene: Scene): readonly Line[] {
-  const hits = patientCautions(scene);
+  const hits = mostPressingFirst(scene, patientCautions(scene));
   const causes = new Map<string, CautionHit[]>();
   for (const hit of hits) {
     const own = triggersInWords(scene, hit).markup;
@@ -36,13 +38,18 @@ function cautionLines(scene: Scene): readonly Line[] {
     causes.set(cause, [...(causes.get(cause) ?? []), hit]);
   }
   return [...causes].flatMap(([cause, hits]) =>
-    hits.map((hit, index) => {
+    hits.flatMap((hit, index) => {
       const said = cautionText(scene, hit);
       const text = saysOptionOnce(scene) ? said : runIn(scene.words, aboutOptions(scene, hit), said);
       const lead = standingOn([theCase], bold({ markup: cause }));
-      return withDuty('caution', index === 0 ? joined(lead, text) : text);
+      return [withDuty('caution', index === 0 ? joined(lead, text) : text), ...callNowLines(scene, hit)];
     }),
   );
+}
+
+/** What somebody may have to call about at once does not stand under what can wait for the visit. */
+function mostPressingFirst(scene: Scene, hits: readonly CautionHit[]): readonly CautionHit[] {
+  return [...hits.filter((hit) => callsNow(scene, hit)), ...hits.filter((hit) => !callsNow(scene, hit))];
 }
 
 /** Of the cautions whose cause holds all that called up this one, the first with the most; often itself. */
@@ -72,23 +79,6 @@ export function aboutOptions(scene: Scene, hit: CautionHit): Markup {
 function noteInWords(scene: Scene, note: IndicationNote): Markup {
   const words = scene.words.say(`comparison.notes.${note}`, { bmi: ownBmi(scene) });
   return standingOn(noteStatements[note], words);
-}
-
-/** Cautions that the clinic has not struck, in the order of the comparison. */
-export function patientCautions(scene: Scene): readonly CautionHit[] {
-  return scene.comparison.cautions.filter((hit) => scene.clinic.cautions[hit.id] !== 'struck');
-}
-
-/** The statement where a source was read; else only what to ask, which holds no figure. */
-export function cautionText(scene: Scene, hit: CautionHit): Markup {
-  const words = scene.words.say(`cautions.${hit.id}.${mayState(scene, hit) ? 'statement' : 'ask'}`);
-  return standingOn([cautionStatement(hit.id)], words);
-}
-
-/** Second guard beside the comparison's: the evidence itself must say that the statement's source was read. */
-export function mayState(scene: Scene, hit: CautionHit): boolean {
-  const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
-  return hit.basis === 'page' && caution !== undefined && isCautionRead(caution);
 }
 
 /** What in the case called the caution up, as sentences: "You have reflux." */

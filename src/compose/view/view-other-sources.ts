@@ -4,8 +4,9 @@ import { definitionStatement } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
 import { shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
+import { mayState, patientCautions } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
-import { aboutOptions, mayState, patientCautions, triggersInWords } from './view-health.ts';
+import { aboutOptions, triggersInWords } from './view-health.ts';
 import { asMarkup, joined } from './words.ts';
 
 interface OtherSources {

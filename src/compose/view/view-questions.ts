@@ -1,12 +1,13 @@
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
 import { healthQuestions } from './health-questions.ts';
+import { cautionText, mayState, patientCautions } from './patient-cautions.ts';
 import { meaningOfDrawn } from './say-meanings.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { aboutOptions, cautionText, mayState, patientCautions } from './view-health.ts';
+import { aboutOptions } from './view-health.ts';
 import { joined, runIn, standingOn } from './words.ts';
 
 export const questionsShape = group({

@@ -46,9 +46,10 @@ describe.each([
   const textOf = (key: string): string => words.entries.get(key)?.text ?? '';
 
   it('are those of the evidence, each a statement or a question as its basis asks', () => {
-    const wanted = cautions.map(
-      ({ id, basis }) => `cautions.${id}.${basis === 'page' ? 'statement' : 'ask'}`,
-    );
+    const wanted = cautions.flatMap(({ id, basis, call_now: signs }) => [
+      `cautions.${id}.${basis === 'page' ? 'statement' : 'ask'}`,
+      ...(signs === undefined ? [] : [`cautions.${id}.choice`]),
+    ]);
     const written = [...words.entries.keys()].filter((key) => key.startsWith('cautions.'));
     expect([...written].sort(byText)).toEqual([...wanted].sort(byText));
   });

@@ -1,0 +1,39 @@
+import type { CautionHit } from '../../model/comparison.ts';
+import type { Markup } from '../../model/locale.ts';
+import { cautionStatement } from '../../model/statement.ts';
+import { mayState, patientCautions } from './patient-cautions.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { withDuty } from './shared-shapes.ts';
+import type { Line } from './shared-shapes.ts';
+import { joined, sentence, standingOn } from './words.ts';
+
+/** Whether a caution says for which signs to call at once. */
+export function callsNow(scene: Scene, hit: CautionHit): boolean {
+  return signsOf(scene, hit).length > 0;
+}
+
+/** The signs of a caution for which to call at once, and whom; none for most cautions. */
+export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
+  const { words, clinic } = scene;
+  const signs = signsOf(scene, hit).map((sign) => sentence(words, words.say(`aftercare.signs.${sign}`)));
+  if (signs.length === 0) return [];
+  const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
+  return [
+    withDuty(
+      'phone',
+      words.say('comparison.health.call_now', { signs: joined(...signs), day, night, emergency }),
+    ),
+  ];
+}
+
+/** Beside an option where the choices are listed: that it is not as harmless as its own words sound. */
+export function choiceWarnings(scene: Scene, option: NamedOption): readonly Markup[] {
+  return patientCautions(scene)
+    .filter((hit) => hit.options.includes(option.code) && callsNow(scene, hit))
+    .map(({ id }) => standingOn([cautionStatement(id)], scene.words.say(`cautions.${id}.choice`)));
+}
+
+function signsOf(scene: Scene, hit: CautionHit): readonly string[] {
+  const row = scene.evidence.cautions.find(({ id }) => id === hit.id);
+  return (mayState(scene, hit) ? row?.call_now : undefined) ?? [];
+}

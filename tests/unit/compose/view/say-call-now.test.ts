@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+
+import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
+import { viewHealth } from '../../../../src/compose/view/view-health.ts';
+import { viewOpinion } from '../../../../src/compose/view/view-opinion.ts';
+import type { Scene } from '../../../../src/compose/view/scene.ts';
+import { withoutRecords } from '../../../helpers/caution-pairs.ts';
+import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
+import { allLanguages } from '../../../helpers/all-languages.ts';
+import { sceneFor } from '../../../helpers/compose-scene.ts';
+
+const evidence = withoutRecords(readShippedEvidence());
+const options = ['band-removal', 'sleeve', 'no-operation'];
+
+/** A person whose band slipped or worked its way in, in place or out. */
+async function sceneOf(
+  tag: string,
+  trouble: string,
+  { status = 'in-place', cautions = {} } = {},
+): Promise<Scene> {
+  const earlier = { operation: 'band', status, trouble };
+  const changes = {
+    health: { conditions: ['reflux'], earlier_operations: [earlier] },
+    decision: {
+      asked: 'second-operation',
+      options,
+      leaning: { option: 'no-operation', reasons: [{ code: 'fits-what-matters' }] },
+    },
+  };
+  const clinic = makeClinic({ cautions });
+  const comparison = compareWell(evidence, changes, clinic);
+  return sceneFor(tag, { case: makeCase(changes), clinic, evidence, comparison });
+}
+
+const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
+
+function health(scene: Scene): readonly string[] {
+  return viewHealth(scene).flatMap(({ lines }) => lines.map(({ words }) => plain(words.markup)));
+}
+
+function choice(scene: Scene, option: string): string {
+  const at = scene.options.findIndex(({ code }) => code === option);
+  return (viewChoices(scene).rows[at]?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+}
+
+describe('a band that slipped or wore in, left where it is', () => {
+  it('is said to get worse, with the signs to call for and whom, before what can wait', async () => {
+    const lines = health(await sceneOf('en', 'slippage'));
+    const at = lines.findIndex((line) => line.startsWith('You have a band that has slipped.'));
+    expect(lines[at]).toContain('For no new treatment: A slipped band that stays can get worse.');
+    expect(lines[at + 1]).toMatch(
+      /^Call now if you have one of these: Not even water or spit goes down\. .* By day 555 0100, at night 555 0101\. Emergency 911\.$/,
+    );
+    expect(lines.findIndex((line) => line.includes('(reflux)'))).toBeGreaterThan(at);
+  });
+
+  it('is no harmless choice where the choices are listed, and no other choice says so', async () => {
+    const scene = await sceneOf('en', 'slippage');
+    expect(choice(scene, 'no-operation')).toContain('is not the same as safe');
+    expect(choice(scene, 'band-removal')).not.toContain('safe');
+    expect(choice(await sceneOf('en', 'erosion'), 'no-operation')).toContain(
+      'has worn into the stomach is not',
+    );
+  });
+
+  it('speaks against no treatment where the surgeon leans to none', async () => {
+    const against = async (trouble: string): Promise<readonly string[]> =>
+      (viewOpinion(await sceneOf('en', trouble)).leaning?.against ?? []).map(({ markup }) => plain(markup));
+    expect((await against('slippage'))[0]).toMatch(/^A slipped band that stays can get worse\./);
+    expect((await against('erosion'))[0]).toMatch(/has to come out, say surgeons who treat this\./);
+  });
+
+  it('is not said of a band that is out, nor where the clinic struck it', async () => {
+    const struck = await sceneOf('en', 'slippage', { cautions: { 'band-slip-left': 'struck' } });
+    for (const scene of [await sceneOf('en', 'slippage', { status: 'removed' }), struck]) {
+      expect(choice(scene, 'no-operation')).not.toContain('safe');
+      expect(health(scene).filter((line) => line.startsWith('Call now'))).toEqual([]);
+    }
+  });
+
+  it.each(allLanguages)('has its words in %s', async (tag) => {
+    for (const trouble of ['slippage', 'erosion']) {
+      const lines = health(await sceneOf(tag, trouble));
+      expect(lines.filter((line) => line.includes('555 0100'))).toHaveLength(1);
+    }
+  });
+});
