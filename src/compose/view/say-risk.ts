@@ -93,7 +93,8 @@ function groupsOf({ evidence }: Scene, { outcome }: Cell): readonly string[] {
   return evidence.outcomes.find(({ code }) => code === outcome)?.group ?? [];
 }
 
-function isHarm(scene: Scene, cell: Cell): boolean {
+/** Whether it is a harm, early, late or lived with. */
+export function isHarm(scene: Scene, cell: Cell): boolean {
   return groupsOf(scene, cell).some((name) => name.endsWith('harm') || name === 'living-with-it');
 }
 
@@ -150,7 +151,7 @@ function riskInWords(scene: Scene, cell: KnownCell, time: string | null): Markup
 }
 
 /** The time of the figure itself, where it is not the one asked for. */
-function timeOf(scene: Scene, cell: KnownCell): string {
+export function timeOf(scene: Scene, cell: KnownCell): string {
   const other = otherTime(scene, cell.asked, cell.lead);
   if (other !== null) return other;
   return isFirstMonth(cell.asked)

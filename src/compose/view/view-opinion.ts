@@ -2,6 +2,7 @@ import type { Reason } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { healthAgainst } from './say-against.ts';
+import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
 import { optionsNamed } from './scene.ts';
 import { group, list, markup, optional } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -51,18 +52,21 @@ export function reasonInWords(scene: Scene, reason: Reason): Markup {
 }
 
 /**
- * Against the option the surgeon leans to: own health, that it cannot be undone, that it is under study. A case that
- * leans to an option and advises against it is refused, so there are no reasons of the surgeon against it.
+ * Against the option the surgeon leans to: own health, weight that comes back, that it cannot be undone, that it is under
+ * study, and its most common harm. A case that leans to an option and advises against it is refused, so there are no
+ * reasons of the surgeon against it.
  */
 function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
   const { words } = scene;
   const { possible } = option.column.reversibility;
   const found = [
     ...healthAgainst(scene, option),
+    ...[weightComesBack(scene, option)].filter((said) => said !== null),
     ...(possible === 'no' || possible === 'partly'
       ? [words.say(`comparison.opinion.undone_${possible}`)]
       : []),
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
+    ...[mostCommonHarm(scene, option)].filter((said) => said !== null),
   ];
   return found.length === 0 ? [words.say('comparison.opinion.nothing_against')] : found;
 }

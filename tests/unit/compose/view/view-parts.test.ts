@@ -14,7 +14,7 @@ import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { ownWords } from '../../../../src/compose/view/view-matters.ts';
 import { freeText, runIn } from '../../../../src/compose/view/words.ts';
-import type { CautionHit, IndicationNote, OptionColumn } from '../../../../src/model/comparison.ts';
+import type { CautionHit, IndicationNote, OptionColumn, Topic } from '../../../../src/model/comparison.ts';
 import type { EvidenceBase } from '../../../../src/model/evidence.ts';
 import { makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import {
@@ -24,6 +24,7 @@ import {
   practiceHit,
   realLocale,
   shareCell,
+  topicsOf,
 } from '../../../helpers/compose-inputs.ts';
 import type { Row } from '../../../../src/compose/view/shared-shapes.ts';
 import { reviewOf } from '../../../helpers/words-review.ts';
@@ -252,12 +253,16 @@ describe('the opinion', () => {
     readonly possible?: 'yes' | 'no' | 'partly';
     readonly surgeon?: string;
     readonly evidence?: EvidenceBase;
+    /** Whether weight after undoing is known; else it is left out as the topics are, which bring points of their own. */
+    readonly weightAfterKnown?: boolean;
+    readonly topics?: readonly Topic[];
   }): Promise<OpinionView> => {
     const { decision, cautions = [], possible = 'yes', surgeon = 'surgeon-1' } = changes;
-    const comparison = makeComparison(fiveOptions, { cautions });
+    const { weightAfterKnown = false, topics = [] } = changes;
+    const comparison = makeComparison(fiveOptions, { cautions, topics });
     const options = comparison.options.map((option) => ({
       ...option,
-      reversibility: { ...option.reversibility, possible },
+      reversibility: { ...option.reversibility, possible, weightAfterKnown },
     }));
     const file = makeCase({ decision: { options: fiveOptions, leaning, ...decision } });
     const plan = { ...file.plan, surgeon };
@@ -274,6 +279,36 @@ describe('the opinion', () => {
     expect(await against({ possible: 'partly' })).toEqual(['It can only be undone in part.']);
     const studied = { leaning: { ...leaning, option: 'plication' } };
     expect(await against({ decision: studied })).toEqual(['It is still under study.']);
+  });
+
+  it('names the harm of the option that the pages count most often, with its number, its time and how sure it is', async () => {
+    const topics = topicsOf(fiveOptions);
+    expect(await against({ topics })).toEqual([
+      expect.stringMatching(/^Reflux, .*: 31 out of 100\. Of the problems .* to the most people\.$/),
+    ]);
+    // A single figure has none to be more common than; one or two people are no share.
+    const only = (events: number): readonly Topic[] => {
+      const cell = shareCell({ option: 'sleeve', outcome: 'leak', asked: { days: 30 } }, [events, 1000]);
+      return topics.slice(0, 1).map((topic) => ({
+        ...topic,
+        picture: null,
+        rows: [{ outcome: 'leak', asked: { days: 30 }, cells: [cell] }],
+      }));
+    };
+    expect(await against({ topics: only(6) })).toEqual(['A leak, in the first month: 6 out of 1,000.']);
+    expect(await against({ topics: only(2) })).toEqual(['Ask your surgeon what speaks against it.']);
+  });
+
+  it('says that weight comes back once a treatment is stopped, or of what undoes one, and never of an operation that stays', async () => {
+    const weightAfterKnown = true;
+    const decision = { leaning: { ...leaning, option: 'semaglutide' } };
+    expect(await against({ decision, weightAfterKnown })).toEqual([
+      'When you stop: Most of the lost weight comes back.',
+    ]);
+    expect(await against({ decision })).toEqual(['Ask your surgeon what speaks against it.']);
+    expect(await against({ possible: 'partly', weightAfterKnown })).toEqual([
+      'It can only be undone in part.',
+    ]);
   });
 
   it('keeps what is advised against apart from what speaks against the leaning', async () => {

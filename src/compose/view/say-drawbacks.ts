@@ -1,0 +1,66 @@
+import type { Markup } from '../../model/locale.ts';
+import { weightAfterStatement } from '../../model/statement.ts';
+import { roundShare } from '../round-counts.ts';
+import { topicCells } from './cells-shown.ts';
+import type { ShownCell } from './cells-shown.ts';
+import { firstSentence } from './say-against.ts';
+import { withDose } from './say-dose.ts';
+import { isHarm, timeOf } from './say-risk.ts';
+import { fewPeopleInWords, isShare, shareInSentence, sourceOf } from './say-share.ts';
+import type { ShareCell } from './say-share.ts';
+import { withMark } from './say-soundness.ts';
+import type { NamedOption, Scene } from './scene.ts';
+import { hasFewest } from './table-cells.ts';
+import { figure, joined, runIn, standingOn } from './words.ts';
+
+/**
+ * That weight comes back: of what is stopped once it is stopped, and of what undoes an earlier operation. The words are
+ * the first of those on undoing, which hold no figure.
+ */
+export function weightComesBack(scene: Scene, { code, column }: NamedOption): Markup | null {
+  const { possible, weightAfterKnown } = column.reversibility;
+  if (!weightAfterKnown) return null;
+  const said = standingOn(
+    [weightAfterStatement(column.figuresFrom)],
+    firstSentence(scene.words.say(`options.${code}.weight_after`)),
+  );
+  if (possible === 'no') return said;
+  const isStopped = column.kind === 'medicine' || column.kind === 'programme';
+  return isStopped ? runIn(scene.words, scene.words.say('comparison.opinion.when_stopped'), said) : null;
+}
+
+/** Of the harms of an option that these pages give a share for, the most common; null where they give none. */
+export function mostCommonHarm(scene: Scene, { code }: NamedOption): Markup | null {
+  const [first, ...others] = topicCells(scene.comparison).flatMap((shown) => shareOf(scene, shown, code));
+  if (first === undefined) return null;
+  const { cell, denominator } = others.reduce(
+    (most, one) => (shareIn(one) > shareIn(most) ? one : most),
+    first,
+  );
+  const { words } = scene;
+  const share = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
+  const risk = words.say('consent.talk.risk', {
+    outcome: words.plain(`outcomes.${cell.outcome}.name`),
+    time: timeOf(scene, cell),
+    figure: withMark(scene, cell, withDose(scene, figure(share, sourceOf(cell)), cell)),
+  });
+  const few = fewPeopleInWords(scene, cell);
+  // Nobody can say how common a harm is beside others that have no number. A picture may draw what its table says.
+  const isOnly = others.every((one) => one.cell.outcome === first.cell.outcome);
+  const rank = isOnly ? [] : [words.say('comparison.opinion.most_common')];
+  return joined(risk, ...(few === null ? [] : [few]), ...rank);
+}
+
+/** A share of one or two people says that it happens, not how often. */
+function shareOf(
+  scene: Scene,
+  { cell, denominator }: ShownCell,
+  option: string,
+): readonly ShownCell<ShareCell>[] {
+  if (cell.option !== option || cell.state !== 'known' || !isShare(cell)) return [];
+  return isHarm(scene, cell) && cell.value.value > 0 && !hasFewest(cell) ? [{ cell, denominator }] : [];
+}
+
+function shareIn({ cell }: ShownCell<ShareCell>): number {
+  return cell.value.value;
+}
