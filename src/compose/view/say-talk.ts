@@ -1,6 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { riskTimes } from './possible-harms.ts';
 import { ownBmi } from './say-bmi.ts';
+import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
 import { benefitLines, harmLines, otherHarmLine } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
@@ -86,7 +87,7 @@ function whatIsDone(scene: Scene, option: NamedOption): Markup {
   const { words } = scene;
   const steps = pictureFor(scene, option)?.steps.filter((step) => sleep.includes(step)) ?? [];
   return joined(
-    words.say(`options.${option.code}.choice`),
+    choiceInWords(scene, option),
     ...steps.map((step) => words.say(`operation.step.${step}`)),
     ...(isProcedure(option) ? [words.say('consent.talk.sleep')] : []),
   );

@@ -4,6 +4,7 @@ import { roundShare } from '../round-counts.ts';
 import { sayExchange, sharedExchange } from './say-exchange.ts';
 import { meaningOfDrawn } from './say-meanings.ts';
 import { ownBmi } from './say-bmi.ts';
+import { choiceInWords } from './say-choice.ts';
 import { choiceWarnings } from './say-call-now.ts';
 import { isShare, shareInWords, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
@@ -58,9 +59,7 @@ export function viewChoices(scene: Scene): ChoicesView {
   const { words } = scene;
   return {
     rows: scene.options.map((option): Row =>
-      plainRow(option, [
-        body(joined(words.say(`options.${option.code}.choice`), ...choiceWarnings(scene, option))),
-      ]),
+      plainRow(option, [body(joined(choiceInWords(scene, option), ...choiceWarnings(scene, option)))]),
     ),
     short: viewShort(scene),
     apart: shortMeanings(scene),

@@ -1,4 +1,5 @@
 import type { NamedView, OperationPicture } from '../drawings/read-drawings.ts';
+import { operationInPlace } from './say-choice.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { count, group, list, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -56,10 +57,9 @@ const leaveNothing: readonly string[] = ['band', 'balloon'];
 /** The drawing for a body as it is before: with the earlier operation that is in place, if there is one. */
 export function pictureFor(scene: Scene, option: NamedOption): OperationPicture | undefined {
   const earlier = scene.case.health.earlier_operations;
-  const inPlace = earlier.findLast(({ status }) => status === 'in-place')?.operation;
   const whole = earlier.every(
     ({ operation, status }) => status === 'removed' && leaveNothing.includes(operation),
   );
-  const before = inPlace ?? (whole ? 'none' : undefined);
+  const before = operationInPlace(scene) ?? (whole ? 'none' : undefined);
   return scene.drawings.get(option.code)?.find((picture) => picture.earlier === before);
 }

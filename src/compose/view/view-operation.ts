@@ -1,5 +1,6 @@
 import type { Markup } from '../../model/locale.ts';
 import type { OperationPicture } from '../drawings/read-drawings.ts';
+import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
 import { chosenOption, onlyAbout } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
@@ -69,7 +70,7 @@ export function viewOperation(scene: Scene): OperationView {
     why: viewWhy(scene, option),
     health: viewHealth(alone),
     study: viewStudies(alone),
-    what: words.say(`options.${option.code}.choice`),
+    what: choiceInWords(scene, option),
     drawing: picture === undefined ? null : viewDrawing(words, picture),
     steps: stepsOf(scene, picture),
     before: viewBeforeDay(scene),

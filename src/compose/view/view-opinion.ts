@@ -8,6 +8,7 @@ import { group, list, markup, optional } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineShape, withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
+import { staysGone } from './view-undo.ts';
 import { joined } from './words.ts';
 
 export const opinionShape = group({
@@ -63,7 +64,7 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
     ...healthAgainst(scene, option),
     ...[weightComesBack(scene, option)].filter((said) => said !== null),
     ...(possible === 'no' || possible === 'partly'
-      ? [words.say(`comparison.opinion.undone_${possible}`)]
+      ? [joined(words.say(`comparison.opinion.undone_${possible}`), ...staysGone(scene, option))]
       : []),
     ...(option.tag === '' ? [] : [words.say('comparison.opinion.under_study')]),
     ...[mostCommonHarm(scene, option)].filter((said) => said !== null),

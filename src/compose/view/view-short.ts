@@ -2,6 +2,7 @@ import type { AftercarePlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { viewAsks } from './view-asks.ts';
+import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
 import { isProcedure } from './view-people.ts';
 import { staysGone } from './view-undo.ts';
@@ -20,7 +21,7 @@ export function shortOperation(scene: Scene, alone: Scene, option: NamedOption):
   const { words } = scene;
   const forLife = viewAsks(alone).forLife.flatMap(({ lines }) => lines.map((line) => line.words));
   return [
-    words.say(`options.${option.code}.choice`),
+    choiceInWords(scene, option),
     gainOf(scene, option),
     joined(words.say(undone[option.column.reversibility.possible]), ...staysGone(scene, option)),
     ...forLife.map((what) => words.say('operation.short.life', { what })),
