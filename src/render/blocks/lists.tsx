@@ -112,7 +112,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
       </View>
     ),
     gapBefore: index === 0 ? 0 : gap,
-    ...(small && index > 0 ? { gapShrink: NOTE_SHRINK } : {}),
+    ...(index > 0 ? { gapShrink: small ? NOTE_SHRINK : gap / 2 } : {}),
     ...(last > 0 && (index === 0 || index === last - 1) ? beside(long) : { keepWithNext: false }),
     ...repeated,
     ...group,
