@@ -50,6 +50,11 @@ export function isFirstMonth(horizon: Horizon): boolean {
   return horizon.days === 30 || (horizon.days === undefined && horizon.months === 1);
 }
 
+/** The time that a row asks about: "in the first month", "within 5 years", or for what is measured then "after 5 years". */
+export function sayAsked(scene: Scene, asked: Horizon, basis: 'by' | 'at'): string {
+  return isFirstMonth(asked) ? scene.words.plain('codes.time.first_month') : sayTime(scene, asked, basis);
+}
+
 /** The real time of a figure where it is not the one asked for; null where the heading says it already. */
 export function otherTime(scene: Scene, asked: Horizon, use: RecordUse): string | null {
   const plain = use.timeBasis === 'by' || use.timeBasis === 'at';

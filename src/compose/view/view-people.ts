@@ -9,7 +9,7 @@ import { sayDifference, sayNear, whyUnknown } from './say-reason.ts';
 import { couldBeInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { soundnessInWords } from './say-soundness.ts';
-import { isFirstMonth, otherTime, ownTimes, sayLength, sayTime } from './say-time.ts';
+import { isFirstMonth, otherTime, ownTimes, sayAsked, sayLength } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -56,7 +56,7 @@ function questionOf(scene: Scene, row: OutcomeRow): string {
   const { words } = scene;
   const early = isFirstMonth(row.asked);
   const key = `outcomes.${row.outcome}.question_${early ? 'early' : 'late'}`;
-  const time = early ? words.plain('codes.time.first_month') : sayTime(scene, row.asked, 'by');
+  const time = sayAsked(scene, row.asked, 'by');
   if (!words.has(key))
     return words.plain('comparison.people.question', {
       outcome: words.plain(`outcomes.${row.outcome}.name`),

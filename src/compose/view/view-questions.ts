@@ -3,6 +3,7 @@ import { cautionStatement } from '../../model/statement.ts';
 import { healthQuestions } from './health-questions.ts';
 import { cautionText, mayState, patientCautions } from './patient-cautions.ts';
 import { meaningOfDrawn } from './say-meanings.ts';
+import { sayAsked } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { optionList } from './scene.ts';
 import { count, group, list, markup, text } from './shape.ts';
@@ -90,20 +91,24 @@ function askLines(scene: Scene): readonly Markup[] {
     .map((hit) => runIn(scene.words, aboutOptions(scene, hit), cautionText(scene, hit)));
 }
 
-/** One question an outcome about what no study says for people like this person. */
+/**
+ * One question an outcome about what no study says for people like this person, with the time that is meant: another
+ * page may have a figure of an earlier one.
+ */
 function unknownQuestions(scene: Scene): readonly Markup[] {
   const { weight, topics } = scene.comparison;
   const rows = [weight.main, ...topics.flatMap((topic) => (topic.picture === null ? [] : [topic.picture]))];
-  return rows.flatMap(({ outcome, cells }) => {
+  return rows.flatMap(({ outcome, asked, cells }) => {
     const options = scene.options.filter(({ code }) =>
       cells.some((cell) => cell.option === code && cell.state === 'not-known'),
     );
     if (options.length === 0) return [];
     const name = scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) });
-    const asked = scene.words.say('questions.unknown.option', {
+    const question = scene.words.say('questions.unknown.option', {
       option: namesOf(scene, options),
       outcomes: name,
+      time: sayAsked(scene, asked, outcome === weight.main.outcome ? 'at' : 'by'),
     });
-    return [joined(asked, ...meaningOfDrawn(scene, outcome))];
+    return [joined(question, ...meaningOfDrawn(scene, outcome))];
   });
 }

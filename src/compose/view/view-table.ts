@@ -5,7 +5,7 @@ import { createNotes } from './notes.ts';
 import { sharedDose } from './say-dose.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import { sayMissing } from './say-reason.ts';
-import { isFirstMonth, ownTimes, sayLength, sayTime } from './say-time.ts';
+import { ownTimes, sayAsked, sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
@@ -122,7 +122,7 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const { words, format } = scene;
   const of = format.number(setting.denominator);
   const asked = columns[0]?.asked ?? {};
-  const time = isFirstMonth(asked) ? words.plain('codes.time.first_month') : sayTime(scene, asked, 'by');
+  const time = sayAsked(scene, asked, 'by');
   const counted = setting.sameTime
     ? words.say('common.table.lead', { of, time })
     : words.say('common.table.lead_times', { of });

@@ -121,8 +121,8 @@ describe('the questions', () => {
     ]);
     const outcome = (code: string): string => english.translator.text(`outcomes.${code}.name`);
     expect(found['About what is not known']).toEqual([
-      `About stomach folding and semaglutide: there is no figure for people like me on “${outcome('weight-loss')}”. What have you seen yourself?`,
-      `About stomach folding, semaglutide, and no new treatment: there is no figure for people like me on “${outcome('reoperation')}”. What have you seen yourself?`,
+      `About stomach folding and semaglutide: there is no figure for people like me on “${outcome('weight-loss')}” after 5 years. What have you seen yourself?`,
+      `About stomach folding, semaglutide, and no new treatment: there is no figure for people like me on “${outcome('reoperation')}” within 5 years. What have you seen yourself?`,
     ]);
     const [general, life, own] = ['About my choices', 'About daily life', 'My own questions'].map(
       (heading) => found[heading]?.length,
