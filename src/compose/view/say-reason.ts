@@ -1,4 +1,5 @@
 import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
+import { isPossible } from '../../model/evidence.ts';
 import type { Markup } from '../../model/locale.ts';
 import { doseName } from './say-dose.ts';
 import { bmiBeside } from './say-bmi.ts';
@@ -11,7 +12,21 @@ type Variables = Record<string, string | number>;
 
 /** Under "Not known": "for people like you. These studies were in …" */
 export function whyUnknown(scene: Scene, cell: UnknownCell): Markup {
-  return joined(scene.words.say('common.for_people_like_you'), sayMissing(scene, cell));
+  const why = isOfEarlier(scene, cell)
+    ? scene.words.say('missing.no-record-earlier')
+    : sayMissing(scene, cell);
+  return joined(scene.words.say('common.for_people_like_you'), why);
+}
+
+/**
+ * Whether only an earlier operation can cause this, since the choice itself cannot: else a leak without an operation
+ * would be "not known" for one person and "cannot happen" for another, and nobody would say why.
+ */
+function isOfEarlier({ comparison, evidence }: Scene, { option, outcome, reason }: UnknownCell): boolean {
+  if (reason.code !== 'no-record' || comparison.person.asked === 'first-operation') return false;
+  const kind = comparison.options.find(({ code }) => code === option)?.kind;
+  const definition = evidence.outcomes.find(({ code }) => code === outcome);
+  return kind !== undefined && definition !== undefined && !isPossible(definition, kind, false);
 }
 
 /** The same as a note under a table. */

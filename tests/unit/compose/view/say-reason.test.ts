@@ -3,7 +3,15 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { sayNear, saySetAside, whyUnknown } from '../../../../src/compose/view/say-reason.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import type { MissingReason, MatchReason, SetAsideReason } from '../../../../src/model/comparison-reasons.ts';
-import { fiveYears, month, shareCell, unknownCell } from '../../../helpers/compose-inputs.ts';
+import { readShippedEvidence } from '../../../helpers/compare-inputs.ts';
+import {
+  fiveOptions,
+  fiveYears,
+  makeComparison,
+  month,
+  shareCell,
+  unknownCell,
+} from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 const place = { option: 'sleeve', outcome: 'leak', asked: month };
@@ -107,5 +115,34 @@ describe('reasons with numbers', () => {
 
   it('names no difference where the people are like this person', () => {
     expect(sayNear(scene, shareCell(place, [5, 1000]))).toBeNull();
+  });
+});
+
+describe('an outcome that only an operation has', () => {
+  const none = 'We found no study that counted this.';
+  const earlier =
+    'This choice cannot cause this. An operation you had before still could. We found no study that counted that.';
+
+  it.each([
+    { option: 'semaglutide', outcome: 'leak', asked: 'second-operation', words: earlier },
+    { option: 'no-operation', outcome: 'leak', asked: 'after-removal', words: earlier },
+    { option: 'sleeve', outcome: 'leak', asked: 'second-operation', words: none },
+    { option: 'semaglutide', outcome: 'death', asked: 'second-operation', words: none },
+    { option: 'semaglutide', outcome: 'leak', asked: 'first-operation', words: none },
+  ] as const)('without a study, for $option: $outcome, asked for a $asked', async (row) => {
+    const { option, outcome, asked, words } = row;
+    const made = makeComparison(fiveOptions);
+    const comparison = { ...made, person: { ...made.person, asked } };
+    const scene = await sceneFor('en', { comparison, evidence: readShippedEvidence() });
+    const cell = unknownCell({ option, outcome, asked: month }, { code: 'no-record' });
+    expect(whyUnknown(scene, cell).markup).toBe(`for people like you. ${words}`);
+  });
+
+  it('has the reason that a study gives, where one was found', async () => {
+    const made = makeComparison(fiveOptions);
+    const comparison = { ...made, person: { ...made.person, asked: 'second-operation' as const } };
+    const scene = await sceneFor('en', { comparison, evidence: readShippedEvidence() });
+    const cell = unknownCell({ ...place, option: 'semaglutide' }, match['diabetes-only']);
+    expect(whyUnknown(scene, cell).markup).toContain('These studies were only in people with diabetes.');
   });
 });
