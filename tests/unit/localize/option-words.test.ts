@@ -6,8 +6,10 @@ import type { Words } from '../../../src/localize/words.ts';
 import type { OptionDefinition } from '../../../src/model/evidence.ts';
 import type { Reversibility } from '../../../src/model/evidence-rules.ts';
 import { kilogramsPerPound } from '../../../src/model/quantity.ts';
+import { isPrintable } from '../../../src/model/evidence.ts';
 import { loadFonts } from '../../../src/render/fonts.ts';
 import { textWidth } from '../../../src/render/measure-text.ts';
+import { readShippedEvidence } from '../../helpers/compare-inputs.ts';
 import { shippedWords } from '../../helpers/locale-words.ts';
 import { figuresIn, spelledFiguresIn } from '../../helpers/numbers-in-words.ts';
 
@@ -100,6 +102,23 @@ describe.each([
       .filter((name) => !breaks(name).some((lines) => lines.every((line) => width(line) <= 106)));
     expect(tooWide).toEqual([]);
   });
+});
+
+describe('what no figure tells about weight', () => {
+  it.each(['semaglutide', 'tirzepatide', 'endoscopic-sleeve'])(
+    'begins for %s no more than a year after the longest figure that was read',
+    async (option) => {
+      const words = await shippedWords('en');
+      const [years = 0] = spelledFiguresIn(words.entries.get(`options.${option}.unknown`)?.text ?? '');
+      const months = readShippedEvidence()
+        .records.filter((record) => record.option === option && record.outcome === 'weight-loss')
+        .filter(isPrintable)
+        .map(({ time }) => time.months ?? 0);
+      const longest = Math.ceil(Math.max(...months) / 12);
+      expect(years - longest).toBeGreaterThanOrEqual(0);
+      expect(years - longest).toBeLessThanOrEqual(1);
+    },
+  );
 });
 
 /** A name on one line, and on two in every way. */
