@@ -137,7 +137,8 @@ export const commands: readonly CommandSpec[] = [
     count: [1, 2],
     summary: 'who has reviewed the words of which language; files for translators',
     about: [
-      'list    every language, who reviewed it, and how much changed since; with --language which texts',
+      'list    every language, who reviewed it, how much changed since, and how many texts of the clinic it',
+      '        lacks; with --language which texts',
       'export  an XLIFF 2 file for a translator, to TAG.xlf or the file after --out',
       'import  the texts that a translator sent back; none is taken if one has lost a value or is outdated',
       'sign    write down beside the clinic profile what a reviewer has read, and print the entry for the profile',
@@ -146,9 +147,13 @@ export const commands: readonly CommandSpec[] = [
       {
         name: 'clinic',
         value: 'FILE',
-        about: 'clinic profile whose ledger counts; without it nothing is reviewed',
+        about: 'clinic profile whose ledger and own texts count; without it nothing is reviewed',
       },
-      { name: 'language', value: 'TAG', about: 'list this language alone, with every text that changed' },
+      {
+        name: 'language',
+        value: 'TAG',
+        about: 'list this language alone, with every text that changed or is lacking',
+      },
       {
         name: 'documents',
         value: 'KINDS',

@@ -3,7 +3,8 @@ import { dirname, join } from 'node:path';
 import { readSource } from '../batch/index.ts';
 import type { Result } from '../diagnostics/diagnostic.ts';
 import { success } from '../diagnostics/diagnostic.ts';
-import { readClinic } from '../input/index.ts';
+import { listLocalTexts, readClinic } from '../input/index.ts';
+import type { LocalTextPlace } from '../input/index.ts';
 import { readReviewRecord } from '../localize/index.ts';
 import type { Languages } from '../localize/index.ts';
 import { documentKinds } from '../model/codes.ts';
@@ -24,11 +25,13 @@ export interface LanguagesCall {
   readonly subject: string;
 }
 
-/** The ledger of a clinic profile, and what was written down beside it when each review was signed. */
+/** The ledger of a clinic profile, what was written down beside it when each review was signed, and its own words. */
 export interface Ledger {
   readonly reviews: readonly WordsReview[];
   /** By digest. */
   readonly records: ReadonlyMap<string, ReviewRecord>;
+  /** Words of the clinic's own, each with the languages in which the profile has them. */
+  readonly texts: readonly LocalTextPlace[];
 }
 
 interface ClinicFile {
@@ -59,7 +62,7 @@ export async function openLedger({ workspace }: Context, clinic: ClinicFile): Pr
     const record = readReviewRecord(await workspace.readText(path));
     if (record?.digest === review.digest) records.set(review.digest, record);
   }
-  return success({ reviews, records });
+  return success({ reviews, records, texts: listLocalTexts(source.value) });
 }
 
 /** Digests of the texts of a scope as they stand now. */

@@ -1,3 +1,4 @@
+import type { FieldPlace } from '../input/index.ts';
 import { digestOfScope } from '../localize/index.ts';
 import type { Languages } from '../localize/index.ts';
 import { changedSince } from '../model/review-record.ts';
@@ -20,6 +21,8 @@ export interface LanguageState {
   readonly texts: number;
   readonly untranslated: number;
   readonly reviews: readonly ReviewedScope[];
+  /** Texts that the clinic wrote, and where those stand that are not there in this language. */
+  readonly clinic: { readonly texts: number; readonly unwritten: readonly FieldPlace[] };
 }
 
 /** How the words of a language stand: how many there are, who read them, and what changed since. */
@@ -39,7 +42,14 @@ export function stateOfLanguage(languages: Languages, ledger: Ledger, tag: strin
     texts: units.length,
     untranslated: units.filter(({ target }) => target === null).length,
     reviews,
+    clinic: { texts: ledger.texts.length, unwritten: unwrittenIn(ledger, tag) },
   };
+}
+
+function unwrittenIn({ texts }: Ledger, tag: string): readonly FieldPlace[] {
+  return texts
+    .filter(({ languages }) => !languages.includes(tag))
+    .map(({ file, line, field }) => ({ file, line, field }));
 }
 
 /** Whether somebody has read a text as it stands. */

@@ -5,7 +5,7 @@ import { englishName } from './language-names.ts';
 import type { LanguageState, ReviewedScope } from './review-state.ts';
 
 export interface Showing {
-  /** Under each language every text that changed since it was read. */
+  /** Under each language every text that changed since it was read, and every text of the clinic that it lacks. */
   readonly each: boolean;
   /** Whether a clinic profile was read, in which the reviews are kept. */
   readonly ledger: boolean;
@@ -18,16 +18,32 @@ export function showLanguages(states: readonly LanguageState[], { each, ledger }
     englishName(state.tag),
     countOf(state.texts, 'text'),
     state.untranslated === 0 ? 'all translated' : `${String(state.untranslated)} not translated`,
-    ...(ledger ? [reviewsOf(state)] : []),
+    ...(ledger ? [clinicTexts(state), reviewsOf(state)] : []),
   ]);
   const lines = alignColumns(rows);
   return [
-    ...states.flatMap((state, at) => [lines[at] ?? '', ...(each ? state.reviews.flatMap(changesOf) : [])]),
+    ...states.flatMap((state, at) => [lines[at] ?? '', ...(each ? details(state) : [])]),
     ...(ledger ? [] : ['', noLedger]),
   ].join('\n');
 }
 
 const noLedger = 'Who has reviewed them stands in a clinic profile: give it with --clinic FILE.';
+
+/** Of texts that the clinic wrote, how many are not there in this language. */
+function clinicTexts({ clinic: { texts, unwritten } }: LanguageState): string {
+  if (texts === 0) return 'no clinic texts';
+  const of = countOf(texts, 'clinic text');
+  return unwritten.length === 0 ? `all ${of} written` : `${String(unwritten.length)} of ${of} not written`;
+}
+
+function details({ reviews, clinic }: LanguageState): readonly string[] {
+  const rows = clinic.unwritten.map(({ file, line, field }) => [
+    `${file}:${String(line)}`,
+    field,
+    'not written in this language',
+  ]);
+  return [...reviews.flatMap(changesOf), ...alignColumns(rows, '  ')];
+}
 
 function reviewsOf({ reviews }: LanguageState): string {
   if (reviews.length === 0) return 'not reviewed: packets stay drafts';

@@ -4,6 +4,8 @@ export { checkTogether } from './check-together.ts';
 export type { Pairing } from './check-together.ts';
 export type { CaseChange, ChangedValue } from './describe-changes.ts';
 export { caseJsonSchema, clinicJsonSchema } from './json-schema.ts';
+export { listLocalTexts } from './list-local-texts.ts';
+export type { LocalTextPlace } from './list-local-texts.ts';
 export { locatePath } from './locate-path.ts';
 export type { FieldPlace } from './locate-path.ts';
 export { readCase } from './read-case.ts';

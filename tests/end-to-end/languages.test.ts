@@ -27,14 +27,37 @@ async function signed(...more: readonly string[]): Promise<ReturnType<typeof des
   return at;
 }
 
+/** The Spanish of one text of the example clinic. */
+const whichSpanish = /(?<=^    sleeve: \{ ?en: [^,]*), es: [^}]*(?=\})/m;
+
 const list = ['list', '--clinic', 'clinic/clinic.yaml', '--language', 'es'] as const;
 
 describe('languages list', () => {
   it('names every language in English, and says that nobody has reviewed it', async () => {
     const { code, out } = await desk().run('list', '--clinic', 'clinic/clinic.yaml');
     expect(code).toBe(0);
-    expect(out).toMatch(/^es +Spanish +\d+ texts +all translated +not reviewed: packets stay drafts$/m);
+    expect(out).toMatch(/^es +Spanish +\d+ texts +all translated .* not reviewed: packets stay drafts$/m);
     expect(out).toMatch(/^tl +Tagalog /m);
+  });
+
+  it('counts the texts of the clinic that a language lacks, and names each at its line', async () => {
+    const at = openDesk({ 'clinic/clinic.yaml': clinicText.replace(whichSpanish, '') });
+    const { out } = await at.run('languages', 'list', '--clinic', 'clinic/clinic.yaml');
+    const all = clinicText.match(/\ben: ["\w]/g)?.length ?? 0;
+    expect(all).toBeGreaterThan(100);
+    expect(out).toMatch(new RegExp(`^en .* all ${all} clinic texts written `, 'm'));
+    expect(out).toMatch(new RegExp(`^es .* 1 of ${all} clinic texts not written `, 'm'));
+    expect(out).toMatch(new RegExp(`^ko .* ${all} of ${all} clinic texts not written `, 'm'));
+    const one = await at.run('languages', ...list);
+    const line = clinicText.split('\n').findIndex((text) => whichSpanish.test(text)) + 1;
+    const named = one.out.split('\n').filter((text) => text.includes('not written in this language'));
+    expect(named).toEqual([
+      `  clinic/clinic.yaml:${line}  protocol.stay.sleeve  not written in this language`,
+    ]);
+    const json = await at.run('languages', ...list, '--json');
+    expect(JSON.parse(json.out)).toMatchObject({
+      languages: [{ clinic: { texts: all, unwritten: [{ line, field: 'protocol.stay.sleeve' }] } }],
+    });
   });
 
   it('says nothing about reviews where it was given no profile to read them in', async () => {
@@ -42,6 +65,7 @@ describe('languages list', () => {
     expect(code).toBe(0);
     expect(out).toMatch(/^es +Spanish +\d+ texts +all translated$/m);
     expect(out).not.toContain('not reviewed');
+    expect(out).not.toContain('clinic texts');
     expect(out).toContain('Who has reviewed them stands in a clinic profile: give it with --clinic FILE.');
   });
 

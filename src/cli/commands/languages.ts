@@ -55,7 +55,7 @@ async function refuse(context: Context, diagnostics: readonly Diagnostic[]): Pro
 /** Without a clinic profile nothing is reviewed. */
 async function ledgerOf(call: Call, context: Context): Promise<Ledger | number> {
   const file = textOption(call, 'clinic');
-  if (file === undefined) return { reviews: [], records: new Map() };
+  if (file === undefined) return { reviews: [], records: new Map(), texts: [] };
   const prepared = await openPrepared(context);
   if (typeof prepared === 'number') return prepared;
   const opened = await openLedger(context, { file, known: prepared.known, today: dayOf(call, context) });
