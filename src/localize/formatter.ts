@@ -3,15 +3,14 @@ import type { Formatter, WeightUnits } from '../model/locale.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
 import { hasDecimalComma } from '../model/list-marks.ts';
 import { kilogramsPerPound } from '../model/quantity.ts';
-import { printable, tie } from './printable.ts';
+import { beforeRangeWord, printable, tie } from './printable.ts';
 import { writeDates, writeOwnDates } from './write-dates.ts';
 
 /** Numbers, dates and lists as readers of a language write them, always in Western digits. */
 export function makeFormatter(settings: LocaleSettings): Formatter {
   const { format, own_names: own, range_word: rangeWord, semicolon, units } = settings;
   const writers = new Map<number | undefined, Intl.NumberFormat>();
-  // A dash or a swung dash at the head of a line would be read as a minus.
-  const before = /\p{L}/u.test(rangeWord) ? ' ' : tie;
+  const before = beforeRangeWord(rangeWord);
   const range = (low: string, high: string): string =>
     isChinese.test(rangeWord) ? `${low}${rangeWord}${high}` : `${low}${before}${rangeWord}${tie}${high}`;
   const number = (value: number, decimals?: number): string => {

@@ -1,5 +1,6 @@
 import { escapePattern } from '../model/word-forms.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
+import { beforeRangeWord } from './printable.ts';
 
 const unitsOfTexts = ['kg', 'lb', 'cm', 'mg', 'm', 'kg/m²', '°F', '°C'];
 /** Groups of digits, marks that French sets apart from the word before them, and its quotation marks. */
@@ -18,9 +19,8 @@ export function tieNumbers(
   const names = [...new Set([...unitsOfTexts, ...own])].map(escapePattern);
   const unit = new RegExp(`(\\d|\\}\\}) (?=(?:${names.join('|')})(?![\\p{L}\\d]))`, 'gu');
   const range = new RegExp(`(\\d|\\}\\}) ${escapePattern(rangeWord)} (?=\\d|\\{\\{)`, 'gu');
-  const before = /\p{L}/u.test(rangeWord) ? ' ' : '\u00A0';
   return text
     .replace(unit, '$1\u00A0')
-    .replace(range, `$1${before}${rangeWord}\u00A0`)
+    .replace(range, `$1${beforeRangeWord(rangeWord)}${rangeWord}\u00A0`)
     .replace(setApart, '\u00A0');
 }

@@ -135,6 +135,12 @@ describe('the formatter', () => {
     ]);
   });
 
+  it('keeps the range word of Hindi on the line of the number before it, and that of English with the next', () => {
+    const hindi = makeFormatter({ ...settings('hi'), range_word: 'से' });
+    expect(hindi.range('185', '216')).toBe('185\u00a0से\u00a0216');
+    expect(makeFormatter(settings('en-US')).range('185', '216')).toBe('185 to\u00a0216');
+  });
+
   it('writes a range of Chinese without spaces, and a second unit in the brackets of the language', () => {
     const units = { kilogram: '{{n}} 公斤', pound: '{{n}} 磅' };
     const chinese = makeFormatter({ ...settings('zh-Hans'), range_word: '至', units });
