@@ -6,7 +6,7 @@ import type { WebPageWords } from '../model/web-page.ts';
 import { makeDocument } from './document.tsx';
 import { PeopleGroups } from './people-groups.tsx';
 import { markOnPaper, styleSheet } from './style/index.ts';
-import { Words } from './whole-words.tsx';
+import { HeadingWords, Words } from './whole-words.tsx';
 
 /**
  * Nothing is fetched and nothing runs: not from this file, and not from words that somebody put into a case. The style
@@ -56,7 +56,7 @@ export function Page({ packet, words }: PageProps): ReactElement {
               {made.map(({ id, title }) => (
                 <li key={id}>
                   <a href={`#${id}`}>
-                    <Words text={title} />
+                    <HeadingWords text={title} />
                   </a>
                 </li>
               ))}

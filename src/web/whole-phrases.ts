@@ -1,3 +1,4 @@
+import { splitChineseWords } from '../model/split-chinese.ts';
 import { leansOnNext, staysWithNext } from '../model/tie-words.ts';
 
 /** Part of a text, and whether a line should never end within it. */
@@ -26,6 +27,23 @@ function isShort(text: string): boolean {
 
 function isWhole(text: string): boolean {
   return isShort(text) && (text.includes(' ') || joined.test(text));
+}
+
+/** Letters of the longest Chinese word that a heading keeps whole: they are as wide as high, and large. */
+const longestChinese = 8;
+
+/**
+ * A heading in parts: besides its short phrases no Chinese word is parted, which would be read twice. The words are those
+ * of the printed pages. Pure.
+ */
+export function splitHeading(text: string): readonly TextPart[] {
+  if (!chinese.test(text)) return splitWholePhrases(text);
+  return text.split(/( )/).flatMap((part) => splitChineseWords(part).map(asWhole));
+}
+
+function asWhole(text: string): TextPart {
+  const letters = Array.from(text).length;
+  return { text, whole: letters > 1 && (chinese.test(text) ? letters <= longestChinese : isWhole(text)) };
 }
 
 /** Words that share a line, by the rule of the printed pages, as far as they are short together. */

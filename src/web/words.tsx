@@ -4,7 +4,7 @@ import { ownDirection } from '../model/left-to-right.ts';
 import type { Inline, Label, Paragraph } from '../model/document.ts';
 import { Directed, Isolated, directedParts } from './directed.tsx';
 import type { Place, PlacedHeading } from './place.ts';
-import { Words } from './whole-words.tsx';
+import { HeadingWords, Words } from './whole-words.tsx';
 
 /** Runs of a sentence: bold ones marked as such, and those in another language with its tag. */
 export function Runs({
@@ -184,7 +184,7 @@ export function HeadingOf({
       {...(dir === undefined ? {} : { dir })}
       lang={lang}
     >
-      {children ?? <Words text={heading.text} />}
+      {children ?? <HeadingWords text={heading.text} />}
     </Tag>
   );
 }

@@ -8,7 +8,7 @@ import type { LabelSize } from '../../pictures/line-labels.ts';
 import { Label, sizeOfLabel } from '../label.tsx';
 import { Picture, StrokeOf } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
-import { Words } from '../whole-words.tsx';
+import { HeadingWords } from '../whole-words.tsx';
 
 /** Of a body between labels, so that these are still about 1 rem high on a phone of 360 pixels. */
 const SMALLER = 0.76;
@@ -40,7 +40,7 @@ function BodyFigure({ view, room, place }: BodyProps): ReactElement {
   return (
     <figure className="body">
       <figcaption className="strong">
-        <Words text={view.heading} />
+        <HeadingWords text={view.heading} />
       </figcaption>
       <Picture width={width} height={height} alt={{ id, text: view.alt, title: view.heading }}>
         <g transform={`translate(${String(drawingLeft)} 0)${shrunk}`} strokeLinejoin="round">

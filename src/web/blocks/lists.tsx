@@ -4,7 +4,7 @@ import { MarkPicture } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, LabelWords, Paragraphs, PhoneLink, Prose, hasWords, phonesOf } from '../words.tsx';
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
-import { Words } from '../whole-words.tsx';
+import { HeadingWords, Words } from '../whole-words.tsx';
 
 export function listBlock({ ordered, items }: OfType<'list'>, place: Place): ReactElement | null {
   if (items.length === 0) return null;
@@ -72,7 +72,7 @@ export function keyBlock({ heading, items }: OfType<'key'>, place: Place): React
   return (
     <div className="key">
       <p className="strong" id={id}>
-        <Words text={heading} />
+        <HeadingWords text={heading} />
       </p>
       <ul role="list" aria-labelledby={id}>
         {items.map(({ mark, words }, index) => (

@@ -3,7 +3,7 @@ import { inlineText } from '../../model/text-piece.ts';
 import type { OfType, Place } from '../place.ts';
 import { HeadingOf, Paragraphs, Prose, Runs } from '../words.tsx';
 import { TickBox } from './box.tsx';
-import { Words } from '../whole-words.tsx';
+import { HeadingWords } from '../whole-words.tsx';
 
 export function calloutBlock({ kind, heading, body }: OfType<'callout'>, place: Place): ReactElement {
   return (
@@ -28,7 +28,7 @@ export function panelBlock({ lead, body, columns, closing }: OfType<'panel'>, pl
         {lists.map((column) => (
           <div key={column.id}>
             <p className="strong" id={column.id}>
-              <Words text={column.heading} />
+              <HeadingWords text={column.heading} />
             </p>
             <ul className="plain" aria-labelledby={column.id}>
               {column.items.map((item, at) => (

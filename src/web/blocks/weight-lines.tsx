@@ -8,7 +8,7 @@ import { placeMonth, placeWeight, smallLine, strokesOfLine } from '../../picture
 import { Label, estimateWidth, labelType, sizeOfLabel } from '../label.tsx';
 import { Picture, StrokeOf } from '../picture.tsx';
 import type { OfType, Place } from '../place.ts';
-import { Words } from '../whole-words.tsx';
+import { HeadingWords } from '../whole-words.tsx';
 
 /** The size of two in a row suits a phone and a desk alike. */
 const sizes = smallLine;
@@ -91,7 +91,7 @@ function LineFigure(props: LineProps): ReactElement {
   return (
     <figure className="weight-line">
       <figcaption className="strong">
-        <Words text={line.name} />
+        <HeadingWords text={line.name} />
       </figcaption>
       <Picture width={sizes.width} height={sizes.height} alt={{ id, text: line.alt, title: line.name }}>
         {strokesOfLine(line, sizes, place.tree.direction).map((stroke, index) => (

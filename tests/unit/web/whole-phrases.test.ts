@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Locale } from '../../../src/model/locale.ts';
-import { longestWhole, splitWholePhrases } from '../../../src/web/whole-phrases.ts';
+import { longestWhole, splitHeading, splitWholePhrases } from '../../../src/web/whole-phrases.ts';
 import { shippedLocale } from '../../helpers/locale-words.ts';
 import { paragraph, smallTree, words } from '../../helpers/small-tree.ts';
 import { attributeOf, bodyOf, htmlOf, readBackHtml, within } from '../../helpers/web-page.ts';
@@ -14,6 +14,23 @@ const wholeIn = (text: string): readonly string[] =>
   splitWholePhrases(text)
     .filter(({ whole }) => whole)
     .map(({ text: phrase }) => phrase);
+
+describe('words of a Chinese heading that a line of the web page does not part', () => {
+  it.each([
+    ['我可以选择什么？', ['可以', '选择', '什么？']],
+    ['5年后我的体重会是多少？', ['5年后', '我的', '体重', '会是', '多少？']],
+    ['Which treatment after 24 months?', ['24 months?']],
+  ])('%s', (text, whole) => {
+    const parts = splitHeading(text);
+    expect(parts.map((part) => part.text).join('')).toBe(text);
+    expect(parts.filter((part) => part.whole).map((part) => part.text)).toEqual(whole);
+  });
+
+  it('are parted where they are long: no heading is wider than a small phone', () => {
+    const long = '缩胃手术'.repeat(3);
+    expect(splitHeading(`(${long})`).filter(({ whole, text }) => whole && text.length > 8)).toEqual([]);
+  });
+});
 
 describe('phrases that a line of the web page does not part', () => {
   it.each([
