@@ -4,7 +4,8 @@ import { composePacket } from '../../src/compose-packet.ts';
 import { identifyPacket } from '../../src/identify-packet.ts';
 import type { DocumentTree } from '../../src/model/document.ts';
 import { reflowPacket } from '../../src/reflow/index.ts';
-import { loadFonts } from '../../src/render/fonts.ts';
+import { loadFonts, loadTypefaces } from '../../src/render/fonts.ts';
+import { typefacesFor } from '../../src/render/shaping/typefaces.ts';
 import { demand, exampleLanguages, openExample } from '../helpers/example-packets.ts';
 import { needlessWhite, pageFaults, partedFrames, planPagesOf } from '../helpers/page-faults.ts';
 import { textFaults } from '../helpers/text-faults.ts';
@@ -59,6 +60,15 @@ describe('the pages in large print', () => {
     },
     180_000,
   );
+
+  it('from right to left keep the tag of a treatment under study on the page, beside the way back', async () => {
+    const trees = await treesOf('QB-1115', 'ar', asksForLargePrint);
+    await loadTypefaces(typefacesFor(JSON.stringify(trees)));
+    const [plan] = await planPagesOf(trees.filter(({ kind }) => kind === 'comparison'));
+    if (plan === undefined) throw new Error('the case has no comparison');
+    expect(JSON.stringify(plan.draft.tree)).toContain('"layout":"way-back"');
+    expect(await textFaults(plan)).toEqual([]);
+  }, 180_000);
 });
 
 describe('a text that is too small for large print', () => {

@@ -73,7 +73,7 @@ function Name({ theme, row, width }: Omit<RowProps, 'strip'> & { readonly width:
       <Words {...text} sem={{ tag: 'P' }} />
       {row.tag === undefined ? null : (
         <View style={{ marginBottom: AFTER_TAG }}>
-          <Tag theme={theme} text={row.tag} />
+          <Tag theme={{ ...theme, nameWidth: width }} text={row.tag} />
         </View>
       )}
     </View>
