@@ -28,7 +28,7 @@ async function signed(...more: readonly string[]): Promise<ReturnType<typeof des
 }
 
 /** The Spanish of one text of the example clinic. */
-const whichSpanish = /(?<=^    sleeve: \{ ?en: [^,]*), es: [^}]*(?=\})/m;
+const whichSpanish = /(?<=^ {4}sleeve: \{ ?en: [^,]*), es: [^}]*(?=\})/m;
 
 const list = ['list', '--clinic', 'clinic/clinic.yaml', '--language', 'es'] as const;
 
