@@ -445,6 +445,22 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'indication: none',
     ],
   ],
+  'exchange-stated': [
+    [
+      'a band of which nothing says when it came out',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'indication: first-operation, bmi',
+      'indication: after-band, bmi',
+    ],
+    [
+      'an exchange in people who had no band',
+      'EVIDENCE_NO_PEOPLE',
+      'records/sleeve.yaml',
+      'indication: first-operation, bmi',
+      'indication: first-operation, stages: one, bmi',
+    ],
+  ],
   'subgroup-stated': [
     [
       'women who are not stated',
