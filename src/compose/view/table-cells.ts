@@ -103,6 +103,11 @@ export function hasFewest({ value }: ShareCell): boolean {
   );
 }
 
+/** Its cell says the count of the study itself, none included, and not how many that would be of another number. */
+export function keepsCount(cell: ShareCell): boolean {
+  return cell.value.zero !== undefined || hasFewest(cell);
+}
+
 /** "1 of 130". */
 export function countedInTable(scene: Scene, cell: ShareCell): Markup {
   const { events = 0, n = 0 } = cell.value;

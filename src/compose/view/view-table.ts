@@ -1,4 +1,4 @@
-import type { OutcomeRow } from '../../model/comparison.ts';
+import type { Cell, OutcomeRow } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
@@ -9,7 +9,8 @@ import { ownTimes, sayAsked, sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
-import { cellLines } from './table-cells.ts';
+import { isShare } from './say-share.ts';
+import { cellLines, keepsCount } from './table-cells.ts';
 import { asMarkup, joined } from './words.ts';
 
 /** Columns that fit beside the names and stay readable. */
@@ -123,13 +124,15 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
   const of = format.number(setting.denominator);
   const asked = columns[0]?.asked ?? {};
   const time = sayAsked(scene, asked, 'by');
-  const counted = setting.sameTime
-    ? words.say('common.table.lead', { of, time })
-    : words.say('common.table.lead_times', { of });
-  const apart = ownTimes(
-    scene,
-    columns.flatMap(({ cells }) => cells),
+  const cells = columns.flatMap((column) => column.cells);
+  const bases = basesOf(cells);
+  // Over cells that all keep the count of their study another number of people would be wrong.
+  const form = bases === 'counted' ? 'lead_counted' : 'lead';
+  const counted = joined(
+    words.say(`common.table.${form}${setting.sameTime ? '' : '_times'}`, { of, time }),
+    ...(bases === 'both' ? [words.say('common.table.as_counted')] : []),
   );
+  const apart = ownTimes(scene, cells);
   if (!setting.first) return joined(counted, ...apart);
   const more = setting.outcomes > 1;
   return joined(
@@ -139,4 +142,11 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
     ...apart,
     ...(more ? [words.say('common.table.no_note')] : []),
   );
+}
+
+/** Whether the shares of a table are out of its own number of people, out of those that each study counted, or both. */
+function basesOf(cells: readonly Cell[]): 'table' | 'counted' | 'both' {
+  const kept = cells.flatMap((cell) => (cell.state === 'known' && isShare(cell) ? [keepsCount(cell)] : []));
+  if (!kept.includes(true)) return 'table';
+  return kept.includes(false) ? 'both' : 'counted';
 }

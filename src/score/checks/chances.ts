@@ -49,6 +49,8 @@ function leadOver({ locale }: Pages, topic: Placed['topic'] & object, table: Tab
   const forms = [
     wordsOf(locale, 'common.table.lead', ['of', 'time']),
     wordsOf(locale, 'common.table.lead_times', ['of']),
+    wordsOf(locale, 'common.table.lead_counted', ['time']),
+    wordsOf(locale, 'common.table.lead_counted_times', []),
   ];
   return topic.blocks
     .slice(0, topic.blocks.indexOf(table))

@@ -342,6 +342,23 @@ describe('tables of outcomes', () => {
     expect(leads[0]).toMatch(/^Out of 100 people, within 5 years\. .*“Not known” without a note/);
     expect(leads[1]).toBe('Out of 100 people, within 5 years.');
   });
+
+  it('say over counts of the studies themselves that these are that, and no other number of people', async () => {
+    const lead = async (...counts: readonly (readonly [number, number])[]): Promise<string> => {
+      const rows = counts.map((count, index) =>
+        rowOf(fiveOptions, [['death', 'bleeding'][index] ?? '', fiveYears], {
+          sleeve: (place) => shareCell(place, count),
+        }),
+      );
+      return said(viewTables(await sceneFor('en'), rows, 100)[0]?.lead)[0] ?? '';
+    };
+    const asCounted = 'If fewer than 3 people had it, you see the count of the study itself.';
+    expect(await lead([1, 130])).toMatch(/^How many of the people in the study, within 5 years\. The others/);
+    const both = await lead([1, 130], [5, 100]);
+    expect(both).toMatch(/^Out of 100 people, within 5 years\./);
+    expect(both).toContain(asCounted);
+    expect(await lead([3, 130], [5, 100])).not.toContain(asCounted);
+  });
 });
 
 describe('own results', () => {
