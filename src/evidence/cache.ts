@@ -5,7 +5,7 @@ import { EvidenceListsSchema } from './evidence-set.ts';
 import type { EvidenceLists } from './evidence-set.ts';
 
 /** Raise it when rules or schemas change, so that copies prepared under the old ones are made anew. */
-const cacheVersion = 10;
+const cacheVersion = 11;
 
 const StoredSchema = z.strictObject({
   version: z.literal(cacheVersion),

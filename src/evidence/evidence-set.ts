@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { SourceSpan } from '../diagnostics/diagnostic.ts';
 import { AftercareFactSchema, AftercareSourceSchema } from '../model/aftercare.ts';
 import { ConsentElementSchema } from '../model/consent-element.ts';
+import { CopySiteSchema } from '../model/copy-sites.ts';
 import { CriterionSchema } from '../model/criterion.ts';
 import { EvidenceRecordSchema } from '../model/evidence-record.ts';
 import type { EvidenceRecord } from '../model/evidence-record.ts';
@@ -56,6 +57,7 @@ export const EvidenceListsSchema = z.strictObject({
   consentElements: z.array(ConsentElementSchema),
   aftercare: z.array(AftercareFactSchema),
   aftercareSources: z.array(AftercareSourceSchema),
+  copySites: z.array(CopySiteSchema),
   arithmeticExceptions: z.array(ArithmeticExceptionSchema),
 });
 export type EvidenceLists = z.infer<typeof EvidenceListsSchema>;
@@ -102,5 +104,6 @@ export function buildEvidenceBase(lists: EvidenceLists, digest: string): Evidenc
     consentElements,
     aftercare,
     aftercareSources: new Map(lists.aftercareSources.map((source) => [source.id, source])),
+    copySites: lists.copySites,
   };
 }

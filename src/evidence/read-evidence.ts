@@ -32,6 +32,7 @@ const listFiles: Readonly<Record<ListName, string>> = {
   consentElements: 'consent-elements.yaml',
   aftercare: 'aftercare/',
   aftercareSources: 'aftercare-sources.yaml',
+  copySites: 'copy-sites.yaml',
   arithmeticExceptions: 'arithmetic-exceptions.yaml',
 };
 const belongsTo = (path: string, place: string): boolean =>
@@ -126,6 +127,7 @@ export function readEvidence(files: readonly DataFile[], folder: string): Result
     consentElements: reader.list(shape.consentElements.element, filesOf('consentElements')),
     aftercare: reader.list(shape.aftercare.element, filesOf('aftercare')),
     aftercareSources: reader.list(shape.aftercareSources.element, filesOf('aftercareSources')),
+    copySites: reader.list(shape.copySites.element, filesOf('copySites')),
     arithmeticExceptions: reader.list(shape.arithmeticExceptions.element, filesOf('arithmeticExceptions')),
   };
   if (release === undefined || topics === undefined || reader.problems.length > 0)

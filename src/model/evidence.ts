@@ -2,6 +2,7 @@ import { z } from 'zod';
 
 import type { AftercareFact, AftercareSource } from './aftercare.ts';
 import type { ConsentElement } from './consent-element.ts';
+import type { CopySite } from './copy-sites.ts';
 import type { Criterion } from './criterion.ts';
 import type {
   Caution,
@@ -156,6 +157,8 @@ export interface EvidenceBase {
   /** What sources say of the time before and after a treatment; see `whyWithheld` for what may print. */
   readonly aftercare: readonly AftercareFact[];
   readonly aftercareSources: ReadonlyMap<string, AftercareSource>;
+  /** Sites of copies: their addresses are for clinicians. */
+  readonly copySites: readonly CopySite[];
 }
 
 /** The option whose records, cautions and reversibility stand for this one; itself if it is not defined. */

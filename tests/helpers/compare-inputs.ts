@@ -176,6 +176,7 @@ export function makeEvidence(
     consentElements: [],
     aftercare: [],
     aftercareSources: new Map(),
+    copySites: [{ site: 'copies.example', what: 'copies for tests' }],
   };
 }
 

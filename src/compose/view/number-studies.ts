@@ -1,5 +1,6 @@
 import type { KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { isCopy } from '../../model/copy-sites.ts';
 import type { Study } from '../../model/study.ts';
 import type { Scene } from './scene.ts';
 import { asMarkup, inLanguage, joined } from './words.ts';
@@ -54,29 +55,50 @@ export function citationOf(scene: Scene, study: Published): Markup {
     language: languageOfCitations,
     document: scene.locale.tag,
   });
-  const where = addressOf(study);
+  const where = addressOf(scene, study);
   const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
   return joined(
     published,
     ...(where === '' ? [] : [asMarkup(`${where}.`)]),
+    ...(isCopyOnly(scene, study) ? [scene.words.say('sources.copy')] : []),
     ...(unseen.length === 0
       ? []
       : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
   );
 }
 
-/** DOI and PubMed number; without them the address where it was read. */
-function addressOf({ citation: { doi, pmid }, seen_at: seenAt }: Published): string {
+/** DOI and PubMed number; without them the address where it was read, unless that is a copy: nobody is sent to one. */
+function addressOf(
+  { evidence }: Scene,
+  { citation: { doi, pmid }, seen_at: seenAt = [] }: Published,
+): string {
   const named = [
     ...(doi === undefined ? [] : [`doi.org/${doi}`]),
     ...(pmid === undefined ? [] : [`PubMed ${pmid}`]),
   ];
-  return named.length > 0 ? named.join('; ') : shortAddress(seenAt?.[0] ?? '');
+  if (named.length > 0) return named.join('; ');
+  return shortAddress(seenAt.find((url) => !isCopy(url, evidence.copySites)) ?? '');
 }
 
-/** As a reader types it. */
+/** Whether nobody has opened the original, only copies of it. */
+function isCopyOnly({ evidence }: Scene, { seen_at: seenAt = [] }: Published): boolean {
+  return seenAt.length > 0 && seenAt.every((url) => isCopy(url, evidence.copySites));
+}
+
+/** As a reader types it: without what a browser adds, and with signs for their codes ("≥" for "%e2%89%a5"). */
 export function shortAddress(url: string): string {
-  return url.replace(/^https?:\/\/(www\.)?/, '').replace(/\/$/, '');
+  return readable(url)
+    .replace(/^https?:\/\/(www\.)?/, '')
+    .replace(/\/$/, '');
+}
+
+function readable(url: string): string {
+  try {
+    return decodeURI(url);
+  } catch {
+    // A sign that only looks like a code stays as it is.
+    return url;
+  }
 }
 
 function withStop(part: string): string {

@@ -1,8 +1,9 @@
+import { isCopy } from '../../model/copy-sites.ts';
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
 import { definitionStatement } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
-import { shortAddress } from './number-studies.ts';
+import { citationOf, shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { mayState, patientCautions } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
@@ -68,17 +69,15 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
   });
 }
 
-/** Study numbers, then addresses that are no study; only what was read on a page. */
+/** Study numbers, then what is no study; only what was read on a page. */
 function whereSeen(
   scene: Scene,
-  sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[],
+  sources: readonly Pick<PointSource, 'study' | 'aftercare' | 'url' | 'seen'>[],
   numbers: StudyNumbers,
 ): Markup | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
-  const addresses = seen.flatMap((source) =>
-    source.study === undefined && source.url !== undefined ? [shortAddress(source.url)] : [],
-  );
+  const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source) : []));
   const cited = unique(studies)
     .toSorted((a, b) => a - b)
     .map(String);
@@ -86,9 +85,21 @@ function whereSeen(
     ...(cited.length === 0
       ? []
       : [scene.words.say('sources.studies', { list: scene.format.list(cited, 'and'), count: cited.length })]),
-    ...unique(addresses).map((address) => asMarkup(`${address}.`)),
+    ...unique(others.map(({ markup }) => markup)).map((markup) => ({ markup })),
   ];
   return parts.length === 0 ? null : joined(...parts);
+}
+
+/** A guideline by its name, else the address, else that the text was read in a copy, to which nobody is sent. */
+function otherText(
+  scene: Scene,
+  { aftercare, url }: Pick<PointSource, 'aftercare' | 'url'>,
+): readonly Markup[] {
+  const fact = scene.evidence.aftercare.find(({ id }) => id === aftercare);
+  const source = scene.evidence.aftercareSources.get(fact?.source ?? '');
+  if (url === undefined) return [];
+  if (!isCopy(url, scene.evidence.copySites)) return [asMarkup(`${shortAddress(url)}.`)];
+  return [source === undefined ? scene.words.say('sources.copy_of_text') : citationOf(scene, source)];
 }
 
 function unique<T>(all: readonly T[]): readonly T[] {

@@ -371,6 +371,9 @@ ${criteria()}`,
   citation: { authors: U V, year: 2021, title: Second, journal: J }
   seen_at: ['https://example.org/upsilon']
 `,
+  'copy-sites.yaml': `
+- { site: copies.example, what: copies }
+`,
   'arithmetic-exceptions.yaml': `
 []
 `,

@@ -46,6 +46,36 @@ describe('citations', () => {
   });
 });
 
+describe('a text that was read in a copy', () => {
+  const copied = { seen_at: ['https://dev.copies.example/a', 'https://copies.example/b'] };
+  const cite = async (changes: Readonly<Record<string, unknown>>): Promise<string> =>
+    plain(citationOf(await sceneFor('en'), makeStudy('a', changes)).markup);
+
+  it('is said to be one, and its address is printed for nobody', async () => {
+    expect(await cite(copied)).toBe('Example A. (2020). An example. J Ex 2020. Read in a copy.');
+  });
+
+  it('is cited by its own number where that is known', async () => {
+    const citation = { title: 'An example', journal: 'J Ex', pmid: '123' };
+    expect(await cite({ ...copied, citation, citation_unseen: ['authors', 'year'] })).toBe(
+      'An example. J Ex. PubMed 123. Read in a copy. Not yet confirmed: authors and year.',
+    );
+  });
+
+  it('is no copy where the original was opened too, or where a name only ends alike', async () => {
+    const both = { seen_at: [...copied.seen_at, 'https://journal.example/c'] };
+    expect(await cite(both)).toBe('Example A. (2020). An example. J Ex 2020. journal.example/c.');
+    const alike = { seen_at: ['https://othercopies.example/a'] };
+    expect(await cite(alike)).toBe('Example A. (2020). An example. J Ex 2020. othercopies.example/a.');
+  });
+
+  it('has an address in signs, not in codes, and one that cannot be read so as it is', async () => {
+    const coded = { seen_at: ['https://www.example.org/bmi-%e2%89%a560/'] };
+    expect(await cite(coded)).toMatch(/ example\.org\/bmi-≥60\.$/);
+    expect(await cite({ seen_at: ['https://example.org/100%'] })).toMatch(/ example\.org\/100%\.$/);
+  });
+});
+
 describe('sources of an option', () => {
   it('leave out a stay that the clinic states itself, and figures that no page prints', async () => {
     const stay = { ...shareCell(stayPlace, [1, 2]), id: 'sleeve/stay' };
