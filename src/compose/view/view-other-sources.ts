@@ -3,7 +3,7 @@ import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
 import { definitionStatement } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
-import { citationOf, shortAddress } from './number-studies.ts';
+import { shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { mayState, patientCautions } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
@@ -72,12 +72,12 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
 /** Study numbers, then what is no study; only what was read on a page. */
 function whereSeen(
   scene: Scene,
-  sources: readonly Pick<PointSource, 'study' | 'aftercare' | 'url' | 'seen'>[],
+  sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[],
   numbers: StudyNumbers,
 ): Markup | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
-  const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source) : []));
+  const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source.url) : []));
   const cited = unique(studies)
     .toSorted((a, b) => a - b)
     .map(String);
@@ -90,16 +90,11 @@ function whereSeen(
   return parts.length === 0 ? null : joined(...parts);
 }
 
-/** A guideline by its name, else the address, else that the text was read in a copy, to which nobody is sent. */
-function otherText(
-  scene: Scene,
-  { aftercare, url }: Pick<PointSource, 'aftercare' | 'url'>,
-): readonly Markup[] {
-  const fact = scene.evidence.aftercare.find(({ id }) => id === aftercare);
-  const source = scene.evidence.aftercareSources.get(fact?.source ?? '');
+/** The address, or that the text was read in a copy, to which nobody is sent. */
+function otherText(scene: Scene, url: string | undefined): readonly Markup[] {
   if (url === undefined) return [];
-  if (!isCopy(url, scene.evidence.copySites)) return [asMarkup(`${shortAddress(url)}.`)];
-  return [source === undefined ? scene.words.say('sources.copy_of_text') : citationOf(scene, source)];
+  if (isCopy(url, scene.evidence.copySites)) return [scene.words.say('sources.copy_of_text')];
+  return [asMarkup(`${shortAddress(url)}.`)];
 }
 
 function unique<T>(all: readonly T[]): readonly T[] {
