@@ -84,10 +84,3 @@ function troublesOf({ health }: Case, { outcomes }: EvidenceBase): readonly stri
 export function withMilder(conditions: readonly string[]): ReadonlySet<string> {
   return new Set(conditions.flatMap((condition) => [condition, includes[condition] ?? condition]));
 }
-
-/** The milder form that a severe condition includes, for conditions of which only the degree differs. */
-export const severeForms: readonly { readonly mild: string; readonly severe: string }[] = [
-  { mild: 'reflux', severe: 'severe-reflux' },
-  { mild: 'oesophagitis', severe: 'severe-oesophagitis' },
-  { mild: 'hiatal-hernia', severe: 'large-hiatal-hernia' },
-];

@@ -3,8 +3,8 @@ import type { ClinicProfile } from '../model/clinic.ts';
 import type { CautionHit } from '../model/comparison.ts';
 import type { Caution } from '../model/evidence-rules.ts';
 import { isPrintable } from '../model/evidence.ts';
+import { severeForms } from '../model/severe-forms.ts';
 import type { OptionDesk } from './describe-option.ts';
-import { severeForms } from './describe-person.ts';
 import type { Subject } from './subject.ts';
 import { findTriggers } from './find-triggers.ts';
 

@@ -18,7 +18,7 @@ interface Against {
  */
 export function healthAgainst(scene: Scene, option: NamedOption): readonly Markup[] {
   const all = patientCautions(scene)
-    .filter((hit) => hit.effect !== 'needs-check' && tellsApart(scene, hit.options, option))
+    .filter((hit) => hit.effect !== 'needs-check' && tellsApart(scene, hit, option))
     .map((hit) => against(scene, hit))
     .reduce<readonly Against[]>(withOneMore, []);
   const count = all.reduce((sum, { causes }) => sum + Math.max(1, causes.length), 0);
@@ -29,12 +29,24 @@ export function healthAgainst(scene: Scene, option: NamedOption): readonly Marku
 }
 
 /** A caution that touches every operation of the case alike is no reason against one of them. */
-function tellsApart(scene: Scene, touched: readonly string[], option: NamedOption): boolean {
+function tellsApart(scene: Scene, hit: CautionHit, option: NamedOption): boolean {
+  const touched = [hit, ...counterparts(scene, hit, option)].flatMap(({ options }) => options);
   const alike = scene.options.filter(
     ({ code, column }) => column.kind === option.column.kind && code !== option.code,
   );
   return (
-    touched.includes(option.code) && (alike.length === 0 || alike.some(({ code }) => !touched.includes(code)))
+    hit.options.includes(option.code) &&
+    (alike.length === 0 || alike.some(({ code }) => !touched.includes(code)))
+  );
+}
+
+/** What the same fact of the case means for other options: an earlier clot is a reason for care with any operation. */
+function counterparts(scene: Scene, hit: CautionHit, option: NamedOption): readonly CautionHit[] {
+  return patientCautions(scene).filter(
+    ({ effect, options, triggers }) =>
+      effect !== 'needs-check' &&
+      !options.includes(option.code) &&
+      triggers.some((trigger) => hit.triggers.includes(trigger)),
   );
 }
 

@@ -1,5 +1,6 @@
 import type { CautionHit, IndicationNote } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { severeForms } from '../../model/severe-forms.ts';
 import { theCase } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
 import { cautionText, patientCautions } from './patient-cautions.ts';
@@ -21,7 +22,7 @@ export type HealthView = Viewed<typeof healthShape>;
 /** What this person's own health means for the choices: notes on thresholds, then every caution the case triggers. */
 export function viewHealth(scene: Scene): HealthView {
   const notes = scene.comparison.notes.map((note) => withDuty('caution', noteInWords(scene, note)));
-  const lines = [...notes, ...aboutOnlyOption(scene), ...cautionLines(scene)];
+  const lines = [...notes, ...aboutOnlyOption(scene), ...cautionLines(scene), ...withoutWarning(scene)];
   return lines.length === 0 ? [] : [{ heading: scene.words.plain('comparison.health.heading'), lines }];
 }
 
@@ -45,6 +46,26 @@ function cautionLines(scene: Scene): readonly Line[] {
       return [withDuty('caution', index === 0 ? joined(lead, text) : text), ...callNowLines(scene, hit)];
     }),
   );
+}
+
+/**
+ * Illnesses of the case that no caution speaks of, once for all: silence would read as "makes no difference". What the
+ * clinic struck was looked at.
+ */
+function withoutWarning(scene: Scene): readonly Line[] {
+  const { comparison, words, format } = scene;
+  const triggers = new Set(comparison.cautions.flatMap((hit) => hit.triggers));
+  const isSaid = (code: string): boolean =>
+    triggers.has(`condition:${code}`) ||
+    severeForms.some(({ mild, severe }) => mild === code && triggers.has(`condition:${severe}`));
+  const names = comparison.person.conditions
+    .filter((code) => !isSaid(code))
+    .map((code) => words.plain(`codes.conditions.${code}`));
+  if (names.length === 0) return [];
+  const conditions = format.list(names, 'and');
+  return [
+    withDuty('caution', standingOn([theCase], words.say('comparison.health.no_warning', { conditions }))),
+  ];
 }
 
 /** What somebody may have to call about at once does not stand under what can wait for the visit. */

@@ -18,6 +18,8 @@ const leftOut: Readonly<Record<string, readonly number[]>> = {
   // "Up to 35" says the same as "to 34.9", in whole numbers.
   'bmi-30-to-34': [34.9],
   'bmi-50-to-60': [1.65, 1.85],
+  // Four groups of four sizes are said out of 10,000 each, as the statement works them out.
+  'bmi-60-plus': [14, 73, 101, 3822, 10652, 78668, 218922],
   'reflux-sleeve': [4, 16],
   'smoking-bypass': [2.5, 3.5],
   'anti-inflammatory-bypass': [2.4],
