@@ -53,7 +53,9 @@ function cautionLines(scene: Scene): readonly Line[] {
  * clinic struck was looked at.
  */
 function withoutWarning(scene: Scene): readonly Line[] {
-  const { comparison, words, format } = scene;
+  const { comparison, words, format, options } = scene;
+  // Pages about one option say what was found on it; the comparison before them has said this.
+  if (options.length === 1) return [];
   const triggers = new Set(comparison.cautions.flatMap((hit) => hit.triggers));
   const isSaid = (code: string): boolean =>
     triggers.has(`condition:${code}`) ||
