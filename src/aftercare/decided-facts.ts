@@ -56,6 +56,7 @@ function spokenSigns(setting: Setting): ReadonlySet<string> {
   const warnings = protocolOf(clinic.protocol, 'warnings', option)?.practice;
   if (warnings === undefined) return new Set();
   const { now, today, at_visit: atVisit, fever, pulse } = warnings;
+  const calls = protocolOf(clinic.protocol, 'call', option)?.practice ?? [];
   const codes = [...now, ...today, ...atVisit].flatMap((sign) =>
     'code' in sign && !isForOther(setting, sign.for) ? [sign.code] : [],
   );
@@ -65,6 +66,7 @@ function spokenSigns(setting: Setting): ReadonlySet<string> {
     ...(pulse === undefined ? [] : ['fast-heartbeat-number']),
     // The clinic's own list of what can wait stands for the list of usual practice.
     ...(atVisit.length === 0 ? [] : ['late-problems-other']),
-    ...(protocolOf(clinic.protocol, 'call', option) === undefined ? [] : ['self-harm-line']),
+    // A list of numbers decides whom to call about thoughts of self-harm only if one of them is for that.
+    ...(calls.some(({ about }) => about === 'self-harm') ? ['self-harm-line'] : []),
   ]);
 }

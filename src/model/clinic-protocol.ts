@@ -3,6 +3,7 @@ import { testCodes, urgencies } from './aftercare-codes.ts';
 import { weekdays } from './calendar-day.ts';
 import {
   adviceCodes,
+  callSigns,
   medicineTopics,
   personCodes,
   signCodes,
@@ -128,6 +129,10 @@ const CallSchema = z.strictObject({
   who: LocalTextSchema.describe('Whom to call, as printed'),
   phone: PhoneSchema.describe('In quotes'),
   urgency: z.array(z.enum(urgencies)).min(1).describe('For which signs: now, today, visit'),
+  about: z
+    .enum(callSigns)
+    .optional()
+    .describe('Only for this sign, for example self-harm; left out: for every sign'),
   hours: LocalTextSchema.optional().describe('When somebody answers'),
 });
 

@@ -91,6 +91,9 @@ export const signCodes = [
 ] as const;
 export type SignCode = (typeof signCodes)[number];
 
+/** Signs with a number to call of their own. */
+export const callSigns = ['self-harm'] as const satisfies readonly SignCode[];
+
 /** Whom a line of the protocol is for, where it is not for everybody. */
 export const personCodes = [
   'smokes',

@@ -1,5 +1,6 @@
 import type { Contact } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
+import type { SignCode } from '../../model/protocol-codes.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
@@ -10,6 +11,8 @@ export interface NamedContact {
   readonly number: string;
   /** When somebody answers; null if the clinic does not say. */
   readonly hours: LocalText | null;
+  /** The only sign that it is for; null: for all. */
+  readonly about: SignCode | null;
 }
 
 /** Whom to call, each once, in the order of the plan; without a plan the clinic's phones. */
@@ -29,8 +32,8 @@ export function nameContact(scene: Scene, { entry, phone }: Pick<Contact, 'entry
   if (entry === null) {
     const kind = phone ?? 'day';
     const name = asMarkup(words.plain(`aftercare.phones.${kind}`));
-    return { name, number: clinic.clinic.phones[kind], hours: null };
+    return { name, number: clinic.clinic.phones[kind], hours: null, about: null };
   }
-  const { who, phone: number, hours } = writtenAt(scene, 'call', entry);
-  return { name: words.free(who), number, hours: hours ?? null };
+  const { who, phone: number, hours, about } = writtenAt(scene, 'call', entry);
+  return { name: words.free(who), number, hours: hours ?? null, about: about ?? null };
 }

@@ -47,6 +47,8 @@ export const homecareShape = group({
   /** Topics on which neither the clinic nor a guideline says anything; empty if there is none. */
   ask: text,
   contacts: rows,
+  /** Which number comes first. */
+  emergencyFirst: markup,
   /** Sources of lines that only a guideline says. */
   origins: list(markup),
 });
@@ -72,6 +74,9 @@ export function viewHomecare(scene: Scene): HomecareView {
     advice: ruleRows(scene, advice),
     ask: topicsToAsk(scene, plan),
     contacts: contactRows(scene),
+    emergencyFirst: scene.words.say('aftercare.emergency_first', {
+      emergency: scene.clinic.clinic.phones.emergency,
+    }),
     origins: originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]),
   };
 }

@@ -54,19 +54,36 @@ export function viewWarningSigns(scene: Scene): WarningSignsView {
 
 function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][number] {
   const { warnings, calls } = planOf(scene);
+  const { emergency } = scene.clinic.clinic.phones;
   const contacts = calls.filter((call) => call.urgency === urgency).map((call) => nameContact(scene, call));
   return {
     urgency,
     heading: scene.words.plain(`warning-signs.${urgency}.heading`),
-    note: scene.words.plain(`warning-signs.${urgency}.note`),
-    phones: contacts.map(({ name, number, hours }) => ({
-      number,
-      label: name,
-      // Where every minute counts the hour to call is now.
-      hours: urgency === 'now' || hours === null ? null : scene.words.free(hours),
-    })),
-    items: warnings[urgency].map((sign) => body(signInWords(scene, sign, urgency))),
+    // Where a number does not answer, the note names the one that does.
+    note: scene.words.plain(`warning-signs.${urgency}.note`, urgency === 'now' ? { emergency } : {}),
+    // A number for one sign stands beside that sign.
+    phones: contacts
+      .filter(({ about }) => about === null)
+      .map(({ name, number, hours }) => ({
+        number,
+        label: name,
+        // Where every minute counts, room goes to the signs; when each number answers stands on the plan for home.
+        hours: urgency === 'now' || hours === null ? null : scene.words.free(hours),
+      })),
+    items: warnings[urgency].map((sign) => body(withCalls(scene, sign, urgency))),
   };
+}
+
+/** A sign, and the numbers that the clinic has for it alone. */
+function withCalls(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
+  return planOf(scene)
+    .calls.filter((call) => call.urgency === urgency)
+    .map((call) => nameContact(scene, call))
+    .filter(({ about }) => about !== null && about === sign.sign)
+    .reduce(
+      (said, { name, number }) => scene.words.say('aftercare.sign_call', { sign: said, who: name, number }),
+      signInWords(scene, sign, urgency),
+    );
 }
 
 function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {

@@ -150,6 +150,21 @@ describe('warning signs', () => {
 });
 
 describe('whom to call', () => {
+  it('about self-harm stays a matter to decide until the clinic lists a number for that', () => {
+    const line = sign('self-harm-line', 'now', { seen: 'page-2nd' });
+    const listed = (about?: string) => {
+      const entry = { who: { en: 'Line' }, phone: '555-0101', urgency: ['now'] };
+      const call = { sleeve: [about === undefined ? entry : { ...entry, about }] };
+      return plan({
+        facts: [line],
+        protocol: { call, warnings: { sleeve: { now: [{ code: 'self-harm' }] } } },
+      });
+    };
+    const open = (made: AftercarePlan) => made.undecided.map(({ subject }) => subject);
+    expect(open(listed())).toContain('self-harm-line');
+    expect(open(listed('self-harm'))).not.toContain('self-harm-line');
+  });
+
   it('is the clinic’s own list by urgency, in its order', () => {
     const call = {
       sleeve: [

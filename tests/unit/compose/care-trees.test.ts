@@ -141,6 +141,16 @@ describe.each(['en', 'es'])('the pages for home, in %s', (tag) => {
     },
   );
 
+  it('name the number for one sign beside that sign, and not among those for all', () => {
+    const { tree, texts } = make('warning-signs', { tag });
+    expect(texts.filter((text) => text.endsWith(': 988'))).toHaveLength(1);
+    const phones = blocksOfType(tree, 'warning-frames').flatMap(({ frames }) =>
+      frames.flatMap(({ phones: listed }) => listed.map(({ number }) => number)),
+    );
+    expect(phones).toContain('911');
+    expect(phones).not.toContain('988');
+  });
+
   it('print in a guideline line no figure but of facts that may print', () => {
     for (const option of treatments) {
       for (const kind of kinds) {
