@@ -264,7 +264,7 @@ describe('the plan for the time at home', () => {
   it('names each number to call once, with its hours', () => {
     const { texts } = make('homecare');
     expect(texts.filter((text) => text === '555-0134')).toHaveLength(1);
-    expect(texts).toContain('Nights, weekends and holidays.');
+    expect(texts).toContain('Day and night.');
   });
 });
 
@@ -302,7 +302,7 @@ describe('what a clinic says in English alone', () => {
       'Nurse line',
       'Monday to Friday, 8 to 5.',
       'Surgeon on call',
-      'Nights, weekends and holidays.',
+      'Day and night.',
     ];
     for (const text of said) expect(foreign(contacts)).toContainEqual([text, 'en']);
     const frames = blocksOfType(make('warning-signs', { tag: 'zh-Hans' }).tree, 'warning-frames');
@@ -397,7 +397,7 @@ describe('the page for the fridge', () => {
     const hours = frames().map(({ phones: numbers }) => numbers.map((phone) => phone.hours));
     expect(hours).toEqual([
       [undefined, undefined],
-      ['Monday to Friday, 8 to 5', 'Nights, weekends and holidays'],
+      ['Monday to Friday, 8 to 5', 'All other hours'],
       ['Monday to Friday, 8 to 5'],
     ]);
   });
