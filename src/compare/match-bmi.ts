@@ -1,5 +1,6 @@
 import type { RecordUse } from '../model/comparison.ts';
 import type { People, Spread } from '../model/evidence-record.ts';
+import { lowestForUnknown, nearMean } from '../model/slight-difference.ts';
 import { coverRange, distanceFrom, makeRange, narrow } from './cover-range.ts';
 import type { Range } from './cover-range.ts';
 import type { Difference, MatchedOption } from './subject.ts';
@@ -12,17 +13,11 @@ export interface BmiCoverage {
   readonly centre?: number;
 }
 
-/** A study of which only the mean is known speaks for people this near to it, kg/m². */
-export const nearMean = 5;
-
 /**
  * A study that is silent on BMI is not taken to speak for people above this, kg/m²: in common practice most people
  * in such studies are below it.
  */
 const highestTaken = 50;
-
-/** Under this BMI (kg/m²) a study of second operations that does not state BMI is no guide at all. */
-const lowestForUnknown = 30;
 
 /** BMI counts to one decimal, so "under 35" ends at 34.9. */
 const groupLimits: Readonly<Record<string, Range>> = {

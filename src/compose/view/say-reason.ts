@@ -1,6 +1,7 @@
 import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
 import { isPossible } from '../../model/evidence.ts';
 import type { Markup } from '../../model/locale.ts';
+import { isSlight } from '../../model/slight-difference.ts';
 import { doseName } from './say-dose.ts';
 import { bmiBeside } from './say-bmi.ts';
 import { sayExchange, stagesForm } from './say-exchange.ts';
@@ -34,13 +35,15 @@ export function unknownNote(scene: Scene, cell: UnknownCell): Markup {
   return joined(scene.words.say('common.not_known_for_you'), sayMissing(scene, cell));
 }
 
-/** Why nothing is known, in a sentence. */
+/** Why nothing is known: another figure may be shown with one slight difference, so that such a one is never said alone. */
 export function sayMissing(scene: Scene, cell: UnknownCell): Markup {
   const { reason } = cell;
   const key = isShorter(cell) ? 'missing.other-time-longest' : `missing.${formOf(reason)}`;
   const longest =
     reason.code === 'other-time' ? { longest: sayLength(scene, { months: reason.longestMonths ?? 0 }) } : {};
-  return scene.words.say(key, { ...patientVariables(scene, reason), ...longest });
+  const said = scene.words.say(key, { ...patientVariables(scene, reason), ...longest });
+  const alone = !isSlight(reason, scene.comparison.person.bmi);
+  return alone ? said : joined(said, scene.words.say('missing.one_more'));
 }
 
 /** Whether the studies ended before the time asked, which is worth saying; else they measured at another time. */

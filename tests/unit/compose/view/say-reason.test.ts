@@ -146,3 +146,34 @@ describe('an outcome that only an operation has', () => {
     expect(whyUnknown(scene, cell).markup).toContain('These studies were only in people with diabetes.');
   });
 });
+
+describe('a reason that hides no figure when it is the only one', () => {
+  const more = 'Another thing does not fit or is not stated, so we give no number.';
+  const bmis = { high: 43.1, low: 27 } as const;
+  const say = async (reason: MissingReason, bmi: number): Promise<string> => {
+    const made = makeComparison(fiveOptions);
+    const scene = await sceneFor('en', { comparison: { ...made, person: { ...made.person, bmi } } });
+    return whyUnknown(scene, unknownCell(place, reason)).markup.replaceAll('\u00a0', ' ');
+  };
+
+  it.each([
+    match['indication-unknown'],
+    match['indication-mixed'],
+    match['age-unknown'],
+    match['removed-before'],
+    match['several-operations'],
+    match['bmi-mean-only'],
+    match['bmi-unknown'],
+  ])('is said together with that there is another: $code', async (reason) => {
+    expect(await say(reason, bmis.high)).toMatch(new RegExp(`\\. ${more}$`));
+  });
+
+  it('is said alone where it is enough: a BMI not stated of people far from this one', async () => {
+    expect(await say(match['bmi-unknown'], bmis.low)).toBe(
+      'for people like you. These studies do not state the BMI of the people. Yours is 27, so we cannot tell if they were like you.',
+    );
+    const far = { code: 'bmi-mean-only', mean: 45.9, yours: 27 } as const;
+    expect(await say(far, bmis.low)).not.toContain(more);
+    expect(await say(match.indication, bmis.high)).not.toContain(more);
+  });
+});
