@@ -8,7 +8,7 @@ import { writeDates, writeOwnDates } from './write-dates.ts';
 
 /** Numbers, dates and lists as readers of a language write them, always in Western digits. */
 export function makeFormatter(settings: LocaleSettings): Formatter {
-  const { format, own_names: own, range_word: rangeWord, semicolon, units } = settings;
+  const { format, nor_word: norWord, own_names: own, range_word: rangeWord, semicolon, units } = settings;
   const writers = new Map<number | undefined, Intl.NumberFormat>();
   const before = beforeRangeWord(rangeWord);
   const range = (low: string, high: string): string =>
@@ -31,7 +31,11 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
     ...(own === null ? writeDates(format) : writeOwnDates(own)),
     list: (items, join) => {
       const mark = hasDecimalComma(items, number(0.5).charAt(1)) ? semicolon.replace(' ', tie) : ',';
-      return own === null ? joinList(format, items, { join, mark }) : joinOwn(own.list[join], items, mark);
+      if (join === 'nor' && norWord !== undefined) return joinOwn(` ${norWord} `, items, mark);
+      const kind = join === 'and' ? 'and' : 'or';
+      return own === null
+        ? joinList(format, items, { join: kind, mark })
+        : joinOwn(own.list[kind], items, mark);
     },
     languageName: (tag) =>
       own?.languages[tag] ??

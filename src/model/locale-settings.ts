@@ -34,6 +34,11 @@ export const LocaleSettingsSchema = z
       .describe('Names of days, months and languages, where Unicode has none in this language'),
     first_weekday: z.enum(weekdays).describe('Day with which a week of a calendar begins'),
     range_word: z.string().min(1).describe('Word between the two ends of a range: to'),
+    nor_word: z
+      .string()
+      .min(1)
+      .optional()
+      .describe('Word before the last of a list after a denial, where it is not the word for or'),
     semicolon: z
       .string()
       .min(1)

@@ -42,7 +42,8 @@ export interface Formatter {
   /** Short name of a day of the week: `Sat`. */
   readonly weekday: (day: Weekday) => string;
   readonly monthYear: (iso: string) => string;
-  readonly list: (items: readonly string[], join: 'and' | 'or') => string;
+  /** `nor` after a denial, as Spanish says «ni»; where a language has no such word, as with `or`. */
+  readonly list: (items: readonly string[], join: 'and' | 'or' | 'nor') => string;
   /** Name of a language, in this one: `Spanish`. Input a language tag; the tag itself where it has no name. */
   readonly languageName: (tag: string) => string;
   /** Whole kilograms or pounds in the unit(s) of the clinic: `93 kg`, `206 lb`, `206 lb (93 kg)`. */

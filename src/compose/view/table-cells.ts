@@ -13,7 +13,7 @@ import { otherTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { asMarkup, bold, figure, joined, series } from './words.ts';
+import { asMarkup, bold, figure, joined, runIn, series } from './words.ts';
 
 interface InTable {
   /** Null where the table has one column, which leaves room to say in the cell what others say in a note. */
@@ -121,14 +121,18 @@ function fewestNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTab
   const lead = scene.words.say('common.table.few_note', { counted: countedInTable(scene, cell) });
   const range = couldBeOutOf(scene, cell, denominator);
   if (range === null) return fewPeopleInWords(scene, cell) ?? lead;
-  return notes === null ? range : joined(lead, range);
+  return notes === null ? range : runIn(scene.words, lead, range);
 }
 
 /** “None of 212”: how many there could be all the same. */
 function zeroNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTable): Markup {
   if (notes === null) return restInWords(scene, cell, denominator);
   const n = scene.format.number(cell.value.zero?.n ?? 0);
-  return joined(scene.words.say('common.table.zero_note', { n }), restInWords(scene, cell, denominator));
+  return runIn(
+    scene.words,
+    scene.words.say('common.table.zero_note', { n }),
+    restInWords(scene, cell, denominator),
+  );
 }
 
 function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {

@@ -68,7 +68,7 @@ function introOf(scene: Scene, points: readonly WeightPoint[]): Markup {
   const without = scene.options.filter(({ code }) => courses.every(({ option }) => option !== code));
   const options = scene.format.list(
     without.map(({ inText }) => inText),
-    'or',
+    'nor',
   );
   return joined(
     intro,

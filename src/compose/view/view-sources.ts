@@ -21,7 +21,7 @@ import { lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { otherSources } from './view-other-sources.ts';
 import { readingShapes, viewReadings } from './view-reading.ts';
-import { figure, joined, sentence, series } from './words.ts';
+import { afterColon, asMarkup, figure, joined, sentence, series } from './words.ts';
 
 export const sourcesShape = group({
   /** What the short words for kinds of studies mean, of those that occur. */
@@ -83,7 +83,7 @@ function explained(
   return [...new Set(codes)].map((code) =>
     scene.words.say(`sources.explained.${group}`, {
       name: scene.words.plain(`sources.${group}.${code}`),
-      meaning: scene.words.plain(`${meanings}.${code}`),
+      meaning: afterColon(scene.words, asMarkup(scene.words.plain(`${meanings}.${code}`))),
     }),
   );
 }

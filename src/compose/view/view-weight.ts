@@ -5,7 +5,7 @@ import type { AxisEnds } from '../choose-ticks.ts';
 import { doseInWords, sharedDose, withDose } from './say-dose.ts';
 import { sourceOf } from './say-share.ts';
 import { soundnessInWords, withMark } from './say-soundness.ts';
-import { sayNear, whyUnknown } from './say-reason.ts';
+import { sayMissing, sayNear, whyUnknown } from './say-reason.ts';
 import { otherTime, ownTimes, sayLength } from './say-time.ts';
 import {
   changeInWords,
@@ -73,10 +73,10 @@ export function viewWeight(scene: Scene): WeightView {
   };
 }
 
-/** Where no option has a weight, a row of empty pictures would only take room from the reasons. */
+/** Where no option has a weight: no empty pictures, and the sentence above has said for whom it is not known. */
 function wordsRow(scene: Scene, option: NamedOption, cell: Cell | undefined): Row {
-  const unknown = bold(scene.words.say('common.not_known'));
-  const why = cell?.state === 'not-known' ? [whyUnknown(scene, cell)] : [];
+  const unknown = bold(scene.words.say('common.sentence', { text: scene.words.say('common.not_known') }));
+  const why = cell?.state === 'not-known' ? [sayMissing(scene, cell)] : [];
   return plainRow(option, [body(joined(unknown, ...why)), ...timesLine(scene, option)]);
 }
 

@@ -212,6 +212,17 @@ describe('the formatter', () => {
     expect(list(['siete', 'ocho'], 'or')).toBe('siete u ocho');
   });
 
+  it('ends a list after a denial with the word of the language for it, else with that for or', () => {
+    const spanish = makeFormatter({ ...settings('es-419'), nor_word: 'ni' });
+    expect(spanish.list(['una', 'otra', 'ocho'], 'nor')).toBe('una, otra ni ocho');
+    expect([spanish.list(['una'], 'nor'), spanish.list([], 'nor')]).toEqual(['una', '']);
+    expect(spanish.list(['siete', 'ocho'], 'or')).toBe('siete u ocho');
+    expect(english.list(['a', 'b'], 'nor')).toBe('a or b');
+    const own = { ...settings('fr-HT', 'a'), own_names: invented };
+    expect(makeFormatter(own).list(['a', 'b'], 'nor')).toBe('a oswa b');
+    expect(makeFormatter({ ...own, nor_word: 'ni' }).list(['a', 'b'], 'nor')).toBe('a ni b');
+  });
+
   it('sets no comma between figures whose decimals a comma shows', () => {
     const list = (format: string, items: readonly string[]): string =>
       makeFormatter(settings(format)).list(items, 'and');

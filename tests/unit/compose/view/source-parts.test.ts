@@ -128,6 +128,13 @@ describe('sources of an option', () => {
     ]);
   });
 
+  it('explain them after a colon with a small letter in a language that writes so', async () => {
+    const view = viewSources(await sceneFor('es', { comparison: makeComparison(fiveOptions) }));
+    expect(view.designs.map(({ markup }) => plain(markup))).toEqual([
+      '“Grupo en el tiempo”: un estudio que sigue a un grupo de personas en el tiempo.',
+    ]);
+  });
+
   it('say of people with another BMI what it was, to one place, and not once more as a difference', async () => {
     const { main } = makeComparison(fiveOptions).weight;
     const rowFor = async (reason: KnownCell['lead']['reasons'][number]): Promise<string> => {

@@ -206,11 +206,8 @@ describe('the strip of weights', () => {
     expect({ axis, marks, covered }).toEqual({ axis: null, marks: [], covered: null });
     expect(plain(intro)).toBe('No study tells this for people like you.');
     expect(rows.map(({ lines }) => said(lines)[0])).toEqual([
-      'Not known',
-      ...Array.from(
-        { length: 4 },
-        () => 'Not known for people like you. We found no study that counted this.',
-      ),
+      'Not known.',
+      ...Array.from({ length: 4 }, () => 'Not known. We found no study that counted this.'),
     ]);
     expect(rows.map(({ range, unknown }) => range ?? unknown)).toEqual([null, null, null, null, null]);
   });
@@ -272,6 +269,8 @@ describe('lines over time', () => {
     expect(plain(board?.intro ?? { markup: '' })).toBe(
       'The line shows pounds by years from now. Each line follows the people of one study for as long as it lasted. There is no line for a gastric bypass, stomach folding, semaglutide, or no new treatment: we found no single study to draw it from.',
     );
+    const spanish = viewLines(await sceneFor('es', { comparison: { ...comparison, weight } }));
+    expect(plain(spanish?.intro ?? { markup: '' })).toContain('la semaglutida ni seguir sin tratamiento nuevo:');
   });
 
   it('say what their band is, and no more where every option has a line', async () => {
