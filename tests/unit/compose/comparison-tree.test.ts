@@ -626,7 +626,7 @@ describe('what the surgeon and the clinic say', () => {
     const words = wordsOf({ name: '', origin: '', words: full?.body ?? [] }).join(' ');
     expect(words).toContain('The Sennet Research Board');
     expect(words).toContain('555 0163');
-    expect(words).toContain('Your surgeon has counted 22 people who had it.');
+    expect(words).toContain('Your surgeon has counted 22 people who had this treatment.');
     expect(words).toContain('You can say no and still have a usual operation.');
   });
 });

@@ -481,7 +481,7 @@ describe('a figure with a published interval', () => {
       .strips[0]?.rows;
     const row = sources?.find(({ name }) => name === 'Bleeding, in the first month');
     expect(wordsOf(row).map(loose).join(' ')).toContain(
-      'Could be 10 to 21 out of 1,000. BMI: 46 on average. Age: not stated. Special group: people over 65. All had diabetes.',
+      'Could be 10 to 21 out of 1,000. BMI: 46 on average. Age: not stated. Special group: people aged 65 or older. All had diabetes.',
     );
     expect(loose(textOf(compose('clinician-sheet', { ...comparison, topics }, { evidence })))).toContain(
       '10.2 to 20.7†',

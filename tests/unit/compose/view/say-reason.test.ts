@@ -110,7 +110,7 @@ describe('reasons with numbers', () => {
       whyUnknown(scene, unknownCell(five, { code: 'other-time', longestMonths })).markup;
     const longest = scene.words.plain('missing.other-time-longest', { longest: '16\u00a0months' });
     expect(say(16)).toBe(`for people like you. ${longest}`);
-    expect(say(264)).toContain('The studies measured it earlier or later.');
+    expect(say(264)).toContain('The studies measured it at another time.');
   });
 
   it('names no difference where the people are like this person', () => {

@@ -270,7 +270,9 @@ describe('lines over time', () => {
       'The line shows pounds by years from now. Each line follows the people of one study for as long as it lasted. There is no line for a gastric bypass, stomach folding, semaglutide, or no new treatment: we found no single study to draw it from.',
     );
     const spanish = viewLines(await sceneFor('es', { comparison: { ...comparison, weight } }));
-    expect(plain(spanish?.intro ?? { markup: '' })).toContain('la semaglutida ni seguir sin tratamiento nuevo:');
+    expect(plain(spanish?.intro ?? { markup: '' })).toContain(
+      'la semaglutida ni seguir sin tratamiento nuevo:',
+    );
   });
 
   it('say what their band is, and no more where every option has a line', async () => {
