@@ -96,12 +96,14 @@ describe('a week with one broken case', () => {
 describe.each(languages)('someone with a BMI of 27 after a band, in %s', (language) => {
   const words = {
     en: {
-      unknown: 'Not known for people like you.',
+      whose: 'No study tells this for people like you.',
+      unknown: 'Not known.',
       weight: 'How much might I weigh',
       next: 'Who has a serious',
     },
     es: {
-      unknown: 'No se sabe en personas como usted.',
+      whose: 'Ningún estudio lo dice para personas como usted.',
+      unknown: 'No se sabe.',
       weight: '¿Cuánto podría pesar',
       next: '¿Quién tiene un',
     },
@@ -115,7 +117,8 @@ describe.each(languages)('someone with a BMI of 27 after a band, in %s', (langua
   it.skipIf(!hasPoppler)(
     'is told that the weight after each choice is not known, and why, in a sentence',
     () => {
-      const reasons = weightPage().split(words.unknown).slice(1);
+      const [head, ...reasons] = weightPage().split(words.unknown);
+      expect(head).toContain(words.whose);
       expect(reasons.map((reason) => /^ \p{Lu}[^.]{20,}\./u.test(reason))).toEqual([true, true, true, true]);
     },
   );
@@ -159,9 +162,8 @@ describe('someone who is pregnant', () => {
       .flatMap(({ lines }) => lines)
       .filter((line) => /^(Sleeve|Gastric bypass|Tirzepatide|Food and|No new) {2,}not known /.test(line));
     expect(short.length).toBeGreaterThanOrEqual(5);
-    expect(text.match(/Not known for people like you\. [^.]*\bpregnancy\./g)?.length).toBeGreaterThanOrEqual(
-      5,
-    );
+    expect(text).toContain('No study tells this for people like you.');
+    expect(text.match(/Not known\. [^.]*\bpregnancy\./g)?.length).toBeGreaterThanOrEqual(5);
   });
 });
 
@@ -177,9 +179,8 @@ describe('someone of 17', () => {
   it.skipIf(!hasPoppler)('is told that the studies were in adults where they were', () => {
     const text = comparisonText(packetOf('CT-3003', 'es'));
     expect(text).toContain('Usted tiene menos de 18 años.');
-    expect(
-      text.match(/No se sabe en personas como usted\. [^.]*\badultas\b/g)?.length,
-    ).toBeGreaterThanOrEqual(4);
+    expect(text).toContain('Ningún estudio lo dice para personas como usted.');
+    expect(text.match(/No se sabe\. [^.]*\badultas\b/g)?.length).toBeGreaterThanOrEqual(4);
   });
 });
 
