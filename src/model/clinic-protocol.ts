@@ -107,7 +107,11 @@ const AdviceSchema = z.strictObject({
 });
 
 const sign = z.union([
-  z.strictObject({ code: z.enum(signCodes).describe('A coded sign, translated by plainleaf'), for: only }),
+  z.strictObject({
+    code: z.enum(signCodes).describe('A coded sign, translated by plainleaf'),
+    for: only,
+    first: LocalTextSchema.optional().describe('What to do before the call, in free words, per language'),
+  }),
   z.strictObject({ text: LocalTextSchema.describe('A sign in free words, per language'), for: only }),
 ]);
 

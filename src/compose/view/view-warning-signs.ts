@@ -3,6 +3,7 @@ import { urgencies } from '../../model/aftercare-codes.ts';
 import type { Urgency } from '../../model/aftercare-codes.ts';
 import type { Threshold, WarningSign } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
+import type { Practice } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { forWhom, planOf } from './say-aftercare.ts';
 import { chosenOption } from './scene.ts';
@@ -87,7 +88,10 @@ function withCalls(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
 }
 
 function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
-  return forWhom(scene, sign.who, namedSign(scene, sign, urgency));
+  const said = forWhom(scene, sign.who, namedSign(scene, sign, urgency));
+  const written = writtenSign(scene, sign, urgency);
+  if (written === undefined || 'text' in written || written.first === undefined) return said;
+  return scene.words.say('warning-signs.first', { sign: said, what: scene.words.free(written.first) });
 }
 
 /** A number in the words is the clinic's own; without one the words are those of a sign that guidelines name too. */
@@ -114,14 +118,20 @@ function sayTemperature({ words, format, unit }: Scene, value: number): string {
     : words.plain('aftercare.temperature.us', { celsius, fahrenheit: format.number(value * 1.8 + 32, 1) });
 }
 
+type WrittenSign = Practice<'warnings'>['now'][number];
 const lists = { now: 'now', today: 'today', visit: 'at_visit' } as const;
 
-function ownWords(scene: Scene, { entry }: WarningSign, urgency: Urgency): LocalText {
-  const { option = '', index = null } = entry ?? {};
-  const sign = scene.clinic.protocol.warnings[option]?.[lists[urgency]][index ?? 0];
-  if (sign === undefined || 'code' in sign)
+function ownWords(scene: Scene, sign: WarningSign, urgency: Urgency): LocalText {
+  const written = writtenSign(scene, sign, urgency);
+  if (written === undefined || 'code' in written)
     throw new InternalError('a plan names a sign that the clinic did not write');
-  return sign.text;
+  return written.text;
+}
+
+/** The line of the clinic's protocol that a sign is from; a sign of guidelines has none. */
+function writtenSign({ clinic }: Scene, { entry }: WarningSign, urgency: Urgency): WrittenSign | undefined {
+  if (entry === null) return undefined;
+  return clinic.protocol.warnings[entry.option]?.[lists[urgency]][entry.index ?? 0];
 }
 
 function sayOf(scene: Scene): WarningSignsView['say'] {

@@ -298,12 +298,7 @@ describe('what a clinic says in English alone', () => {
 
   it('names numbers in English, and when somebody answers, with the mark at its end that English has', () => {
     const [contacts] = blocksOfType(make('homecare', { tag: 'zh-Hans' }).tree, 'strip');
-    const said = [
-      'Nurse line',
-      'Monday to Friday, 8 to 5.',
-      'Surgeon on call',
-      'Day and night.',
-    ];
+    const said = ['Nurse line', 'Monday to Friday, 8 to 5.', 'Surgeon on call', 'Day and night.'];
     for (const text of said) expect(foreign(contacts)).toContainEqual([text, 'en']);
     const frames = blocksOfType(make('warning-signs', { tag: 'zh-Hans' }).tree, 'warning-frames');
     const phones = frames.flatMap((block) => block.frames.flatMap((one) => one.phones));
@@ -400,6 +395,18 @@ describe('the page for the fridge', () => {
       ['Monday to Friday, 8 to 5', 'All other hours'],
       ['Monday to Friday, 8 to 5'],
     ]);
+  });
+
+  it('says to people with diabetes what to do before they call about low sugar, as the clinic wrote it', () => {
+    const health = { conditions: ['type-2-diabetes'] } as const;
+    const said = 'You sweat, shake or feel weak between meals';
+    expect(make('warning-signs', { health }).texts.filter((text) => text.includes('shake or feel'))).toEqual([
+      `${said}. First: if your sugar is under 70 mg/dL, drink half a cup of juice.`,
+    ]);
+    expect(make('warning-signs').texts.join('\n')).not.toContain('half a cup of juice');
+    const inSpanish = make('warning-signs', { health, tag: 'es' }).texts.join('\n');
+    expect(inSpanish).toContain('Primero: si su azúcar está por debajo de 70');
+    expect(inSpanish).toContain('tome medio vaso de jugo.');
   });
 
   it('lets nobody with diabetes wait with signs of low sugar', () => {
