@@ -63,9 +63,7 @@ export const PeopleSchema = z
     stages: z
       .enum(['one', 'two', 'either', 'unstated'])
       .optional()
-      .describe(
-        'exchange of a band: out and the new operation at once, in two operations, some of each, or not stated',
-      ),
+      .describe('exchange of a band: out and the new operation at once, in two operations, or some of each'),
     bmi: SpreadSchema.optional().describe('body mass index, kg/m2'),
     bmi_by_sex: BmiBySexSchema.optional(),
     age: SpreadSchema.optional().describe('age, years'),
