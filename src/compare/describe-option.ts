@@ -15,6 +15,8 @@ export interface OptionDesk {
   readonly indication: Indication;
   readonly subject: Subject;
   readonly records: ReadonlyMap<string, readonly EvidenceRecord[]>;
+  /** Those that count it as one with other operations; only a record of the talk looks there. */
+  readonly together: ReadonlyMap<string, readonly EvidenceRecord[]>;
   readonly studies: ReadonlyMap<string, Study>;
   readonly outcomes: ReadonlyMap<string, OutcomeDefinition>;
   /** Record ids that the clinic wants to lead. */
@@ -45,6 +47,7 @@ export function describeOption(code: string, setting: Setting): OptionDesk | und
     indication: findIndication(subject, definition),
     subject,
     records: groupByOutcome(evidence.records.filter((record) => record.option === source)),
+    together: groupByOutcome(evidence.records.filter((record) => record.together?.includes(source))),
     studies: evidence.studies,
     outcomes: new Map(evidence.outcomes.map((outcome) => [outcome.code, outcome])),
     preferred: new Set(clinic.prefer.map(({ record }) => record)),

@@ -1,6 +1,6 @@
 import { documentsOf } from '../model/case.ts';
 import type { Case } from '../model/case.ts';
-import type { ComparisonTable, KnownCell } from '../model/comparison.ts';
+import type { Cell, ComparisonTable, OutcomeRow } from '../model/comparison.ts';
 import type { TopicPlans } from '../model/topic-plan.ts';
 import { buildBestRow, buildRow } from './choose-rows.ts';
 import type { OptionDesk } from './describe-option.ts';
@@ -13,11 +13,12 @@ interface Shown {
 }
 
 /**
- * Harms of the chosen option with a figure that fits this person and that no topic shows: a topic has room for a few
- * outcomes, at the time at which most options have a figure. A record of the talk must say them all. None for a case
- * that asks for no such record: nothing else prints them.
+ * Harms of the chosen option that no topic shows with a figure: a topic has room for a few outcomes, at the time at
+ * which most options have one. A record of the talk must say them all, and why where nobody can say how often. Where no
+ * figure is of this option alone, one of operations counted together stands in, and says so. None for a case that
+ * asks for no such record: nothing else prints them.
  */
-export function findFurtherHarms(shown: Shown, plans: TopicPlans): readonly KnownCell[] {
+export function findFurtherHarms(shown: Shown, plans: TopicPlans): readonly Cell[] {
   const { chosen } = shown.case.decision;
   const desk = shown.desks.find(({ code }) => code === chosen);
   if (desk === undefined || !documentsOf(shown.case).includes('consent')) return [];
@@ -26,9 +27,16 @@ export function findFurtherHarms(shown: Shown, plans: TopicPlans): readonly Know
   const early = plans['first-month'].rows.filter(isFurther);
   const later = [...plans['later-years'].rows, ...plans['living-with-it'].rows].filter(isFurther);
   return [
-    ...early.map((outcome) => buildRow([desk], outcome, firstMonth)),
-    ...later.map((outcome) => buildBestRow([desk], outcome)),
-  ].flatMap(({ cells }) => cells.filter((cell): cell is KnownCell => cell.state === 'known'));
+    ...early.map((outcome) => aloneOrTogether(desk, (one) => buildRow([one], outcome, firstMonth))),
+    ...later.map((outcome) => aloneOrTogether(desk, (one) => buildBestRow([one], outcome))),
+  ].filter((cell) => cell.state !== 'not-possible');
+}
+
+function aloneOrTogether(desk: OptionDesk, build: (desk: OptionDesk) => OutcomeRow): Cell {
+  const [alone] = build(desk).cells as readonly [Cell];
+  if (alone.state !== 'not-known') return alone;
+  const [together] = build({ ...desk, records: desk.together }).cells;
+  return together?.state === 'known' ? { ...together, setAside: alone.setAside } : alone;
 }
 
 /** Outcomes of which a topic says a figure of this option. */

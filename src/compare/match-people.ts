@@ -34,6 +34,7 @@ export function matchPeople(record: EvidenceRecord, subject: Subject, option: Ma
     subject.person.pregnantNow ? pregnancy : undefined,
     differInGeneration(people, subject.person.age),
     ...differInHistory(people, subject, option.indication),
+    differInOperation(record),
     differInOutcome(record.outcome, subject),
     differInBmi(bmi, subject.bmi),
     differInAge(people, subject.person.age),
@@ -55,6 +56,11 @@ export function matchPeople(record: EvidenceRecord, subject: Subject, option: Ma
 
 /** No figure of any treatment was measured in pregnant people. */
 const pregnancy: Difference = { reason: { code: 'pregnancy' }, excludes: true };
+
+/** Of a group of operations that were counted as one nobody can say how many belong to this option. */
+function differInOperation({ together }: EvidenceRecord): Difference | undefined {
+  return together && { reason: { code: 'operations-mixed', theirs: together }, excludes: false };
+}
 
 function nameCovered(bmi: Range, age: Range): RecordUse['covered'] {
   return {

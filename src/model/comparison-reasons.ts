@@ -24,6 +24,7 @@ export type MatchReason =
   | { readonly code: 'indication'; readonly theirs: string; readonly yours: Indication }
   | { readonly code: 'indication-mixed' }
   | { readonly code: 'indication-unknown' }
+  | { readonly code: 'operations-mixed'; readonly theirs: readonly string[] }
   | { readonly code: 'removed-before' }
   | { readonly code: 'stages'; readonly theirs: 'one' | 'two' }
   | { readonly code: 'several-operations'; readonly count: number }

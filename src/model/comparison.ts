@@ -234,8 +234,8 @@ export interface ComparisonTable {
   readonly options: readonly OptionColumn[];
   readonly weight: WeightTopic;
   readonly topics: readonly Topic[];
-  /** Figures that only a record of the talk prints: harms of the chosen option that no topic has room for. */
-  readonly furtherHarms: readonly KnownCell[];
+  /** What only a record of the talk prints: harms of the chosen option that no topic shows with a figure. */
+  readonly furtherHarms: readonly Cell[];
   readonly cautions: readonly CautionHit[];
   readonly conflicts: readonly CautionConflict[];
   /** For clinicians only; null where it was not made for this person and these options. */

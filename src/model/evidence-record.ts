@@ -204,6 +204,13 @@ const common = {
   outcome: z.string().describe('code of outcomes.yaml'),
   definition: z.string().min(1).optional().describe('how the source defined it'),
   scope: ScopeSchema.optional(),
+  together: z
+    .array(z.string())
+    .min(2)
+    .optional()
+    .describe(
+      'operations that a record of a group counts as one, as its definition says; a record of the talk may show it',
+    ),
   new_only: z.literal(true).optional().describe('counts nobody who had it before; see the definition'),
   variant: z.string().min(1).optional().describe('how it differed from the option as done today'),
   dose: MedicineDoseSchema.optional(),

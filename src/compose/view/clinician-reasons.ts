@@ -22,6 +22,7 @@ const kindOf: { readonly [C in SetAsideReason['code']]: Kind } = {
   indication: 'people',
   'indication-mixed': 'people',
   'indication-unknown': 'people',
+  'operations-mixed': 'people',
   'removed-before': 'people',
   stages: 'technique',
   'several-operations': 'people',

@@ -136,6 +136,13 @@ function namesOf({ words, format }: Scene, reason: MissingReason | SetAsideReaso
         : {};
     case 'already-has':
       return { condition: words.plain(`codes.conditions.${reason.condition}`) };
+    case 'operations-mixed':
+      return {
+        theirs: format.list(
+          reason.theirs.map((code) => words.plain(`options.${code}.in_text`)),
+          'or',
+        ),
+      };
     case 'stages':
       return { theirs: words.plain(`codes.stages.${reason.theirs}`) };
     case 'other-dose':

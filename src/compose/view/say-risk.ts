@@ -1,10 +1,11 @@
-import type { Cell, KnownCell } from '../../model/comparison.ts';
+import type { Cell, KnownCell, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
 import { possibleHarms, riskTimes } from './possible-harms.ts';
 import type { RiskTime } from './possible-harms.ts';
 import { amountInWords } from './say-amount.ts';
+import { sayMissing } from './say-reason.ts';
 import { isShare, shareInSentence, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
 import { isFirstMonth, otherTime, sayTime } from './say-time.ts';
@@ -39,13 +40,37 @@ export function benefitLines(scene: Scene, option: NamedOption): readonly Markup
 }
 
 /**
- * What else can go wrong at that time, without a number; null where these pages count it all. The comparison shows a
- * part of what its studies counted, and of a second operation often nothing: a consent must not pass that over.
+ * What else can go wrong at that time, without a number, a line for each reason why; none where these pages count it
+ * all. The comparison shows a part of what its studies counted, and of a second operation often nothing: a consent must
+ * not pass that over.
  */
-export function otherHarmLine(scene: Scene, option: NamedOption, when: RiskTime): Markup | null {
-  const outcomes = otherHarms(scene, option, when);
-  if (outcomes.length === 0) return null;
-  return scene.words.say(`consent.talk.else_${when}`, { outcomes: outcomeList(scene, outcomes) });
+export function otherHarmLines(scene: Scene, option: NamedOption, when: RiskTime): readonly Markup[] {
+  const said = otherHarms(scene, option, when).map((outcome) => ({
+    outcome,
+    why: whyUncounted(scene, option, outcome),
+  }));
+  const reasons = [...new Map(said.map(({ why }) => [why.markup, why])).values()];
+  return reasons.map((why) => {
+    const outcomes = said.filter((one) => one.why.markup === why.markup).map(({ outcome }) => outcome);
+    const named = scene.words.say(`consent.talk.else_${when}`, { outcomes: outcomeList(scene, outcomes) });
+    return joined(named, why);
+  });
+}
+
+/** Figures that count another thing under the name of the outcome exist, and hold for nothing that this page says. */
+function whyUncounted(scene: Scene, option: NamedOption, outcome: string): Markup {
+  const cell = scene.comparison.furtherHarms.find(
+    (one): one is UnknownCell =>
+      one.option === option.code && one.outcome === outcome && one.state === 'not-known',
+  );
+  if (cell === undefined) return scene.words.say('missing.no-record');
+  const isPart = cell.setAside.some(
+    ({ reason }) =>
+      reason.code === 'other-measure' && (reason.kind === 'narrower' || reason.kind === 'wider'),
+  );
+  return cell.reason.code === 'no-record' && isPart
+    ? scene.words.say('consent.talk.else_part')
+    : sayMissing(scene, cell);
 }
 
 function otherHarms(scene: Scene, option: NamedOption, when: RiskTime): readonly string[] {
@@ -80,7 +105,9 @@ export function mainHarmLine(scene: Scene, option: NamedOption): Markup | null {
  * place of a cell that knows no figure at the time of its topic.
  */
 function cellsOf({ comparison }: Scene, option: NamedOption): readonly Cell[] {
-  const further = comparison.furtherHarms.filter((cell) => cell.option === option.code);
+  const further = comparison.furtherHarms.filter(
+    (cell) => cell.option === option.code && cell.state === 'known',
+  );
   const known = new Set(further.map(({ outcome }) => outcome));
   const cells = topicCells(comparison)
     .map(({ cell }) => cell)

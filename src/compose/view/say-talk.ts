@@ -3,7 +3,7 @@ import { riskTimes } from './possible-harms.ts';
 import { ownBmi } from './say-bmi.ts';
 import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
-import { benefitLines, harmLines, otherHarmLine } from './say-risk.ts';
+import { benefitLines, harmLines, otherHarmLines } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -99,15 +99,24 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
   const told = riskTimes.map((when) => ({
     when,
     counted: harmLines(scene, option, when),
-    other: otherHarmLine(scene, option, when),
+    others: otherHarmLines(scene, option, when),
   }));
-  const counted = told.map(({ when, counted: lines, other }) => {
-    const none = words.say(`consent.talk.${other === null ? 'none_listed' : 'none_counted'}`);
+  const counted = told.map(({ when, counted: lines, others }) => {
+    const none = words.say(`consent.talk.${others.length === 0 ? 'none_listed' : 'none_counted'}`);
     return point(scene, when, lines.length === 0 ? [none] : lines);
   });
-  const others = told.flatMap(({ other }) => (other === null ? [] : [other]));
+  const others = told.flatMap((one) => one.others);
   if (others.length === 0) return counted;
-  return [...counted, point(scene, 'else', [words.say('consent.talk.else_ask'), ...others])];
+  const lines = [words.say('consent.talk.else_ask'), ...others, ...slowHarms(scene, option)];
+  return [...counted, point(scene, 'else', lines)];
+}
+
+/** What comes slowly and is counted by each study in its own way: weight that returns, and a lack of vitamins. */
+function slowHarms(scene: Scene, option: NamedOption): readonly Markup[] {
+  // Taking a band out ends what it did to eating; what goes in by mouth leaves the way of the food as it is.
+  const lacks = option.column.kind === 'operation' && option.column.indication !== 'band-trouble';
+  const keys = ['else_regain', ...(lacks ? ['else_vitamins'] : [])];
+  return keys.map((key) => scene.words.say(`consent.talk.${key}`));
 }
 
 /** The box on one's own health has it all; here that it was talked about. */

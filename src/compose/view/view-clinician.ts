@@ -73,13 +73,17 @@ function decisionLines(scene: Scene): readonly Markup[] {
               surgeon: surgeonName(scene),
               option: name(leaning.option),
             }),
-            ...leaning.reasons.map((reason) => reasonInWords(scene, reason)),
+            ...leaning.reasons.map((reason) =>
+              reasonInWords(scene, reason, { stance: 'for', option: leaning.option }),
+            ),
           ),
         ]),
     ...advised.map((entry) =>
       joined(
         words.say('clinician-sheet.advised', { option: name(entry.option) }),
-        ...entry.reasons.map((reason) => reasonInWords(scene, reason)),
+        ...entry.reasons.map((reason) =>
+          reasonInWords(scene, reason, { stance: 'against', option: entry.option }),
+        ),
       ),
     ),
   ];

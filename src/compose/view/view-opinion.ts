@@ -1,5 +1,6 @@
 import type { Reason } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
+import type { ReasonFinding } from '../../model/reason-check.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { healthAgainst } from './say-against.ts';
 import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
@@ -32,7 +33,9 @@ export function viewOpinion(scene: Scene): OpinionView {
               surgeon: surgeonName(scene),
               option: option.inText,
             }),
-            reasons: leaning.reasons.map((reason) => reasonInWords(scene, reason)),
+            reasons: leaning.reasons.map((reason) =>
+              reasonInWords(scene, reason, { stance: 'for', option: leaning.option }),
+            ),
             against: againstIt(scene, option),
           },
     advised: advised.flatMap((entry) =>
@@ -48,8 +51,26 @@ export function surgeonName(scene: Scene): string {
   return surgeon?.name ?? scene.words.plain('common.your_surgeon');
 }
 
-export function reasonInWords(scene: Scene, reason: Reason): Markup {
-  return 'code' in reason ? scene.words.say(`codes.reasons.${reason.code}`) : scene.words.free(reason.text);
+/** What a reason is given for: the option, and whether it speaks for or against it. */
+export interface Stance {
+  readonly stance: 'for' | 'against';
+  readonly option: string;
+}
+
+/** A coded reason that compares says with which other options it was compared: "fewer problems" than what? */
+export function reasonInWords(scene: Scene, reason: Reason, { stance, option }: Stance): Markup {
+  if (!('code' in reason)) return scene.words.free(reason.text);
+  const said = scene.words.say(`codes.reasons.${reason.code}`);
+  const check = scene.comparison.reasons.find(({ id }) => id === `${stance}/${option}/${reason.code}`);
+  const others = (check?.findings ?? []).flatMap(comparedWith);
+  if (others.length === 0) return said;
+  const names = [...new Set(others)].map((code) => scene.words.plain(`options.${code}.in_text`));
+  return joined(said, scene.words.say('codes.reason_compared', { others: scene.format.list(names, 'and') }));
+}
+
+function comparedWith(finding: ReasonFinding): readonly string[] {
+  if (finding.find === 'compare') return finding.pairs.map(({ other }) => other);
+  return finding.find === 'fewer-cautions' ? finding.others.map(({ option }) => option) : [];
 }
 
 /**
@@ -77,7 +98,8 @@ function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason
     surgeon: surgeonName(scene),
     option: option.inText,
   });
-  return body(joined(lead, ...reasons.map((reason) => reasonInWords(scene, reason))));
+  const against = { stance: 'against', option: option.code } as const;
+  return body(joined(lead, ...reasons.map((reason) => reasonInWords(scene, reason, against))));
 }
 
 function secondOpinions(scene: Scene): readonly Line[] {

@@ -34,7 +34,9 @@ function leaning(scene: Scene, option: NamedOption): WhyView['surgeon'] {
     const words = { ...names, other: other?.inText ?? lean.option };
     return { lead: scene.words.say('operation.why.other_choice', words), reasons: [] };
   }
-  const reasons = lean.reasons.map((reason) => reasonInWords(scene, reason));
+  const reasons = lean.reasons.map((reason) =>
+    reasonInWords(scene, reason, { stance: 'for', option: lean.option }),
+  );
   const key = reasons.length === 0 ? 'same_choice' : 'same_choice_why';
   return { lead: scene.words.say(`operation.why.${key}`, names), reasons };
 }
@@ -46,5 +48,6 @@ function advice(scene: Scene, option: NamedOption): WhyView['against'] {
     surgeon: surgeonName(scene),
     option: option.inText,
   });
-  return { lead, reasons: entry.reasons.map((reason) => reasonInWords(scene, reason)) };
+  const stance = { stance: 'against', option: option.code } as const;
+  return { lead, reasons: entry.reasons.map((reason) => reasonInWords(scene, reason, stance)) };
 }

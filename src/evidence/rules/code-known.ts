@@ -57,6 +57,12 @@ function recordReferences({ options, records, riskFactors, definitions }: Eviden
     })),
     ...records.flatMap((entry): Reference[] => [
       { entry, at: ['option'], what: 'option', code: entry.option },
+      ...(entry.together ?? []).map((code, index): Reference => ({
+        entry,
+        at: ['together', index],
+        what: 'option',
+        code,
+      })),
       { entry, at: ['outcome'], what: 'outcome', code: entry.outcome },
       { entry, at: ['study'], what: 'study', code: entry.study },
       { entry, at: ['versus'], what: 'versus', code: entry.kind === 'contrast' ? entry.versus : undefined },

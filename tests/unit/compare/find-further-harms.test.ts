@@ -38,7 +38,7 @@ function compared(
 }
 
 const outcomesOf = ({ furtherHarms }: ComparisonTable): readonly string[] =>
-  furtherHarms.map(({ outcome }) => outcome);
+  furtherHarms.filter(({ state }) => state === 'known').map(({ outcome }) => outcome);
 
 describe('harms that no topic has room for', () => {
   it('are there for a record of the talk, with their figures, and count as used', () => {
@@ -79,5 +79,33 @@ describe('harms that no topic has room for', () => {
     const rest = all.filter(({ outcome }) => outcome !== 'infection');
     expect(outcomesOf(compared([...rest, others], ['consent']))).toEqual(['reoperation', 'readmission']);
     expect(outcomesOf(compared([...rest, unread], ['consent']))).toEqual(['reoperation', 'readmission']);
+  });
+
+  it('are those of operations counted together too, where nothing is known of this one alone, and it is said', () => {
+    const group = { option: 'any-surgery', together: ['bypass', 'sleeve'], definition: 'bypass or sleeve' };
+    const rest = all.filter(({ outcome }) => outcome !== 'infection');
+    const table = compared([...rest, record('infection', group)], ['consent']);
+    expect(table.furtherHarms.find(({ outcome }) => outcome === 'infection')).toMatchObject({
+      state: 'known',
+      lead: { match: 'near', reasons: [{ code: 'operations-mixed', theirs: ['bypass', 'sleeve'] }] },
+    });
+    expect(table.recordsUsed).toContain('infection');
+    const ofOthers = record('infection', { ...group, together: ['bypass', 'band'] });
+    expect(outcomesOf(compared([...rest, ofOthers], ['consent']))).not.toContain('infection');
+    const alone = record('infection', { id: 'alone', study: 'alone' });
+    const both = compared([...rest, alone, record('infection', group)], ['consent']);
+    expect(both.recordsUsed).toContain('alone');
+    expect(both.recordsUsed).not.toContain('infection');
+  });
+
+  it('name one without a figure, and why there is none', () => {
+    const rest = all.filter(({ outcome }) => outcome !== 'infection');
+    const part = record('infection', { scope: 'narrower', definition: 'deep in the belly' });
+    const table = compared([...rest, part], ['consent']);
+    expect(table.furtherHarms.find(({ outcome }) => outcome === 'infection')).toMatchObject({
+      state: 'not-known',
+      reason: { code: 'no-record' },
+      setAside: [{ record: 'infection', reason: { code: 'other-measure', kind: 'narrower' } }],
+    });
   });
 });

@@ -28,6 +28,7 @@ const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code:
   indication: { code: 'indication', theirs: 'first-operation', yours: 'after-other' },
   'indication-mixed': { code: 'indication-mixed' },
   'indication-unknown': { code: 'indication-unknown' },
+  'operations-mixed': { code: 'operations-mixed', theirs: ['bypass', 'sleeve'] },
   'removed-before': { code: 'removed-before' },
   stages: { code: 'stages', theirs: 'one' },
   'several-operations': { code: 'several-operations', count: 2 },

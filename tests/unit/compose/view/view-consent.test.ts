@@ -160,8 +160,10 @@ describe('the record of the talk', () => {
     const evidence = { ...scene.evidence, recordsByOption: new Map([['sleeve', [dumping]]]) };
     const view = viewConsent({ ...scene, evidence });
     expect(pointOf(view, 'What else can go wrong.').split('\n').slice(1)).toEqual([
-      'In the first month: “Back in hospital” and “An infection”.',
-      'Later: “Dumping”.',
+      'In the first month: “Back in hospital”, “An infection”, and “A deep infection”. We found no study that counted this.',
+      'Later: “Dumping”. We found no study that counted this.',
+      'Weight can come back. Each study counts that in its own way, so we give no number.',
+      'Too few vitamins can harm your nerves. We have no number for that.',
     ]);
     expect(view.meanings.some(({ markup }) => plain(markup).startsWith('Dumping: '))).toBe(true);
     expect(pointOf(await consentOf('no-operation'), 'What else can go wrong.')).toBe('');
