@@ -5,6 +5,7 @@ import {
   IsoDateSchema,
   labelSchema,
   LanguageSchema,
+  LanguageTagSchema,
   LocalTextSchema,
   nameSchema,
   OptionCodeSchema,
@@ -32,6 +33,10 @@ const ClinicResultSchema = z
 const SurgeonSchema = z.strictObject({
   id: ReferenceSchema.describe('What a case writes under plan.surgeon'),
   name: nameSchema(60).describe('As printed, for example Dr. First Last'),
+  names: z
+    .record(LanguageTagSchema, nameSchema(60))
+    .optional()
+    .describe('The same in languages that write the title otherwise, for example es: Dra. First Last'),
   pronoun: z.enum(['she', 'he', 'they']).default('they').describe('For languages that need it'),
   results: z
     .array(ClinicResultSchema)

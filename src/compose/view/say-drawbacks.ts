@@ -1,6 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { weightAfterStatement } from '../../model/statement.ts';
 import { roundShare } from '../round-counts.ts';
+import type { Denominator } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import { firstSentence } from './say-against.ts';
@@ -29,15 +30,16 @@ export function weightComesBack(scene: Scene, { code, column }: NamedOption): Ma
   return isStopped ? runIn(scene.words, scene.words.say('comparison.opinion.when_stopped'), said) : null;
 }
 
-/** Of the harms of an option that these pages give a share for, the most common; null where they give none. */
-export function mostCommonHarm(scene: Scene, { code }: NamedOption): Markup | null {
+/** Of the harms of an option that these pages give a share for, the most common, out of so many as its table or as asked; null where they give none. */
+export function mostCommonHarm(scene: Scene, { code }: NamedOption, outOf?: Denominator): Markup | null {
   const [first, ...others] = topicCells(scene.comparison).flatMap((shown) => shareOf(scene, shown, code));
   if (first === undefined) return null;
-  const { cell, denominator } = others.reduce(
+  const { cell, denominator: shown } = others.reduce(
     (most, one) => (shareIn(one) > shareIn(most) ? one : most),
     first,
   );
   const { words } = scene;
+  const denominator = outOf ?? shown;
   const share = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
   const risk = words.say('consent.talk.risk', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),

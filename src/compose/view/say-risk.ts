@@ -78,6 +78,13 @@ function otherHarms(scene: Scene, option: NamedOption, when: RiskTime): readonly
   return possibleHarms(scene, option, when).filter((outcome) => !said.includes(outcome));
 }
 
+/** The later harms that these lines give a figure for. */
+export function outcomesCounted(scene: Scene, option: NamedOption): readonly string[] {
+  return harmCells(scene, option, 'later')
+    .filter(({ state }) => state === 'known')
+    .map(({ outcome }) => outcome);
+}
+
 /** The outcomes that these lines name, with a figure or without. */
 export function outcomesNamed(scene: Scene, option: NamedOption): readonly string[] {
   const told = cellsOf(scene, option)

@@ -3,7 +3,7 @@ import { riskTimes } from './possible-harms.ts';
 import { ownBmi } from './say-bmi.ts';
 import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
-import { benefitLines, harmLines, otherHarmLines } from './say-risk.ts';
+import { benefitLines, harmLines, otherHarmLines, outcomesCounted } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -25,7 +25,7 @@ export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly
     point(scene, 'advice', [adviceOn(alone, option)]),
     point(scene, 'choices', [otherChoices(scene, option)]),
     point(scene, 'what', [whatIsDone(scene, option)]),
-    point(scene, 'gain', [gainOf(scene, option), ...benefitLines(scene, option)]),
+    point(scene, 'gain', [gainOf(scene, option), ...benefitLines(scene, option), ...gainUnknown(scene)]),
     ...whatCanGoWrong(scene, option),
     point(scene, 'own_health', [ownHealth(alone)]),
     point(scene, 'undo', undoing(alone)),
@@ -103,12 +103,27 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
   }));
   const counted = told.map(({ when, counted: lines, others }) => {
     const none = words.say(`consent.talk.${others.length === 0 ? 'none_listed' : 'none_counted'}`);
-    return point(scene, when, lines.length === 0 ? [none] : lines);
+    const twice = when === 'later' ? countedTwice(scene, option) : [];
+    return point(scene, when, lines.length === 0 ? [none] : [...lines, ...twice]);
   });
   const others = told.flatMap((one) => one.others);
   if (others.length === 0) return counted;
   const lines = [words.say('consent.talk.else_ask'), ...others, ...slowHarms(scene, option)];
   return [...counted, point(scene, 'else', lines)];
+}
+
+/** A change of operation is one more operation too, but another study counted it, for another time. */
+function countedTwice(scene: Scene, option: NamedOption): readonly Markup[] {
+  const counted = outcomesCounted(scene, option);
+  const both = counted.includes('reoperation') && counted.includes('conversion');
+  return both ? [scene.words.say('consent.talk.includes')] : [];
+}
+
+/** Of an illness that no topic asks about nobody says here how it changes. */
+function gainUnknown({ words, evidence, case: { health } }: Scene): readonly Markup[] {
+  const asked = evidence.topics.benefits.map(({ condition }) => condition);
+  const isLeft = health.conditions.some((code) => !asked.includes(code));
+  return isLeft ? [words.say('consent.talk.gain_none')] : [];
 }
 
 /** What comes slowly and is counted by each study in its own way: weight that returns, and a lack of vitamins. */

@@ -1,3 +1,4 @@
+import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
 import { gainInShort } from './say-gain.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import { mainHarmLine, outcomesNamed } from './say-risk.ts';
@@ -55,15 +56,16 @@ export function viewConsent(scene: Scene): ConsentView {
     declined: scene.options
       .filter(({ code }) => code !== option.code)
       .map((other) => declinedLine(scene, other)),
-    signers: signersFor(scene).map((key) => words.plain(`consent.sign.${key}`)),
+    signers: signersFor(scene, option).map((key) => words.plain(`consent.sign.${key}`)),
     plate: scene.state === 'final' ? '' : words.plain('consent.sign.draft'),
   };
 }
 
 /** A person under age signs too, beside who decides. */
-function signersFor({ comparison }: Scene): readonly string[] {
+function signersFor({ comparison }: Scene, option: NamedOption): readonly string[] {
   const parent = comparison.person.age < adultAge ? ['parent'] : [];
-  return ['patient', ...parent, 'surgeon', 'talker', 'witness'];
+  const asleep = isProcedure(option) ? ['anesthesia'] : [];
+  return ['patient', ...parent, 'surgeon', 'talker', ...asleep, 'witness'];
 }
 
 /** Whom a person lets take part is asked where something is done to the body. */
@@ -72,11 +74,21 @@ function askedOf(option: NamedOption): readonly string[] {
   return ['choice', ...(isProcedure(option) ? parts : [])];
 }
 
-/** "Gastric bypass. Weight after 5 years, on average: 181 lb." */
+/** "Gastric bypass. Weight after 5 years, on average: 181 lb. A serious problem, in the first month: 52 out of 1,000." */
 function declinedLine(scene: Scene, option: NamedOption): ConsentView['declined'][number] {
-  const harm = mainHarmLine(scene, option);
   const name = scene.words.say('consent.declined.name', { option: option.name });
-  return joined(bold(name), gainInShort(scene, option), ...(harm === null ? [] : [harm]));
+  const first = mainHarmLine(scene, option);
+  const against = [
+    first,
+    hasHarms(option) && first === null ? mostCommonHarm(scene, option, 1000) : null,
+    weightComesBack(scene, option),
+  ].filter((said) => said !== null);
+  return joined(bold(name), gainInShort(scene, option), ...against);
+}
+
+/** What befalls people to whom nothing is done is not the doing of that choice. */
+function hasHarms(option: NamedOption): boolean {
+  return isProcedure(option) || option.column.kind === 'medicine';
 }
 
 function factsOf(scene: Scene, option: NamedOption): ConsentView['facts'] {

@@ -45,10 +45,10 @@ export function viewOpinion(scene: Scene): OpinionView {
   };
 }
 
-/** Name of the surgeon of this case as the clinic writes it. */
+/** Name of the surgeon of this case as the clinic writes it in the language of the page. */
 export function surgeonName(scene: Scene): string {
   const surgeon = scene.clinic.surgeons.find((one) => one.id === scene.case.plan.surgeon);
-  return surgeon?.name ?? scene.words.plain('common.your_surgeon');
+  return surgeon?.names?.[scene.locale.tag] ?? surgeon?.name ?? scene.words.plain('common.your_surgeon');
 }
 
 /** What a reason is given for: the option, and whether it speaks for or against it. */
