@@ -109,7 +109,16 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
   const others = told.flatMap((one) => one.others);
   if (others.length === 0) return counted;
   const lines = [words.say('consent.talk.else_ask'), ...others, ...slowHarms(scene, option)];
-  return [...counted, point(scene, 'else', lines)];
+  const [first = [], ...further] = inParts(lines);
+  return [...counted, point(scene, 'else', first), ...further.map((part) => part.map(body))];
+}
+
+/** Lines of one point: more would make a row that no page holds. */
+const mostLines = 5;
+
+function inParts<T>(lines: readonly T[]): readonly (readonly T[])[] {
+  const starts = lines.map((_, index) => index).filter((index) => index % mostLines === 0);
+  return starts.map((start) => lines.slice(start, start + mostLines));
 }
 
 /** A change of operation is one more operation too, but another study counted it, for another time. */

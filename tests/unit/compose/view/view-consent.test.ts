@@ -136,12 +136,12 @@ describe('the record of the talk', () => {
 
   it('asks who may take part only where something is done to the body', async () => {
     const asked = (await consentOf('sleeve')).yes;
-    expect(asked[0]).toBe('My treatment: a sleeve.');
+    expect(asked[0]).toBe('My wish for the hospital form: a sleeve.');
     expect(asked).toHaveLength(6);
     expect(asked.join(' ')).toMatch(
       /blood .*Doctors in training.*People in training.*private parts.*Another surgeon/i,
     );
-    expect((await consentOf('semaglutide')).yes).toEqual(['My treatment: semaglutide.']);
+    expect((await consentOf('semaglutide')).yes).toEqual(['My wish for the hospital form: semaglutide.']);
   });
 
   it('says that nothing was written down where a case says nothing of what matters and the surgeon nothing of a choice', async () => {
@@ -209,7 +209,7 @@ describe('the record of the talk', () => {
   });
 
   it('has room for whoever led the talk and for a witness, and for a parent of a person under age', async () => {
-    expect((await consentOf('sleeve')).signers).toHaveLength(4);
+    expect((await consentOf('sleeve')).signers).toHaveLength(5);
     const scene = await sceneFor('en', {
       case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
     });
@@ -217,7 +217,7 @@ describe('the record of the talk', () => {
       const person = { ...scene.comparison.person, age };
       return viewConsent({ ...scene, comparison: { ...scene.comparison, person } }).signers;
     };
-    expect(signersAt(18)).toHaveLength(4);
+    expect(signersAt(18)).toHaveLength(5);
     expect(signersAt(17)[1]).toMatch(/^Parent or guardian/);
   });
 
