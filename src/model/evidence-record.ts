@@ -2,6 +2,7 @@ import { z } from 'zod';
 
 import { BmiBySexSchema } from './bmi-by-sex.ts';
 import { MedicineDoseSchema } from './medicine-dose.ts';
+import { ScopeSchema, TogetherSchema } from './record-scope.ts';
 import { SeenSchema, StudyDesignSchema, readings } from './study.ts';
 
 /** Codes of options are plain text; options.yaml defines which exist. */
@@ -190,10 +191,6 @@ export const ReportValueSchema = z.strictObject({
   events: z.int().nonnegative().describe('reports to a regulator; never a rate'),
 });
 
-const ScopeSchema = z
-  .enum(['narrower', 'wider'])
-  .describe('counts less or more than its outcome names: not the figure of that outcome; see the definition');
-
 const common = {
   id: z
     .string()
@@ -204,13 +201,7 @@ const common = {
   outcome: z.string().describe('code of outcomes.yaml'),
   definition: z.string().min(1).optional().describe('how the source defined it'),
   scope: ScopeSchema.optional(),
-  together: z
-    .array(z.string())
-    .min(2)
-    .optional()
-    .describe(
-      'operations that a record of a group counts as one, as its definition says; a record of the talk may show it',
-    ),
+  together: TogetherSchema.optional(),
   new_only: z.literal(true).optional().describe('counts nobody who had it before; see the definition'),
   variant: z.string().min(1).optional().describe('how it differed from the option as done today'),
   dose: MedicineDoseSchema.optional(),
