@@ -29,7 +29,7 @@ function measureWidth(theme: Theme, count: number): number {
 
 function linesOf(item: Paragraph, role: TypeRole, width: number): number {
   const runs = runsFor(item.inlines, role);
-  return measureLines({ runs, size: role.size, width, setting: 'filled' }).lines;
+  return measureLines({ runs, size: role.size, width, setting: 'balanced' }).lines;
 }
 
 function fits(item: Paragraph, role: TypeRole, width: number): boolean {
