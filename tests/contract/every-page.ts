@@ -5,13 +5,13 @@ import type { Language, Packet } from './packets.ts';
 /** What every page for a patient says, in the language of the packet; the numbers are those of the example clinic. */
 const furniture: Record<Language, { phones: RegExp; defers: RegExp; page: RegExp; example: RegExp }> = {
   en: {
-    phones: /555-0128\b.{0,40}\bnight\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergency\b.{0,20} 911\b/,
+    phones: /555-0129\b.{0,40}\bOther hours\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergency\b.{0,20} 911\b/,
     defers: /not replace your surgeon/,
     page: /Page (\d+) of (\d+)/g,
     example: /person is invented/,
   },
   es: {
-    phones: /555-0128\b.{0,40}\b[Nn]oche\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergencia\b.{0,20} 911\b/,
+    phones: /555-0129\b.{0,40}\bOtras horas\b.{0,20} 555-0134\b.{0,40}\b[Ee]mergencia\b.{0,20} 911\b/,
     defers: /[Nn]o reemplaza al equipo de cirugía/,
     page: /Página (\d+) de (\d+)/g,
     example: /persona es inventada/,

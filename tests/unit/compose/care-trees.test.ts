@@ -475,7 +475,7 @@ describe('the list of vitamins', () => {
     expect(texts.filter((text) => text.includes('January\u00A021'))).toEqual([
       expect.stringMatching(/^Start on January\u00A021\. Take these for life\. Tick what you have at home\./),
     ]);
-    expect(texts).toContain('500\u00A0mg, 3 times a day. Calcium citrate');
+    expect(texts).toContain('500\u00A0mg, 3 times a day. Calcium itself (“elemental”), as citrate');
   });
 
   it('ticks each test on its day, and says what goes on', () => {

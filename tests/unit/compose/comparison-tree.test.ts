@@ -743,7 +743,7 @@ describe('what the person fills in', () => {
     const tree = compose(makeComparison(fiveOptions));
     expect(textOf(tree)).not.toMatch(/555 0100|555 0101|911/);
     expect(tree.furniture.footer).toMatchObject({
-      call: 'Questions? Call 555 0100. At night call 555 0101. Emergency 911.',
+      call: 'Questions? Call 555 0100. Other hours 555 0101. Emergency 911.',
       deferral: 'This does not replace your surgeon.',
     });
   });

@@ -204,7 +204,7 @@ describe('the sources', () => {
     // One small paragraph a figure.
     expect(row?.words.map(({ role }) => role)).toEqual(['small']);
     expect(wordsOf(row).map(loose)).toEqual([
-      '24 out of 1,000. Counted: 24 of 1,000. How sure it is: not stated. BMI: 35 to 60. Age: 18 to 65. Group over time; quite sure. Study 1. Other: 1.',
+      '24 out of 1,000. Counted: 24 of 1,000. We found no range for it. BMI: 35 to 60. Age: 18 to 65. Group over time; quite sure. Study 1. Other: 1.',
     ]);
   });
 

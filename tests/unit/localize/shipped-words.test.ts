@@ -49,7 +49,7 @@ const reasons: Readonly<Record<MissingReason['code'] | SetAsideReason['code'], r
   'bmi-outside': ['low', 'yours'],
   'bmi-mean-only': ['mean', 'yours'],
   'bmi-assumed': ['low', 'high', 'yours'],
-  'bmi-unknown': [],
+  'bmi-unknown': ['yours'],
   'age-outside': ['low', 'yours'],
   'age-unknown': ['yours'],
   'adults-only': ['yours'],
