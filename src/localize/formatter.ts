@@ -59,6 +59,9 @@ function withUnit(pattern: string, number: string): string {
   return pattern.replaceAll(' ', tie).replace('{{n}}', number);
 }
 
+/** "corazón e hígado": Unicode's list says so before "hi", not before "hí". */
+const beforeAccentedI = / y (?=h?í)/u;
+
 /** `mark` in place of each comma between the items, where theirs show decimals. */
 function joinList(
   format: string,
@@ -67,9 +70,10 @@ function joinList(
 ): string {
   const type = join === 'and' ? 'conjunction' : 'disjunction';
   const parts = new Intl.ListFormat(format, { type, style: 'long' }).formatToParts(items);
-  return printable(
-    parts.map((part) => (part.type === 'literal' ? part.value.replace(/^,/, mark) : part.value)).join(''),
-  );
+  const joined = parts
+    .map((part) => (part.type === 'literal' ? part.value.replace(/^,/, mark) : part.value))
+    .join('');
+  return printable(format.startsWith('es') ? joined.replace(beforeAccentedI, ' e ') : joined);
 }
 
 function joinOwn(word: string, items: readonly string[], mark: string): string {

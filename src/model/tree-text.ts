@@ -214,8 +214,12 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
   });
 }
 
-/** The bold words with which a paragraph of a call-out begins a point; empty where it goes on with the one before. */
-export function pointOf({ inlines }: Paragraph): string {
+/**
+ * The bold words with which a paragraph of a call-out begins a point; empty where it goes on with the one before, as one
+ * that says whom to call does.
+ */
+export function pointOf({ inlines, duty }: Paragraph): string {
+  if (duty === 'phone') return '';
   const end = inlines.findIndex(({ bold }) => bold !== true);
   const bold = end === -1 ? inlines : inlines.slice(0, end);
   return bold

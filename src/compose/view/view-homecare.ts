@@ -40,6 +40,8 @@ export const homecareShape = group({
   /** One, or none where nothing happens in the first weeks. */
   calendar: list(calendarShape),
   diet: rows,
+  /** Where the visits are, and what to bring. */
+  place: markup,
   visits: checkRowsShape,
   activity: rows,
   medicines: rows,
@@ -65,6 +67,7 @@ export function viewHomecare(scene: Scene): HomecareView {
     unknown: unknownAtHome(scene, chosenOption(scene)),
     calendar: viewCalendars(scene),
     diet: plan.diet.map((stage) => stageRow(scene, stage)),
+    place: scene.words.say('homecare.visits.place', { address: scene.clinic.clinic.address }),
     visits: [
       ...plan.visits.map((visit) => visitRow(scene, visit)),
       ...plan.laterVisits.map((visit) => laterVisit(scene, visit)),

@@ -353,7 +353,7 @@ describe('tables', () => {
       ['Sleeve', 'fewer than 1', '6', '9', '2 of 50 | note 1'],
       ['Gastric bypass', '3 | note 2', 'not known', '15', 'not known'],
       ['Stomach folding', 'not known', 'none of 31 | note 3', 'not known', 'not known'],
-      ['Semaglutide', 'not known', 'not possible', 'not known', 'not known'],
+      ['Semaglutide', 'not known', 'does not apply', 'not known', 'not known'],
       ['No new treatment', 'not known', 'not known', 'not known', 'not known'],
     ]);
     expect(text).toContain('Out of 1,000 people, in the first month.');
@@ -420,7 +420,7 @@ describe('tables', () => {
       ['Gastric bypass', '8 | 3 of 400 people had this.'],
       ['Stomach folding', 'Not known for people like you. These studies were only in people with diabetes.'],
       ['Semaglutide', 'Not known for people like you. We found no study that counted this.'],
-      ['No new treatment', 'not possible'],
+      ['No new treatment', 'does not apply'],
     ]);
     expect(text).not.toMatch(/\bnotes?\b/);
   });

@@ -66,7 +66,7 @@ describe('the notice of language help', () => {
     const said = runs(spanish.blocks).filter(({ value }) => value.includes('555-0128'));
     expect(said.map(({ language }) => language ?? 'es')).toEqual(['en', 'es']);
     expect(said[0]?.value).toContain('An interpreter is free for you');
-    expect(said[1]?.value).toContain('Un intérprete es gratis para usted');
+    expect(said[1]?.value).toContain('El servicio de intérprete es gratis');
   });
 
   it('names each language in itself, and marks the name as being in it', () => {

@@ -209,6 +209,8 @@ describe('the formatter', () => {
   it('changes y to e and o to u where Spanish ears ask for it', () => {
     const { list } = makeFormatter(settings('es-419'));
     expect(list(['padres', 'hijos'], 'and')).toBe('padres e hijos');
+    expect(list(['corazón', 'hígado graso'], 'and')).toBe('corazón e hígado graso');
+    expect(list(['agua', 'hierro'], 'and')).toBe('agua y hierro');
     expect(list(['siete', 'ocho'], 'or')).toBe('siete u ocho');
   });
 

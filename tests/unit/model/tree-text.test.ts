@@ -5,6 +5,7 @@ import {
   expectedText,
   furnitureTexts,
   pageNumberText,
+  pointOf,
   repeatedTexts,
 } from '../../../src/model/tree-text.ts';
 import {
@@ -246,5 +247,19 @@ describe('texts around a page', () => {
   it('put both numbers into the page number, as often as they are asked for', () => {
     const words = furniture({ footer: { ...furniture().footer, page: '{page}/{pages} ({pages})' } });
     expect(pageNumberText(words, 3, 9)).toBe('3/9 (9)');
+  });
+});
+
+describe('the point of a paragraph in a call-out', () => {
+  const said = {
+    type: 'paragraph',
+    role: 'body',
+    inlines: [{ type: 'text', value: 'Call now:', bold: true }],
+    origin,
+  } as const;
+
+  it('is its bold words, but none where it says whom to call: what follows goes on with the point before', () => {
+    expect(pointOf(said)).toBe('Call now:');
+    expect(pointOf({ ...said, duty: 'phone' })).toBe('');
   });
 });

@@ -116,7 +116,6 @@ describe.each(['en', 'es'])('an element of a consent, in %s,', (language) => {
     const without = input.elements.filter(({ where }) => where === undefined);
     expect(without.map(({ id }) => [id, whole.get(id)])).toEqual([
       ['beyond-numbers', 'talk'],
-      ['ability-to-decide', 'talk'],
       ['talk-policy', 'clinic'],
       ['in-the-record', 'clinic'],
       ['interpreter-qualified', 'clinic'],

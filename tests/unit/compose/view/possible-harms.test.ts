@@ -27,7 +27,16 @@ const gallstones = makeRecord({ outcome: 'gallstones', value: { events: 4, n: 10
 describe('the harms that can follow from an option', () => {
   it('are in the first month of an operation those that any operation can lead to', async () => {
     const scene = await sceneOf([]);
-    const early = ['death', 'leak', 'bleeding', 'clot', 'reoperation', 'readmission', 'infection'];
+    const early = [
+      'death',
+      'leak',
+      'bleeding',
+      'clot',
+      'reoperation',
+      'readmission',
+      'infection',
+      'deep-infection',
+    ];
     expect(possibleHarms(scene, optionIn(scene, 'sleeve'), 'early')).toEqual(early);
     expect(possibleHarms(scene, optionIn(scene, 'semaglutide'), 'early')).toEqual([]);
   });

@@ -291,14 +291,18 @@ describe('the part of the clinician sheet about reasons', () => {
       { ...base, id: 'x', verdict: 'contradicted' },
       { ...base, id: 'y', verdict: 'cannot-tell' },
     ]);
-    expect(view.flagged.map(({ markup }) => markup)).toEqual(['<b>2 reasons are not borne out.</b>']);
+    expect(view.flagged.map(({ markup }) => markup)).toEqual([
+      '<b>2 reasons are not borne out, or cannot be told.</b>',
+    ]);
     expect(view.table.rows.slice(1).map(({ cells }) => cells[1]?.lines[0]?.words.markup)).toEqual([
       'supported',
       '<b>contradicted</b>',
       '<b>cannot tell</b>',
     ]);
     const one = await viewOf([{ ...base, verdict: 'contradicted' }], 'es');
-    expect(one.flagged.map(({ markup }) => markup)).toEqual(['<b>1 motivo no se sostiene.</b>']);
+    expect(one.flagged.map(({ markup }) => markup)).toEqual([
+      '<b>1 motivo no se sostiene o no se puede comprobar.</b>',
+    ]);
   });
 
   it('has words for every reason in every language', async () => {

@@ -115,7 +115,7 @@ describe('in short', () => {
     const { short } = viewChoices(await sceneFor('en', { comparison: withTopic(topic) }));
     expect(short.columns[2]?.label).toBe('A serious problem, 90\u00a0days');
     expect(cellsOf(short).map(([, , trouble]) => trouble)).toEqual([
-      'not possible',
+      'does not apply',
       '5 out of 100',
       'not known',
       'no operation',
