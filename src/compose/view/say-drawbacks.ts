@@ -41,7 +41,7 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, outOf?: Deno
   const { words } = scene;
   const denominator = outOf ?? shown;
   const share = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
-  const risk = words.say('consent.talk.risk', {
+  const risk = words.say('common.risk', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
     time: timeOf(scene, cell),
     figure: withMark(scene, cell, withDose(scene, figure(share, sourceOf(cell)), cell)),

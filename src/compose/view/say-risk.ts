@@ -178,8 +178,7 @@ function riskInWords(scene: Scene, cell: KnownCell, time: string | null): Markup
   const { words } = scene;
   const outcome = words.plain(`outcomes.${cell.outcome}.name`);
   const count = countOf(scene, cell);
-  if (time !== null)
-    return words.say('consent.talk.risk', { outcome, time, figure: withMark(scene, cell, count) });
+  if (time !== null) return words.say('common.risk', { outcome, time, figure: withMark(scene, cell, count) });
   const people = words.say('consent.talk.in_people', { figure: count });
   return words.say('consent.talk.risk_then', { outcome, figure: withMark(scene, cell, people) });
 }
