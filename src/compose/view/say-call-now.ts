@@ -28,9 +28,28 @@ export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
 
 /** Beside an option where the choices are listed: that it is not as harmless as its own words sound. */
 export function choiceWarnings(scene: Scene, option: NamedOption): readonly Markup[] {
+  return troubleLeft(scene, option).map((id) =>
+    standingOn([cautionStatement(id)], scene.words.say(`cautions.${id}.choice`)),
+  );
+}
+
+/** What an option says on other pages where it leaves a trouble that can turn bad; nothing for most options. */
+export function onTroubleLeft(
+  scene: Scene,
+  option: NamedOption,
+  key: 'undo.trouble_left' | 'asks.trouble_visits' | 'asks.trouble_for_life',
+): readonly Markup[] {
+  const ids = troubleLeft(scene, option);
+  return ids.length === 0
+    ? []
+    : [standingOn(ids.map(cautionStatement), scene.words.say(`comparison.${key}`))];
+}
+
+/** The cautions on an option that say for which signs to call at once. */
+function troubleLeft(scene: Scene, option: NamedOption): readonly string[] {
   return patientCautions(scene)
     .filter((hit) => hit.options.includes(option.code) && callsNow(scene, hit))
-    .map(({ id }) => standingOn([cautionStatement(id)], scene.words.say(`cautions.${id}.choice`)));
+    .map(({ id }) => id);
 }
 
 function signsOf(scene: Scene, hit: CautionHit): readonly string[] {

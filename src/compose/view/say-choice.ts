@@ -1,12 +1,19 @@
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
+import { joined } from './words.ts';
 
 /** What is done, in the words of the list of choices: for a body as an earlier operation left it, where that differs. */
-export function choiceInWords({ words, ...scene }: Scene, { code }: NamedOption): Markup {
+export function choiceInWords(scene: Scene, { code, column }: NamedOption): Markup {
+  const { words } = scene;
   const before = operationInPlace(scene);
   const own = `options.${code}.choice_after_${before ?? 'none'}`;
-  return words.say(words.has(own) ? own : `options.${code}.choice`);
+  const what = words.say(words.has(own) ? own : `options.${code}.choice`);
+  const isBandOut = before === 'band' && column.kind === 'operation' && !aboutBands.includes(code);
+  return isBandOut ? joined(what, words.say(`common.band_out.${scene.case.plan.stages ?? 'open'}`)) : what;
 }
+
+/** These say themselves what becomes of a band; every other operation takes out the one in place. */
+const aboutBands: readonly string[] = ['band', 'band-removal'];
 
 /** The latest earlier operation that is still in place. */
 export function operationInPlace({ case: file }: Pick<Scene, 'case'>): string | undefined {

@@ -1,5 +1,6 @@
 import type { LocalText } from '../../model/scalars.ts';
 import { amountInWords } from './say-amount.ts';
+import { onTroubleLeft } from './say-call-now.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { flag, group, list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -51,7 +52,10 @@ function cellsOf(scene: Scene, option: NamedOption): readonly { readonly lines: 
     [lineOf('strong', asMarkup(option.name))],
     ownText(scene, option, 'stay') ?? stayLines(scene, option),
     ownText(scene, option, 'time_off') ?? (treated ? ask : none),
-    ownText(scene, option, 'visits') ?? ask,
+    [
+      ...(ownText(scene, option, 'visits') ?? ask),
+      ...onTroubleLeft(scene, option, 'asks.trouble_visits').map(body),
+    ],
   ].map((lines) => ({ lines }));
 }
 
@@ -70,7 +74,10 @@ function stayLines(scene: Scene, option: NamedOption): readonly Line[] {
 
 function forLife(scene: Scene, option: NamedOption): readonly Line[] {
   const own = ownText(scene, option, 'for_life');
-  if (own !== null) return own;
+  const signs = onTroubleLeft(scene, option, 'asks.trouble_for_life').map(body);
+  if (own !== null) return [...signs, ...own];
+  // "Nothing new" would contradict them.
+  if (signs.length > 0) return signs;
   const usual = body(scene.words.say(`options.${option.code}.for_life`));
   // What operations ask for life stands in guidelines; the other texts only name the choice itself.
   return isProcedure(option)

@@ -1,5 +1,6 @@
 import type { Markup } from '../../model/locale.ts';
 import { undoStatement, weightAfterStatement } from '../../model/statement.ts';
+import { onTroubleLeft } from './say-call-now.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -62,8 +63,13 @@ export function staysGone(scene: Scene, { column }: NamedOption): readonly Marku
   return [standingOn(goneBefore.map(undoStatement), scene.words.say('comparison.undo.stays_gone'))];
 }
 
-/** What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. */
+/**
+ * What weight does once it is undone; nothing to say where it cannot be undone and nothing was measured. Of what leaves
+ * a trouble as it is, that the trouble can get worse.
+ */
 function weightAfter(scene: Scene, option: NamedOption): Markup {
+  const [getsWorse] = onTroubleLeft(scene, option, 'undo.trouble_left');
+  if (getsWorse !== undefined) return getsWorse;
   const { possible, weightAfterKnown } = option.column.reversibility;
   if (possible === 'no' && !weightAfterKnown) return { markup: '' };
   const words = forThisPerson(scene, scene.words.say(`options.${option.code}.weight_after`));

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
+import { viewAsks } from '../../../../src/compose/view/view-asks.ts';
 import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
 import { viewHealth } from '../../../../src/compose/view/view-health.ts';
 import { viewOpinion } from '../../../../src/compose/view/view-opinion.ts';
+import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { withoutRecords } from '../../../helpers/caution-pairs.ts';
 import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
@@ -68,6 +70,33 @@ describe('a band that slipped or wore in, left where it is', () => {
       (viewOpinion(await sceneOf('en', trouble)).leaning?.against ?? []).map(({ markup }) => plain(markup));
     expect((await against('slippage'))[0]).toMatch(/^A slipped band that stays can get worse\./);
     expect((await against('erosion'))[0]).toMatch(/has to come out, say surgeons who treat this\./);
+  });
+
+  /** What an option says of undoing it, of its visits and of what it asks for life. */
+  function later(scene: Scene, option: string): readonly string[] {
+    const at = scene.options.findIndex(({ code }) => code === option);
+    const asks = viewAsks(scene);
+    const lines = [
+      ...(viewUndo(scene)[at]?.lines ?? []),
+      ...(asks.table.rows[at]?.cells.at(-1)?.lines ?? []),
+      ...(asks.forLife[at]?.lines ?? []),
+    ];
+    return lines.map(({ words }) => plain(words.markup));
+  }
+
+  it('asks to come soon and to know the signs, and can get worse: no "nothing new", no "nothing to undo"', async () => {
+    const scene = await sceneOf('en', 'slippage');
+    expect(later(scene, 'no-operation')).toEqual([
+      'Yes. You can choose another option later.',
+      'But the trouble you have now can get worse while you wait.',
+      'Ask your surgeon.',
+      'Ask how soon you must come.',
+      'Know the signs to call for: read “About your own health”.',
+    ]);
+    expect(later(scene, 'band-removal').join(' ')).not.toMatch(/worse while you wait|how soon|signs/);
+    const without = later(await sceneOf('en', 'slippage', { status: 'removed' }), 'no-operation');
+    expect(without).toContain('There is nothing to undo.');
+    expect(without).toContain('Nothing new.');
   });
 
   it('is not said of a band that is out, nor where the clinic struck it', async () => {

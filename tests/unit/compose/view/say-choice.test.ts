@@ -11,8 +11,9 @@ import { sceneFor } from '../../../helpers/compose-scene.ts';
 const evidence = withoutRecords(readShippedEvidence());
 const options = ['sleeve', 'bypass', 'duodenal-switch', 'single-anastomosis-switch', 'no-operation'];
 
-async function sceneAfter(tag: string, earlier: object): Promise<Scene> {
+async function sceneAfter(tag: string, earlier: object, plan = {}): Promise<Scene> {
   const changes = {
+    plan: { surgeon: 'one', ...plan },
     health: { earlier_operations: [earlier] },
     decision: {
       asked: 'second-operation',
@@ -51,11 +52,42 @@ describe('what is done', () => {
     'differs after a sleeve for each operation that has one in it, in %s',
     async (tag) => {
       const after = said(await sceneAfter(tag, sleeve));
-      const whole = said(await sceneAfter(tag, { operation: 'band', status: 'in-place' }));
+      const whole = said(await sceneAfter(tag, { operation: 'band', status: 'removed' }));
       const same = options.filter((_, index) => after[index] === whole[index]);
       expect(same).toEqual(['bypass', 'no-operation']);
     },
   );
+});
+
+describe('an operation on somebody who has a band', () => {
+  const band = { operation: 'band', status: 'in-place' };
+
+  async function endings(tag: string, plan: object, earlier: object = band): Promise<readonly string[]> {
+    const scene = await sceneAfter(tag, earlier, plan);
+    return said(scene).map((text) => text.split('. ').slice(-2).join('. '));
+  }
+
+  it('says when the band comes out, and that an operation of its own has its own risks', async () => {
+    const [, bypass, , , none] = await endings('en', { stages: 'two' });
+    expect(bypass).toBe('Your band comes out first, in an operation of its own. That one has its own risks.');
+    expect(none).not.toContain('band');
+    expect((await endings('en', { stages: 'one' }))[1]).toContain('comes out in the same operation.');
+    expect((await endings('en', {}))[1]).toContain(
+      'Your band comes out too, in the same operation or in one before.',
+    );
+  });
+
+  it('says nothing of a band that is out', async () => {
+    const texts = await endings('en', {}, { operation: 'band', status: 'removed' });
+    expect(texts.join(' ')).not.toContain('band');
+  });
+
+  it.each(allLanguages)('has its words for each way in %s', async (tag) => {
+    const ways = await Promise.all(
+      [{}, { stages: 'one' }, { stages: 'two' }].map((plan) => sceneAfter(tag, band, plan)),
+    );
+    expect(new Set(ways.map((scene) => said(scene)[1])).size).toBe(3);
+  });
 });
 
 describe('what speaks against an operation after a sleeve', () => {

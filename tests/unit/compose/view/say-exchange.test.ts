@@ -27,14 +27,14 @@ async function said(
 
 describe('how a band was exchanged', () => {
   it('is said where it is open how this person’s will be', async () => {
-    expect(await said('one', {})).toBe('These people had the band out in the same operation.');
-    expect(await said('two', {})).toBe('These people had the band out in an operation before.');
-    expect(await said('either', {})).toMatch(/^Some of these people/);
+    expect(await said('one', {})).toBe('The people counted here had the band out in the same operation.');
+    expect(await said('two', {})).toBe('The people counted here had the band out in an operation before.');
+    expect(await said('either', {})).toMatch(/^Some of the people counted here/);
   });
 
   it('is said too where it was some of each, or where nobody states it, whatever is planned', async () => {
     for (const plan of [{}, { stages: 'one' }, { stages: 'two' }]) {
-      expect(await said('either', plan)).toMatch(/^Some of these people/);
+      expect(await said('either', plan)).toMatch(/^Some of the people counted here/);
       expect(await said('unstated', plan)).toMatch(/^The study does not say if the band came out/);
     }
   });
@@ -59,7 +59,9 @@ describe('how a band was exchanged', () => {
 
 describe('how the bands of a whole strip were exchanged', () => {
   it('is said once where it is true of each figure, and not at all where it is not', async () => {
-    expect(await sharedOf(['one', 'one'])).toBe('These people had the band out in the same operation.');
+    expect(await sharedOf(['one', 'one'])).toBe(
+      'The people counted here had the band out in the same operation.',
+    );
     expect(await sharedOf(['one', 'two'])).toBeNull();
     expect(await sharedOf(['one', undefined])).toBeNull();
     expect(await sharedOf([])).toBeNull();
