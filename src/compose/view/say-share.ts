@@ -2,6 +2,7 @@ import type { KnownCell, Proportion } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { lowerCount, rangeCount, roundShare, upperCount } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
+import { isFirstMonth } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { figure } from './words.ts';
 
@@ -107,6 +108,29 @@ export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denomi
   );
   const value = figure(range, { cell: cell.id, records: others.records });
   return scene.words.say('common.share.others', { range: value, count: others.records.length });
+}
+
+/**
+ * "Another study counted more in the first month alone: 29 out of 1,000.", of something counted until a later time that
+ * includes that month; null where it is not so. The two numbers are of different people, and look like a mistake if
+ * nobody says so.
+ */
+export function moreEarlyInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
+  if (isFirstMonth(cell.asked)) return null;
+  const early = scene.comparison.topics
+    .flatMap(({ picture, rows }) => (picture === null ? rows : [picture, ...rows]))
+    .filter(({ outcome, asked }) => outcome === cell.outcome && isFirstMonth(asked))
+    .flatMap(({ cells }) => cells)
+    .find(
+      (other): other is ShareCell =>
+        other.option === cell.option && other.state === 'known' && isShare(other),
+    );
+  if (early === undefined || early.value.value <= cell.value.value) return null;
+  const [share, later] = [early, cell].map(({ value }) =>
+    shareInSentence(scene, roundShare(value, denominator), denominator),
+  );
+  if (share === undefined || share === later) return null;
+  return scene.words.say('common.share.more_early', { share: figure(share, sourceOf(early)) });
 }
 
 /** Events under which the limits of a share are wide enough to be said beside it. */

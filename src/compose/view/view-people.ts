@@ -6,7 +6,15 @@ import { coveredLine } from './say-covered.ts';
 import { doseInWords } from './say-dose.ts';
 import { sharedExchange } from './say-exchange.ts';
 import { sayDifference, sayNear, whyUnknown } from './say-reason.ts';
-import { couldBeInWords, isShare, othersInWords, restInWords, shareInWords, sourceOf } from './say-share.ts';
+import {
+  couldBeInWords,
+  isShare,
+  moreEarlyInWords,
+  othersInWords,
+  restInWords,
+  shareInWords,
+  sourceOf,
+} from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { soundnessInWords } from './say-soundness.ts';
 import { isFirstMonth, otherTime, ownTimes, sayAsked, sayLength } from './say-time.ts';
@@ -131,6 +139,7 @@ function knownRow(scene: Scene, option: NamedOption, shown: KnownShare): Row {
     shown.exchangeBelow ? sayDifference(scene, cell) : sayNear(scene, cell),
     // Last, so that "these people" above are those of the figure.
     othersInWords(scene, cell, denominator),
+    moreEarlyInWords(scene, cell, denominator),
   ];
   const lines = [
     lineOf('number', figure(number, sourceOf(cell))),

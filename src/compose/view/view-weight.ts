@@ -2,7 +2,7 @@ import type { Cell, OutcomeRow } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { chooseEnds, chooseTicks } from '../choose-ticks.ts';
 import type { AxisEnds } from '../choose-ticks.ts';
-import { doseInWords, sharedDose, withDose } from './say-dose.ts';
+import { doseInWords, withDose } from './say-dose.ts';
 import { sourceOf } from './say-share.ts';
 import { soundnessInWords, withMark } from './say-soundness.ts';
 import { sayMissing, sayNear, whyUnknown } from './say-reason.ts';
@@ -13,7 +13,6 @@ import {
   drawnWeights,
   isWeight,
   otherWeights,
-  shortWeight,
   spreadInWords,
   unitsPerKg,
   warningInWords,
@@ -25,9 +24,10 @@ import type { NamedOption, Scene } from './scene.ts';
 import { count, group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
-import type { Line, Row } from './shared-shapes.ts';
+import type { Row } from './shared-shapes.ts';
 import { coveredLine } from './say-covered.ts';
-import { bold, figure, joined, sentence, series } from './words.ts';
+import { timesLine } from './say-weight-times.ts';
+import { bold, figure, joined } from './words.ts';
 
 const scaleShape = group({ unit: text, ticks: list(group({ at: count, label: text })) });
 
@@ -139,33 +139,6 @@ function altOf(scene: Scene, option: NamedOption, cell: WeightCell): string {
     ...parts,
     range: weightRange(scene, value.spread),
   });
-}
-
-/**
- * Weights at the other times asked, in one line: "1 year: 195 lb; 2 years: 190 lb." An option with a line over time
- * has them there, all from one study; here they may come from others.
- */
-function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
-  const { main, over, mainMonths, courses } = scene.comparison.weight;
-  if (courses.some((course) => course.option === option.code)) return [];
-  const ofOption = ({ cells }: OutcomeRow): Cell | undefined =>
-    cells.find((cell) => cell.option === option.code);
-  const shown = over
-    .filter((row) => row.asked.months !== mainMonths)
-    .map(ofOption)
-    .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
-    .filter((cell) => !cell.value.computed);
-  const dose = sharedDose(scene, [ofOption(main), ...shown]);
-  const parts = shown.map((cell): Markup => {
-    const average = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
-    const weight = withMark(scene, cell, dose === null ? withDose(scene, average, cell) : average);
-    return scene.words.say('common.weight.at_time', { time: sayLength(scene, cell.lead.horizon), weight });
-  });
-  // One dose for all stands beside the main figure, where there is one.
-  const isSaid = dose === null || ofOption(main)?.state === 'known';
-  const last = isSaid ? [] : [scene.words.say('common.dose.fact', { dose })];
-  const said = sentence(scene.words, series(scene.words, 'clauses', parts));
-  return parts.length === 0 ? [] : [body(joined(said, ...last))];
 }
 
 function axisOf(scene: Scene, row: OutcomeRow): NonNullable<WeightView['axis']> {

@@ -139,7 +139,10 @@ describe('a dose of a medicine', () => {
     const main = rowOf(options, ['weight-loss', fiveYears], {});
     const over = [...comparison.weight.over.slice(0, 2), main];
     const unknown = await lines({ ...comparison, weight: { ...comparison.weight, main, over } });
-    expect(unknown).toContain('1 year: 198 lb; 2 years: 198 lb. Dose: 15 mg once a week.');
+    // "Known" first: it stands right below "Not known".
+    expect(unknown).toContain(
+      'Known for another time: 198 lb after 1 year; 198 lb after 2 years. Dose: 15 mg once a week.',
+    );
   });
 
   it('stands once under the name where a table is of one dose, else in a note of each figure', async () => {

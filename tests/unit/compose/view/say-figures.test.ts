@@ -8,6 +8,7 @@ import {
   fewPeopleInWords,
   isShare,
   limitsInWords,
+  moreEarlyInWords,
   othersInWords,
   restInWords,
   shareInTable,
@@ -26,7 +27,9 @@ import type { WeightCell } from '../../../../src/compose/view/say-weight.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import type { Amount, KnownCell } from '../../../../src/model/comparison.ts';
 import {
+  fiveOptions,
   fiveYears,
+  makeComparison,
   month,
   shareCell,
   unknownCell,
@@ -60,6 +63,34 @@ function weight(averageKg: number, more: Partial<KnownCell> = {}): WeightCell {
 function amount(value: Partial<Amount>): KnownCell {
   return { ...shareCell(place, [1, 2]), value: { kind: 'amount', value: 2, unit: 'days', ...value } };
 }
+
+describe('more in the first month than until a later time', () => {
+  /** A scene whose first month has this share of a leak after a sleeve; of the other outcomes nothing. */
+  async function sceneWith(events: number, n: number): Promise<Scene> {
+    const comparison = makeComparison(fiveOptions);
+    const row = { outcome: 'leak', asked: month, cells: [share(events, n)] };
+    const topic = { id: 'first-month', denominator: 1000, picture: null, rows: [row] } as const;
+    return sceneFor('en', { comparison: { ...comparison, topics: [topic] } });
+  }
+  const later = (events: number, n: number, asked = fiveYears): ShareCell => ({ ...share(events, n), asked });
+
+  it('is said, with the number in the count of the picture', async () => {
+    const scene29 = await sceneWith(29, 1000);
+    expect(plain(moreEarlyInWords(scene29, later(1, 43), 100)?.markup)).toBe(
+      'Another study counted more in the first month alone: 3 out of 100.',
+    );
+    expect(moreEarlyInWords(scene29, later(1, 43), 100)?.markup).toContain('sleeve/leak');
+  });
+
+  it('is not said where it is not so, where both read alike, nor of the first month itself', async () => {
+    const scene29 = await sceneWith(29, 1000);
+    expect(moreEarlyInWords(scene29, later(4, 100), 100)).toBeNull();
+    expect(moreEarlyInWords(scene29, later(27, 1000), 100)).toBeNull();
+    expect(moreEarlyInWords(scene29, later(1, 43, month), 100)).toBeNull();
+    expect(moreEarlyInWords(scene29, { ...later(1, 43), outcome: 'ulcer' }, 100)).toBeNull();
+    expect(moreEarlyInWords(scene29, { ...later(1, 43), option: 'bypass' }, 100)).toBeNull();
+  });
+});
 
 describe('times', () => {
   it('are said in the unit people use for them, on one line with their number', () => {
