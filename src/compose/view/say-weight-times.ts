@@ -37,7 +37,7 @@ export function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
   const last = dose === null || isMainKnown ? [] : [scene.words.say('common.dose.fact', { dose })];
   const weights = series(scene.words, 'clauses', parts);
   // Right below "not known", which a weight alone would seem to take back.
-  const all = isMainKnown ? weights : scene.words.say('common.weight.known_other', { weights });
+  const all = isMainKnown ? weights : scene.words.say('common.weight.known_elsewhen', { weights });
   const said = sentence(scene.words, all);
   return parts.length === 0 ? [] : [body(joined(said, ...last))];
 }
