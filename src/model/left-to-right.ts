@@ -38,21 +38,24 @@ export function turnedDirection(text: string, around: 'ltr' | 'rtl'): 'ltr' | 'r
 /**
  * What is read as one number from left to right: a phone number, a range, a date in digits, a share in percent, a number
  * with a sign before it or a Latin unit tied to it. Without this its parts change places after Arabic letters: "555-0142"
- * becomes "0142-555", and "≤ 30" is mirrored (UAX #9, W2 and W4).
+ * becomes "0142-555", and "≤ 30" is mirrored (UAX #9, W2 and W4). A sign by itself, as a legend explains it, is not mirrored
+ * either: it is the same sign.
  */
 const number =
-  /(?:[≤≥<>±≈][\u00a0 ]?|(?<![^\s([«“])[-\u2212])?(?:\+|\(\p{Nd}+\)\u00a0?)?\p{Nd}(?:[\p{Nd}\u00a0.,:/+–-]*\p{Nd})?(?:\u00a0?[%°])?(?:\u00a0[\p{Script=Latin}/]+)?/gu;
+  /[≤≥<>±≈](?![\u00a0 ]?\p{Nd})|(?:[≤≥<>±≈][\u00a0 ]?|(?<![^\s([«“])[-\u2212])?(?:\+|\(\p{Nd}+\)\u00a0?)?\p{Nd}(?:[\p{Nd}\u00a0.,:/+–-]*\p{Nd})?(?:\u00a0?[%°])?(?:\u00a0[\p{Script=Latin}/]+)?/gu;
 
 /**
  * Latin words with the numbers and marks among them, as in a name, an id, an address, a unit after its number: one phrase
  * from left to right. It begins with a letter or with a number that belongs to the first word, and ends with a letter, a
  * digit or a sign that belongs to one, so that the date before a colon and the full stop of an Arabic sentence stay outside.
- * What follows last in brackets is a phrase of its own: it may be a remark of the sentence.
+ * Nor is a number before such a stop, or after one, its own: "study 42. pubmed", "class C. 4 points". What follows last in
+ * brackets is a phrase of its own: it may be a remark of the sentence.
  */
 const latinStretch = /[\p{Script=Latin}\p{Nd}\p{Mn}\u0020-\u007e\u00a0\u00ad°·–—’“”‘≤≥±×µ²³]+/gu;
 const lastBrackets = /(?= \([^()]*\)[^\p{L}\p{Nd}]*$)/u;
-const phraseStart = /(?:(?:[≤≥][\u00a0 ]?)?\p{Nd}[\p{Nd}.,–-]*[\u00a0 ]?°?)?\p{Script=Latin}/u;
+const phraseStart = /(?:(?:[≤≥][\u00a0 ]?)?\p{Nd}[\p{Nd}.,–-]*(?:(?<=\p{Nd})[\u00a0 ])?°?)?\p{Script=Latin}/u;
 const phraseEnd = /^.*[\p{Script=Latin}\p{Nd}\p{Mn}%°²³]/su;
+const nextSentence = /[.!?][\u00a0 ]+\p{Nd}[\p{Nd}.,–-]*%?$/u;
 
 const brackets = [
   ['(', ')'],
@@ -81,7 +84,8 @@ function latinPhrases(text: string): readonly TextSpan[] {
     let start = at;
     return stretch.split(lastBrackets).flatMap((part) => {
       const from = start + part.search(phraseStart);
-      const length = phraseEnd.exec(part.slice(from - start))?.[0].length ?? 0;
+      const phrase = phraseEnd.exec(part.slice(from - start))?.[0] ?? '';
+      const { length } = phrase.replace(nextSentence, '');
       start += part.length;
       return phraseStart.test(part) ? [withBrackets(text, { start: from, end: from + length })] : [];
     });

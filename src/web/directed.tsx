@@ -18,8 +18,17 @@ interface DirectedPart {
   readonly pieces: readonly DirectedPiece[];
 }
 
-/** What any browser sets in its right order by itself: a bare number, a word. */
+/**
+ * What any browser sets in its right order by itself: a bare number, a word; no word before a number, which it would take
+ * for one phrase with the word (UAX #9, W7).
+ */
 const needsNothing = /^(?:\p{Nd}+(?:[.,]\p{Nd}+)*|\p{Script=Latin}+)$/u;
+const numberNext = /^[^\p{L}\p{Nd}]*\p{Nd}/u;
+
+function isolates(text: string, { start, end }: TextSpan): boolean {
+  const phrase = text.slice(start, end);
+  return !needsNothing.test(phrase) || (/\p{L}/u.test(phrase) && numberNext.test(text.slice(end)));
+}
 
 /**
  * A paragraph from right to left in parts, so that names, phone numbers and sentences of another language keep their order
@@ -32,7 +41,7 @@ export function directedParts(inlines: readonly Inline[]): readonly DirectedPart
   const marked = placed.filter(({ inline }) => inline.type === 'text' && inline.language !== undefined);
   const spans = isLeftToRight(text)
     ? [{ start: 0, end: text.length }]
-    : leftToRightSpans(text, marked).filter(({ start, end }) => !needsNothing.test(text.slice(start, end)));
+    : leftToRightSpans(text, marked).filter((span) => isolates(text, span));
   const parts: DirectedPart[] = [];
   const add = (part: TextSpan, isolated: boolean): void => {
     if (part.end > part.start) parts.push({ isolated, pieces: piecesWithin(placed, part) });

@@ -45,6 +45,13 @@ describe('words from left to right on a page from right to left', () => {
     expect(isolated(paragraph(arabic('من Nurse line, 8 to 5.')))).toEqual(['Nurse line, 8 to 5']);
   });
 
+  it('leave a number of the sentence before its full stop outside, and hold a sign that stands by itself', () => {
+    expect(isolated(paragraph(arabic('الدراسة 42. pubmed.org/38078870.')))).toEqual(['pubmed.org/38078870']);
+    expect(isolated(paragraph(arabic('≤ في أي وقت')))).toEqual(['≤']);
+    expect(isolated(paragraph(arabic('الفئة C. 4 نقاط')))).toEqual(['C']);
+    expect(isolated(paragraph(arabic('الفئة C. نقاط')))).toEqual([]);
+  });
+
   it('are one phrase with an address after them, though only a part is marked', () => {
     expect(isolated(paragraph(english('Outcomes. (2025).'), arabic(' PubMed 39821905. لم')))).toEqual([
       'Outcomes. (2025). PubMed 39821905',

@@ -77,6 +77,23 @@ describe('the order of a line', () => {
     );
   });
 
+  it('leaves a number of the Arabic sentence before its full stop, out of the phrase behind it', () => {
+    expect(seen('الدراسة 42. pubmed.org/38078870.', 'rtl')).toBe(
+      `.pubmed.org/38078870 .42 ${reversed('الدراسة')}`,
+    );
+    expect(seen('من 30-day. لم', 'rtl')).toBe(`${reversed('لم')} .30-day ${reversed('من')}`);
+  });
+
+  it('ends a phrase at a full stop before a number that counts Arabic words', () => {
+    expect(seen('الفئة C. 4 نقاط', 'rtl')).toBe(`${reversed('نقاط')} 4 .C ${reversed('الفئة')}`);
+    expect(seen('من BMI 35. 12.5% من', 'rtl')).toBe(`${reversed('من')} 12.5% .BMI 35 ${reversed('من')}`);
+  });
+
+  it('never mirrors a sign that stands by itself, as in a legend', () => {
+    const levels = levelsOf('من ≤ في', 'rtl');
+    expect(levels.map((level) => level % 2)).toEqual([1, 1, 1, 0, 1, 1, 1]);
+  });
+
   it('turns a list of numbers round, each by itself', () => {
     expect(seen('1، 20، 300', 'rtl')).toBe('300 ،20 ،1');
   });
