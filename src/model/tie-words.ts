@@ -37,6 +37,9 @@ function countsNext(word: string, next: string): boolean {
 /** A short word or a name of something numbered, without a mark after it: "than", "sur", "(Study". */
 const leaning = /^\p{Ps}?(?:\p{Lu}[\p{L}\p{M}-]*|(?:\p{L}\p{M}*){1,6})$/u;
 
+/** The end of a Chinese sentence is no word of its own: what stands after its space is not what it leans on. */
+const chineseEnd = /\p{Script=Han}$/u;
+
 /** A letter of a Cyrillic text by itself: a preposition or "and". */
 const cyrillicLetter = /^[\p{Ps}«]?\p{Script=Cyrillic}$/u;
 
@@ -47,5 +50,6 @@ const cyrillicLetter = /^[\p{Ps}«]?\p{Script=Cyrillic}$/u;
 export function leansOnNext(word: string, next: string): boolean {
   const last = word.slice(word.lastIndexOf(tie) + 1);
   if (cyrillicLetter.test(last)) return true;
+  if (chineseEnd.test(last)) return false;
   return leaning.test(last) && /^[^\p{L}\p{Nd}]*\p{Nd}/u.test(next) && !/^\p{Ps}/u.test(next);
 }

@@ -1,5 +1,5 @@
 import type { Inline } from '../model/document.ts';
-import { splitChinese, splitChineseWords } from '../model/split-chinese.ts';
+import { splitChinese, splitChineseProse, splitChineseWords } from '../model/split-chinese.ts';
 import { leansOnNext, staysWithNext } from '../model/tie-words.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
@@ -53,7 +53,7 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
  * between words where lines are balanced.
  */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
-  const split = setting === 'balanced' ? splitChineseWords : splitChinese;
+  const split = setting === 'balanced' ? splitChineseWords : splitChineseProse;
   const room = { size, measure };
   const words = wordsOf(joinAlike(runs), size, split)
     .flatMap((word) => (word.width > measure ? untie(word, room) : [word]))

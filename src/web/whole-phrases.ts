@@ -18,8 +18,12 @@ const joined = /[\p{L}\p{Nd}][-\u2010\u2013/](?=[\p{L}\p{Nd}])/u;
 
 /** Chinese has no spaces: what stands between two of them is a sentence. */
 const chinese = /\p{Script=Han}/u;
-/** What is kept whole within it, as on the printed pages: a number with what it counts, and the name of a weekday. */
-const chineseWholes = /(\p{Nd}[\p{Nd}.,]*\u00a0?[公个]?\p{Script=Han}|星期[一二三四五六日])/u;
+/**
+ * What is kept whole within it, as on the printed pages: a number with what it counts or with the word that it numbers, a
+ * unit with a stroke, the mark of a footnote with its word, and the name of a weekday.
+ */
+const chineseWholes =
+  /((?:研究|注)\p{Nd}+|\p{Nd}[\p{Nd}.,]*\u00a0?(?:[公个]?\p{Script=Han}|\p{Script=Latin}{1,3}\/\p{Script=Latin}+[²³]?)|\p{Script=Han}[*†‡]|星期[一二三四五六日])/u;
 
 function isShort(text: string): boolean {
   return Array.from(text).length <= longestWhole;

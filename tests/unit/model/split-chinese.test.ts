@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { splitChinese, splitChineseWords } from '../../../src/model/split-chinese.ts';
+import { splitChinese, splitChineseProse, splitChineseWords } from '../../../src/model/split-chinese.ts';
 
 describe('a Chinese sentence', () => {
   it('may end a line after nearly every character, but never before a comma, a stop or a closing bracket', () => {
@@ -34,6 +34,20 @@ describe('a Chinese sentence', () => {
     const pieces = splitChinese('手术日是2026年12月17日，下次在2027年6月');
     for (const whole of ['2026年12月17日', '2027年6月'])
       expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+  });
+
+  it('keeps a number with the word that it numbers, a unit with its stroke, and the mark of a footnote', () => {
+    const pieces = splitChinese('很确定。研究13、25。见注4，BMI是32.2\u00a0kg/m²，按流程*，每天');
+    for (const whole of ['研究13、', '注4，', 'kg/m²，', '程*，'])
+      expect(pieces.filter((piece) => piece.includes(whole))).toHaveLength(1);
+    expect(splitChinese('研究pubmed.gov/x').length).toBeGreaterThan(2);
+  });
+
+  it('keeps a short term between marks whole in running text, and parts a longer one', () => {
+    expect(splitChineseProse('袖状胃手术：体重')).toEqual(['袖状胃手术：', '体重']);
+    expect(splitChineseProse('（死亡，渗漏，糖尿病缓解')).toEqual(['（死亡，', '渗漏，', '糖尿病缓解']);
+    const long = '您每天都要喝水，不要停';
+    expect(splitChineseProse(long)).toEqual(['您', '每', '天', '都', '要', '喝', '水，', '不要停']);
   });
 
   it('is the only text that is split: Korean and all others break at spaces', () => {

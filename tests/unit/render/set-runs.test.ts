@@ -67,6 +67,16 @@ describe('setRuns', () => {
     expect(linesOf('饮酒问题，5年', 75, 'balanced')).toEqual(['饮酒问题，', '5年']);
   });
 
+  it('parts Chinese before an id or within a long name, never within the name of an outcome before its id', async () => {
+    await loadTypefaces(typefacesFor('胃旁路手术体重'));
+    expect(linesOf('胃旁路手术：体重 144m.asgard-2024', 150)).toEqual([
+      '胃旁路手术：体重',
+      '144m.asgard-2024',
+    ]);
+    expect(linesOf('胃旁路手术：体重 12m.trial', 100)).toEqual(['胃旁路手术：', '体重 12m.trial']);
+    expect(linesOf('胃旁路手术，', 50).length).toBeGreaterThan(1);
+  });
+
   it('rather begins a balanced line with words in brackets, but not with the number of a note', () => {
     expect(linesOf('52 de 1,000 (no muy seguro)', 120, 'balanced')).toEqual([
       '52 de 1,000',
