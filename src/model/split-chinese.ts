@@ -40,7 +40,7 @@ function mayEnd(before: string, after: string): boolean {
 }
 
 /** A term as lists have them, between marks or spaces: "体重 12m", "（死亡，渗漏）". A reader stops at a torn one. */
-const term = /(?<=^|\p{P})\p{Script=Han}{2,6}(?=\p{P}|$)/gu;
+const term = /(?<=^|\p{P})\p{Script=Han}{2,5}(?=\p{P}|$)/gu;
 
 /** The same for running text: a short term that stands between marks or spaces is one piece. */
 export function splitChineseProse(word: string): readonly string[] {

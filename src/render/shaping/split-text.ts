@@ -49,7 +49,8 @@ function wishOf(cluster: string): Wish {
 
 function resolve(cluster: string, at: number, wishes: readonly Wish[]): Typeface {
   const wish = wishes[at] ?? baseTypeface;
-  const wished = wish === 'neighbour' ? neighbour(wishes, at) : wish;
+  const asked = wish === 'neighbour' ? neighbour(wishes, at) : wish;
+  const wished = asked.leaves?.test(cluster) === true ? baseTypeface : asked;
   const all = [wished, baseTypeface, ...scriptTypefaces];
   return all.find((typeface) => coversAll(typeface, cluster)) ?? wished;
 }

@@ -9,6 +9,11 @@ export interface Typeface {
   readonly stem: string;
   /** Letters and marks that only this typeface is for; the first is for all others. */
   readonly letters?: RegExp;
+  /**
+   * Marks that it draws as wide as a letter, most of it white, and the base draws narrow: they are set in the base. Beside a
+   * comma, at the start of a line or around a Latin word, such a mark leaves a hole, and a pair would not be alike.
+   */
+  readonly leaves?: RegExp;
 }
 
 export const baseTypeface: Typeface = {
@@ -42,6 +47,7 @@ export const scriptTypefaces: readonly Typeface[] = [
     package: '@expo-google-fonts/noto-sans-sc',
     stem: 'NotoSansSC',
     letters: /[\p{Script_Extensions=Han}\uff00-\uffef]/u,
+    leaves: /[“”‘’]/u,
   },
 ];
 

@@ -23,9 +23,31 @@ describe('a text in more than one script', () => {
   });
 
   it('gives marks and brackets to what stands before them, else after', () => {
-    expect(familiesOf('“体重”')).toEqual([['“体重”', 'Noto Sans SC']]);
+    expect(familiesOf('（BMI）')).toEqual([
+      ['（', 'Noto Sans SC'],
+      ['BMI', 'Fira Sans'],
+      ['）', 'Noto Sans SC'],
+    ]);
     expect(familiesOf('(يوم)')).toEqual([['(يوم)', 'Vazirmatn']]);
     expect(familiesOf('है।')).toEqual([['है।', 'Noto Sans Devanagari']]);
+  });
+
+  it('sets both quotation marks of a pair alike and narrow, in Chinese words or around others', () => {
+    expect(familiesOf('“体重”')).toEqual([
+      ['“', 'Fira Sans'],
+      ['体重', 'Noto Sans SC'],
+      ['”', 'Fira Sans'],
+    ]);
+    expect(familiesOf('写“IU”和“未知”：')).toEqual([
+      ['写', 'Noto Sans SC'],
+      ['“IU”', 'Fira Sans'],
+      ['和', 'Noto Sans SC'],
+      ['“', 'Fira Sans'],
+      ['未知', 'Noto Sans SC'],
+      ['”', 'Fira Sans'],
+      ['：', 'Noto Sans SC'],
+    ]);
+    expect(familiesOf('“체중”')).toEqual([['“체중”', 'Noto Sans KR']]);
   });
 
   it('keeps what a reader takes for one letter in one typeface', () => {
