@@ -48,7 +48,7 @@ function longestOf(refusals: readonly Refusal[]): number | undefined {
 
 /**
  * The difference that most records share, in the words of the one that came nearest, so that the sentence is true
- * of all: "these studies were in people with a BMI of 35 or more". Adolescents and people with another history are
+ * of all: "the studies we found were in people with a BMI of 35 or more". Adolescents and people with another history are
  * the farthest.
  */
 function mostCommon(refusals: readonly Refusal[]): MissingReason {

@@ -13,23 +13,37 @@ interface Shown {
 }
 
 /**
- * Harms of the chosen option that no topic shows with a figure: a topic has room for a few outcomes, at the time at
- * which most options have one. A record of the talk must say them all, and why where nobody can say how often. Where no
- * figure is of this option alone, one of operations counted together stands in, and says so. None for a case that
- * asks for no such record: nothing else prints them.
+ * Harms that no topic shows with a figure: a topic has room for a few outcomes, at the time at which most options have
+ * one. A record of the talk must say all those of the chosen option, and why where nobody can say how often. Where no
+ * figure is of this option alone, one of operations counted together stands in, and says so. It must say too what comes
+ * to people who have nothing done, as far as it was counted. None for a case that asks for no such record: nothing else
+ * prints them.
  */
 export function findFurtherHarms(shown: Shown, plans: TopicPlans): readonly Cell[] {
+  if (!documentsOf(shown.case).includes('consent')) return [];
   const { chosen } = shown.case.decision;
-  const desk = shown.desks.find(({ code }) => code === chosen);
-  if (desk === undefined || !documentsOf(shown.case).includes('consent')) return [];
-  const told = outcomesTold(shown.topics, desk.code);
-  const isFurther = (outcome: string): boolean => !told.has(outcome);
-  const early = plans['first-month'].rows.filter(isFurther);
-  const later = [...plans['later-years'].rows, ...plans['living-with-it'].rows].filter(isFurther);
-  return [
-    ...early.map((outcome) => aloneOrTogether(desk, (one) => buildRow([one], outcome, firstMonth))),
-    ...later.map((outcome) => aloneOrTogether(desk, (one) => buildBestRow([one], outcome))),
-  ].filter((cell) => cell.state !== 'not-possible');
+  return shown.desks.flatMap((desk) => {
+    if (desk.code === chosen) return [...earlyHarms(shown, plans, desk), ...laterHarms(shown, plans, desk)];
+    return desk.code === 'no-operation'
+      ? laterHarms(shown, plans, desk).filter(({ state }) => state === 'known')
+      : [];
+  });
+}
+
+function earlyHarms({ topics }: Shown, plans: TopicPlans, desk: OptionDesk): readonly Cell[] {
+  const told = outcomesTold(topics, desk.code);
+  return plans['first-month'].rows
+    .filter((outcome) => !told.has(outcome))
+    .map((outcome) => aloneOrTogether(desk, (one) => buildRow([one], outcome, firstMonth)))
+    .filter(({ state }) => state !== 'not-possible');
+}
+
+function laterHarms({ topics }: Shown, plans: TopicPlans, desk: OptionDesk): readonly Cell[] {
+  const told = outcomesTold(topics, desk.code);
+  return [...plans['later-years'].rows, ...plans['living-with-it'].rows]
+    .filter((outcome) => !told.has(outcome))
+    .map((outcome) => aloneOrTogether(desk, (one) => buildBestRow([one], outcome)))
+    .filter(({ state }) => state !== 'not-possible');
 }
 
 function aloneOrTogether(desk: OptionDesk, build: (desk: OptionDesk) => OutcomeRow): Cell {

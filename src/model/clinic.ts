@@ -36,7 +36,9 @@ const SurgeonSchema = z.strictObject({
   names: z
     .record(LanguageTagSchema, nameSchema(60))
     .optional()
-    .describe('The same in languages that write the title otherwise, for example es: Dra. First Last'),
+    .describe(
+      'The same as it stands inside a sentence of a language that writes it otherwise, for example es: la Dra. First Last',
+    ),
   pronoun: z.enum(['she', 'he', 'they']).default('they').describe('For languages that need it'),
   results: z
     .array(ClinicResultSchema)

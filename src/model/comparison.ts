@@ -234,7 +234,7 @@ export interface ComparisonTable {
   readonly options: readonly OptionColumn[];
   readonly weight: WeightTopic;
   readonly topics: readonly Topic[];
-  /** What only a record of the talk prints: harms of the chosen option that no topic shows with a figure. */
+  /** What only a record of the talk prints: harms of the chosen option, and without treatment, that no topic shows with a figure. */
   readonly furtherHarms: readonly Cell[];
   readonly cautions: readonly CautionHit[];
   readonly conflicts: readonly CautionConflict[];

@@ -170,7 +170,7 @@ const harmRows: readonly StripRow[] = [
     '963 do not.',
     'Other studies: 29 to 46.',
   ]),
-  unknownRow(names[2], 1000, ['for people like you. These studies were in people with diabetes.']),
+  unknownRow(names[2], 1000, ['for people like you. The studies we found were in people with diabetes.']),
   peopleRow(names[3], { of: 1000, filled: 0, may: 18 }, [
     'None of 212',
     'The true figure could be up to 18 in 1,000.',

@@ -24,7 +24,7 @@ export function cellsShown(comparison: ComparisonTable): readonly ShownCell[] {
 }
 
 /** Cells of the topics: of the picture first, then of the table. */
-export function topicCells({ topics }: ComparisonTable): readonly ShownCell[] {
+export function topicCells({ topics }: Pick<ComparisonTable, 'topics'>): readonly ShownCell[] {
   return topics.flatMap(({ picture, rows, denominator }) => [
     ...(picture === null ? [] : outOf(picture.cells, picture.denominator)),
     ...rows.flatMap((row) => outOf(row.cells, denominator)),

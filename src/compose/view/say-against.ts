@@ -17,15 +17,24 @@ interface Against {
  * one for the option too. The last says where the warnings are, once for all.
  */
 export function healthAgainst(scene: Scene, option: NamedOption): readonly Markup[] {
-  const all = patientCautions(scene)
-    .filter((hit) => hit.effect !== 'needs-check' && tellsApart(scene, hit, option))
-    .map((hit) => against(scene, hit))
-    .reduce<readonly Against[]>(withOneMore, []);
+  const all = reasonsOfHealth(scene, option);
   const count = all.reduce((sum, { causes }) => sum + Math.max(1, causes.length), 0);
   const see = scene.words.say('comparison.opinion.see_health', { count });
   return all.map(({ causes, why }, index) =>
     joined(...causes, why, ...(index === all.length - 1 ? [see] : [])),
   );
+}
+
+/** The same on a page that has no box with these warnings. */
+export function healthAgainstAlone(scene: Scene, option: NamedOption): readonly Markup[] {
+  return reasonsOfHealth(scene, option).map(({ causes, why }) => joined(...causes, why));
+}
+
+function reasonsOfHealth(scene: Scene, option: NamedOption): readonly Against[] {
+  return patientCautions(scene)
+    .filter((hit) => hit.effect !== 'needs-check' && tellsApart(scene, hit, option))
+    .map((hit) => against(scene, hit))
+    .reduce<readonly Against[]>(withOneMore, []);
 }
 
 /** A caution that touches every operation of the case alike is no reason against one of them. */

@@ -30,16 +30,23 @@ export function weightComesBack(scene: Scene, { code, column }: NamedOption): Ma
   return isStopped ? runIn(scene.words, scene.words.say('comparison.opinion.when_stopped'), said) : null;
 }
 
-/** Of the harms of an option that these pages give a share for, the most common, out of so many as its table or as asked; null where they give none. */
-export function mostCommonHarm(scene: Scene, { code }: NamedOption, outOf?: Denominator): Markup | null {
-  const [first, ...others] = topicCells(scene.comparison).flatMap((shown) => shareOf(scene, shown, code));
-  if (first === undefined) return null;
-  const { cell, denominator: shown } = others.reduce(
-    (most, one) => (shareIn(one) > shareIn(most) ? one : most),
-    first,
-  );
+/** Beside which lines it stands: out of how many people they count, and the cells that they say already. */
+interface Beside {
+  readonly outOf?: Denominator;
+  readonly told?: readonly string[];
+}
+
+/**
+ * Of the harms of an option that these pages give a share for, the most common, out of so many as its table or as asked;
+ * null where they give none, and where it is told already.
+ */
+export function mostCommonHarm(scene: Scene, { code }: NamedOption, beside: Beside = {}): Markup | null {
+  const shown = sharesOfHarms(scene, code);
+  const [most] = shown;
+  if (most === undefined || beside.told?.includes(most.cell.id) === true) return null;
   const { words } = scene;
-  const denominator = outOf ?? shown;
+  const { cell } = most;
+  const denominator = beside.outOf ?? most.denominator;
   const share = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
   const risk = words.say('common.risk', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
@@ -48,9 +55,21 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, outOf?: Deno
   });
   const few = fewPeopleInWords(scene, cell);
   // Nobody can say how common a harm is beside others that have no number. A picture may draw what its table says.
-  const isOnly = others.every((one) => one.cell.outcome === first.cell.outcome);
+  const isOnly = shown.every((one) => one.cell.outcome === cell.outcome);
   const rank = isOnly ? [] : [words.say('comparison.opinion.most_common')];
   return joined(risk, ...(few === null ? [] : [few]), ...rank);
+}
+
+/** Which outcome that is; null where these pages give a share of none. */
+export function mostCommonOutcome(scene: Scene, { code }: NamedOption): string | null {
+  return sharesOfHarms(scene, code)[0]?.cell.outcome ?? null;
+}
+
+/** The most common first. */
+function sharesOfHarms(scene: Scene, code: string): readonly ShownCell<ShareCell>[] {
+  return topicCells(scene.comparison)
+    .flatMap((shown) => shareOf(scene, shown, code))
+    .sort((a, b) => shareIn(b) - shareIn(a));
 }
 
 /** A share of one or two people says that it happens, not how often. */

@@ -78,13 +78,6 @@ function otherHarms(scene: Scene, option: NamedOption, when: RiskTime): readonly
   return possibleHarms(scene, option, when).filter((outcome) => !said.includes(outcome));
 }
 
-/** The later harms that these lines give a figure for. */
-export function outcomesCounted(scene: Scene, option: NamedOption): readonly string[] {
-  return harmCells(scene, option, 'later')
-    .filter(({ state }) => state === 'known')
-    .map(({ outcome }) => outcome);
-}
-
 /** The outcomes that these lines name, with a figure or without. */
 export function outcomesNamed(scene: Scene, option: NamedOption): readonly string[] {
   const told = cellsOf(scene, option)
@@ -94,17 +87,38 @@ export function outcomesNamed(scene: Scene, option: NamedOption): readonly strin
   return [...told, ...riskTimes.flatMap((when) => otherHarms(scene, option, when))];
 }
 
+/** The later harms that these lines give a figure for. */
+export function harmsCounted(scene: Scene, option: NamedOption): readonly Cell[] {
+  return harmCells(scene, option, 'later').filter(({ state }) => state === 'known');
+}
+
+/** What was counted in people who had nothing done, a line each; of what nobody counted nothing is said. */
+export function countedLines(scene: Scene, option: NamedOption): readonly Markup[] {
+  return linesOf(scene, harmsCounted(scene, option));
+}
+
+/** Topics whose picture draws the main harm of its time. */
+const harmTopics: readonly string[] = ['first-month', 'later-years'];
+
 /**
- * The harm that the comparison draws first, in a line; null where it cannot happen, and where nobody has counted it in
- * people who have no procedure: of a leak on a medicine there is nothing to say.
+ * The harms that the comparison draws first, of the first month and of the later years, of a procedure. Without one those
+ * pictures have little to say, and nobody counts a leak on a medicine: then all that were counted.
  */
-export function mainHarmLine(scene: Scene, option: NamedOption): Markup | null {
-  const picture = scene.comparison.topics.find(({ id }) => id === 'first-month')?.picture ?? null;
-  const cells =
-    picture?.cells.filter(
-      (cell) => cell.option === option.code && (cell.state === 'known' || isProcedure(option)),
-    ) ?? [];
-  return linesOf(scene, cells)[0] ?? null;
+export function mainHarms(scene: Scene, option: NamedOption): readonly Cell[] {
+  const topics = scene.comparison.topics.filter(({ id }) => harmTopics.includes(id));
+  const drawn = topics
+    .flatMap(({ picture }) => picture?.cells ?? [])
+    .filter(({ option: code, state }) => code === option.code && state !== 'not-possible');
+  return isProcedure(option)
+    ? drawn
+    : topicCells({ topics })
+        .map(({ cell }) => cell)
+        .filter(({ option: code, state }) => code === option.code && state === 'known');
+}
+
+/** These in words, a line each. */
+export function mainHarmLines(scene: Scene, option: NamedOption): readonly Markup[] {
+  return linesOf(scene, mainHarms(scene, option));
 }
 
 /**

@@ -3,7 +3,7 @@ import { riskTimes } from './possible-harms.ts';
 import { ownBmi } from './say-bmi.ts';
 import { choiceInWords } from './say-choice.ts';
 import { gainOf } from './say-gain.ts';
-import { benefitLines, harmLines, otherHarmLines, outcomesCounted } from './say-risk.ts';
+import { benefitLines, countedLines, harmLines, otherHarmLines, harmsCounted } from './say-risk.ts';
 import { onlyAbout, optionList } from './scene.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
@@ -31,7 +31,7 @@ export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly
     point(scene, 'undo', undoing(alone)),
     [...point(scene, 'life', stayAndVisits(alone)), ...forLife(alone)],
     point(scene, 'unknown', [scene.words.say(`options.${option.code}.unknown`)]),
-    point(scene, 'nothing', [nothingOf(scene)]),
+    point(scene, 'nothing', nothingOf(scene)),
     point(scene, 'team', [teamOf(scene, option)]),
   ];
 }
@@ -123,7 +123,7 @@ function inParts<T>(lines: readonly T[]): readonly (readonly T[])[] {
 
 /** A change of operation is one more operation too, but another study counted it, for another time. */
 function countedTwice(scene: Scene, option: NamedOption): readonly Markup[] {
-  const counted = outcomesCounted(scene, option);
+  const counted = harmsCounted(scene, option).map(({ outcome }) => outcome);
   const both = counted.includes('reoperation') && counted.includes('conversion');
   return both ? [scene.words.say('consent.talk.includes')] : [];
 }
@@ -177,9 +177,9 @@ function forLife(alone: Scene): readonly Line[] {
   return [body(said), ...others.map(({ words }) => lineOf('small', words))];
 }
 
-function nothingOf(scene: Scene): Markup {
+function nothingOf(scene: Scene): readonly Markup[] {
   const nothing = scene.options.find(({ code }) => code === 'no-operation');
-  return nothing === undefined ? { markup: '' } : gainOf(scene, nothing);
+  return nothing === undefined ? [] : [gainOf(scene, nothing), ...countedLines(scene, nothing)];
 }
 
 function teamOf({ words }: Scene, option: NamedOption): Markup {

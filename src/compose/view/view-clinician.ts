@@ -11,7 +11,7 @@ import { flag, group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { tableShape } from './shared-shapes.ts';
 import { ownWords } from './view-matters.ts';
-import { reasonInWords, surgeonName } from './view-opinion.ts';
+import { reasonInWords, surgeonFirst } from './view-opinion.ts';
 import { joined } from './words.ts';
 
 export const clinicianShape = group({
@@ -70,7 +70,7 @@ function decisionLines(scene: Scene): readonly Markup[] {
       : [
           joined(
             words.say('clinician-sheet.leaning', {
-              surgeon: surgeonName(scene),
+              surgeon: surgeonFirst(scene),
               option: name(leaning.option),
             }),
             ...leaning.reasons.map((reason) =>

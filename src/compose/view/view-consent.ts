@@ -1,7 +1,6 @@
-import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
-import { gainInShort } from './say-gain.ts';
+import { declinedInWords, outcomesOfDeclined } from './say-declined.ts';
 import { outcomeMeanings } from './say-meanings.ts';
-import { mainHarmLine, outcomesNamed } from './say-risk.ts';
+import { outcomesNamed } from './say-risk.ts';
 import { upperFirst } from './say-aftercare.ts';
 import { talkAbout } from './say-talk.ts';
 import { chosenOption, onlyAbout } from './scene.ts';
@@ -14,7 +13,6 @@ import { surgeonName } from './view-opinion.ts';
 import { isProcedure } from './view-people.ts';
 import { studyShape, viewStudies } from './view-study.ts';
 import { adultAge } from './view-undo.ts';
-import { bold, joined } from './words.ts';
 
 export const consentShape = group({
   facts: list(group({ label: text, value: text })),
@@ -44,18 +42,21 @@ export function viewConsent(scene: Scene): ConsentView {
   const option = chosenOption(scene);
   const alone = onlyAbout(scene, option);
   const { words } = scene;
+  const others = scene.options.filter(({ code }) => code !== option.code);
+  const outcomes = [
+    ...outcomesNamed(scene, option),
+    ...others.flatMap((other) => outcomesOfDeclined(scene, other)),
+  ];
   return {
     facts: factsOf(scene, option),
     study: viewStudies(alone),
     health: viewHealth(alone),
     talk: talkAbout(scene, option).map((lines) => ({ lines })),
-    meanings: outcomeMeanings(scene, outcomesNamed(scene, option)),
+    meanings: outcomeMeanings(scene, outcomes),
     teachBack: ['done', 'worst', 'call'].map((key) => words.plain(`consent.teach_back.${key}`)),
     interpreter: interpreterOf(scene),
     yes: askedOf(option).map((key) => words.plain(`consent.yes.${key}`, { option: option.inText })),
-    declined: scene.options
-      .filter(({ code }) => code !== option.code)
-      .map((other) => declinedLine(scene, other)),
+    declined: others.map((other) => declinedInWords(scene, other)),
     signers: signersFor(scene, option).map((key) => words.plain(`consent.sign.${key}`)),
     plate: scene.state === 'final' ? '' : words.plain('consent.sign.draft'),
   };
@@ -72,23 +73,6 @@ function signersFor({ comparison }: Scene, option: NamedOption): readonly string
 function askedOf(option: NamedOption): readonly string[] {
   const parts = ['blood', 'learners', 'watching', 'exams', 'other_surgeon'];
   return ['choice', ...(isProcedure(option) ? parts : [])];
-}
-
-/** "Gastric bypass. Weight after 5 years, on average: 181 lb. A serious problem, in the first month: 52 out of 1,000." */
-function declinedLine(scene: Scene, option: NamedOption): ConsentView['declined'][number] {
-  const name = scene.words.say('consent.declined.name', { option: option.name });
-  const first = mainHarmLine(scene, option);
-  const against = [
-    first,
-    hasHarms(option) && first === null ? mostCommonHarm(scene, option, 1000) : null,
-    weightComesBack(scene, option),
-  ].filter((said) => said !== null);
-  return joined(bold(name), gainInShort(scene, option), ...against);
-}
-
-/** What befalls people to whom nothing is done is not the doing of that choice. */
-function hasHarms(option: NamedOption): boolean {
-  return isProcedure(option) || option.column.kind === 'medicine';
 }
 
 function factsOf(scene: Scene, option: NamedOption): ConsentView['facts'] {

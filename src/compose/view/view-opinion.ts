@@ -2,6 +2,7 @@ import type { Reason } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { ReasonFinding } from '../../model/reason-check.ts';
 import type { NamedOption, Scene } from './scene.ts';
+import { upperFirst } from './say-aftercare.ts';
 import { healthAgainst } from './say-against.ts';
 import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
 import { optionsNamed } from './scene.ts';
@@ -30,7 +31,7 @@ export function viewOpinion(scene: Scene): OpinionView {
         ? null
         : {
             lead: scene.words.say('comparison.opinion.leans', {
-              surgeon: surgeonName(scene),
+              surgeon: surgeonFirst(scene),
               option: option.inText,
             }),
             reasons: leaning.reasons.map((reason) =>
@@ -55,6 +56,11 @@ export function surgeonName(scene: Scene): string {
 export interface Stance {
   readonly stance: 'for' | 'against';
   readonly option: string;
+}
+
+/** The same at the start of a sentence: within one some languages have a small word before it, as "la Dra.". */
+export function surgeonFirst(scene: Scene): string {
+  return upperFirst(surgeonName(scene));
 }
 
 /** A coded reason that compares says with which other options it was compared: "fewer problems" than what? */
@@ -95,7 +101,7 @@ function againstIt(scene: Scene, option: NamedOption): readonly Markup[] {
 
 function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason[]): Line {
   const lead = scene.words.say('comparison.opinion.advises_against', {
-    surgeon: surgeonName(scene),
+    surgeon: surgeonFirst(scene),
     option: option.inText,
   });
   const against = { stance: 'against', option: option.code } as const;

@@ -4,7 +4,7 @@ import { optionsNamed } from './scene.ts';
 import { group, list, optional, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { ownWords } from './view-matters.ts';
-import { reasonInWords, surgeonName } from './view-opinion.ts';
+import { reasonInWords, surgeonFirst } from './view-opinion.ts';
 
 export const whyShape = group({
   /** What the person said matters, in quotation marks. */
@@ -29,7 +29,7 @@ function leaning(scene: Scene, option: NamedOption): WhyView['surgeon'] {
   const { leaning: lean } = scene.case.decision;
   if (lean === null) return null;
   const [other] = optionsNamed(scene, [lean.option]);
-  const names = { surgeon: surgeonName(scene), option: option.inText };
+  const names = { surgeon: surgeonFirst(scene), option: option.inText };
   if (lean.option !== option.code) {
     const words = { ...names, other: other?.inText ?? lean.option };
     return { lead: scene.words.say('operation.why.other_choice', words), reasons: [] };
@@ -45,7 +45,7 @@ function advice(scene: Scene, option: NamedOption): WhyView['against'] {
   const entry = scene.case.decision.advised_against.find((one) => one.option === option.code);
   if (entry === undefined) return null;
   const lead: Markup = scene.words.say('comparison.opinion.advises_against', {
-    surgeon: surgeonName(scene),
+    surgeon: surgeonFirst(scene),
     option: option.inText,
   });
   const stance = { stance: 'against', option: option.code } as const;

@@ -48,6 +48,24 @@ describe('harms that no topic has room for', () => {
     expect(table.recordsUsed).toContain('infection');
   });
 
+  it('are there of doing nothing too, for the later years alone', () => {
+    const options = ['sleeve', 'no-operation'] as const;
+    const later = { time: { months: 60, basis: 'by' } };
+    const people = { indication: 'none', bmi: { low: 35 }, diabetes: 'mixed' };
+    const untreated = { option: 'usual-care', people };
+    const records = [record('new-diabetes', { ...untreated, ...later }), record('clot', untreated), ...all];
+    const asked = { ...makeCase({ decision: { options: [...options], chosen: 'sleeve' } }) };
+    const result = compareOptions({
+      case: { ...asked, documents: ['consent'] },
+      clinic: makeClinic(),
+      evidence: makeEvidence(records),
+      date: today,
+    });
+    const cells = result.ok ? result.value.furtherHarms : [];
+    const untouched = cells.filter(({ option }) => option === 'no-operation');
+    expect(untouched.map(({ outcome, state }) => [outcome, state])).toEqual([['new-diabetes', 'known']]);
+  });
+
   it('are none for other documents, nor before anything is chosen, nor of another option', () => {
     const tables = [
       compared(all, ['comparison', 'sources']),

@@ -170,7 +170,7 @@ describe('weight', () => {
     ]);
     expect(wordsOf(semaglutide)).toEqual([
       'Not known',
-      'for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.',
+      'for people like you. The studies we found were in people with a BMI of 50 or more. Yours is 43.',
       tied('1~year: 212~lb.'),
     ]);
     expect(wordsOf(none)).toEqual([tied('256~lb (116~kg)'), tied('4~lb more than today.')]);
@@ -387,7 +387,7 @@ describe('tables', () => {
     const tooHigh: CellMaker = (place) => unknownCell(place, { code: 'bmi-outside', low: 50, yours: 43.1 });
     const all = Object.fromEntries(fiveOptions.map((code) => [code, tooHigh]));
     expect(untold(row('leak', { ...all, semaglutide: impossibleCell })).text).toMatch(
-      /“A leak”\. These studies were in people with a BMI of 50 or more\. Yours is 43\.$/,
+      /“A leak”\. The studies we found were in people with a BMI of 50 or more\. Yours is 43\.$/,
     );
     expect(untold(row('leak', { sleeve: tooHigh })).text).toMatch(
       /“A leak”\. We found no figure that holds for people like you\.$/,
@@ -418,7 +418,7 @@ describe('tables', () => {
     expect(cells).toEqual([
       ['Sleeve', '1 of 400 | Could be fewer than 1 to 14 out of 1,000.'],
       ['Gastric bypass', '8 | 3 of 400 people had this.'],
-      ['Stomach folding', 'Not known for people like you. These studies were only in people with diabetes.'],
+      ['Stomach folding', 'Not known for people like you. The studies we found were only in people with diabetes.'],
       ['Semaglutide', 'Not known for people like you. We found no study that counted this.'],
       ['No new treatment', 'does not apply'],
     ]);
@@ -475,9 +475,9 @@ describe('tables', () => {
     expect(text).toContain('“Not known” without a note: we found no study.');
     expect(text.split('\n').slice(-4)).toEqual([
       '1',
-      'Not known for people like you. These studies were in people with a BMI of 50 or more. Yours is 43.',
+      'Not known for people like you. The studies we found were in people with a BMI of 50 or more. Yours is 43.',
       '2',
-      'Not known for people like you. These studies were only in people with diabetes.',
+      'Not known for people like you. The studies we found were only in people with diabetes.',
     ]);
   });
 

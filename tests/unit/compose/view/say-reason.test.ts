@@ -98,7 +98,7 @@ describe('reasons with numbers', () => {
     const say = (reason: MissingReason): string =>
       whyUnknown(scene, unknownCell(place, reason)).markup.replaceAll('\u00a0', ' ');
     expect(say(match['bmi-outside'])).toBe(
-      'for people like you. These studies were in people with a BMI of 35 or more. Yours is 27.',
+      'for people like you. The studies we found were in people with a BMI of 35 or more. Yours is 27.',
     );
     expect(say({ code: 'bmi-outside', high: 40.5, yours: 62.1 })).toContain('41 or less. Yours is 62.');
     expect(say(match['age-outside'])).toContain('aged 18 to 60. You are 71.');
@@ -144,7 +144,7 @@ describe('an outcome that only an operation has', () => {
     const comparison = { ...made, person: { ...made.person, asked: 'second-operation' as const } };
     const scene = await sceneFor('en', { comparison, evidence: readShippedEvidence() });
     const cell = unknownCell({ ...place, option: 'semaglutide' }, match['diabetes-only']);
-    expect(whyUnknown(scene, cell).markup).toContain('These studies were only in people with diabetes.');
+    expect(whyUnknown(scene, cell).markup).toContain('The studies we found were only in people with diabetes.');
   });
 });
 
@@ -171,7 +171,7 @@ describe('a reason that hides no figure when it is the only one', () => {
 
   it('is said alone where it is enough: a BMI not stated of people far from this one', async () => {
     expect(await say(match['bmi-unknown'], bmis.low)).toBe(
-      'for people like you. These studies do not state the BMI of the people. Yours is 27, so we cannot tell if they were like you.',
+      'for people like you. The studies we found do not state the BMI of the people. Yours is 27, so we cannot tell if they were like you.',
     );
     const far = { code: 'bmi-mean-only', mean: 45.9, yours: 27 } as const;
     expect(await say(far, bmis.low)).not.toContain(more);

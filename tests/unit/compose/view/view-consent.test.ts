@@ -117,7 +117,7 @@ describe('the record of the talk', () => {
     );
     const other = { ...nothing, case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }) };
     expect(plain(viewConsent(other).declined.at(-1)?.markup)).toMatch(
-      /^No new treatment\. Weight after 5 years, on average: [^:]*$/,
+      /^No new treatment\. Weight after 5 years, on average: [^:]* It is not known how your own weight and health will change\.$/,
     );
   });
 
@@ -132,6 +132,21 @@ describe('the record of the talk', () => {
     expect(declined[0]).toMatch(/^Gastric bypass\. Weight after 5 years, on average: \d+ lb/);
     expect(declined[0]).toMatch(/A serious problem, in the first month: \d+ out of 1,000/);
     expect(declined[1]).toContain('No study tells how weight changes for people like you.');
+  });
+
+  it('says of each choice that was not taken what came later and that it stays, and what came without treatment', async () => {
+    const place = { option: 'no-operation', outcome: 'new-diabetes', asked: { months: 120 } };
+    const comparison = makeComparison(fiveOptions, { furtherHarms: [shareCell(place, [60, 300])] });
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const view = viewConsent(await sceneFor('en', { case: input, comparison }));
+    const [bypass, folding, , nothing] = view.declined.map(({ markup }) => plain(markup));
+    expect(bypass).toContain('Another operation, after 5 years: ');
+    expect(bypass).toMatch(/It can(not be undone| only be undone in part)\./);
+    expect(folding).toContain('It is still under study.');
+    const counted = 'New diabetes, after 10 years: 200 out of 1,000.';
+    expect(nothing).toContain(`${counted} It is not known how your own weight and health will change.`);
+    expect(pointOf(view, 'What happens if I do nothing new.')).toContain(counted);
+    expect(view.meanings.some(({ markup }) => plain(markup).startsWith('New diabetes: '))).toBe(true);
   });
 
   it('asks who may take part only where something is done to the body', async () => {
