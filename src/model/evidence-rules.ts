@@ -11,6 +11,7 @@ export const PointSourceSchema = z
     study: z.string().optional().describe('id of a publication'),
     aftercare: z.string().optional().describe('id of an aftercare fact'),
     url: z.url().optional().describe('address read'),
+    text: z.string().min(1).optional().describe('what the text is, where only a copy of it was read'),
     seen: SeenSchema,
     note: z.string().min(1).optional().describe('caveat'),
   })

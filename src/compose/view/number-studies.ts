@@ -49,13 +49,12 @@ export type Published = Pick<Study, 'citation' | 'citation_unseen' | 'seen_at'>;
 export function citationOf(scene: Scene, study: Published): Markup {
   const { authors, year, title, journal } = study.citation;
   const dated = year === undefined ? undefined : `(${String(year)})`;
-  const named = authors === undefined ? [title, dated] : [authors, dated, title];
-  const parts = [...named, journal].filter((part) => part !== undefined);
-  const published = inLanguage(parts.map(withStop).join(' '), {
-    language: languageOfCitations,
-    document: scene.locale.tag,
-  });
   const where = addressOf(scene, study);
+  const named = authors === undefined ? [atStart(title), dated] : [authors, dated, atStart(title)];
+  // A place that only exists on the web is not said twice, as its name and in its address.
+  const place = journal === undefined || where.includes(journal) ? undefined : atStart(journal);
+  const parts = [...named, place].filter((part) => part !== undefined);
+  const published = asPublished(scene, parts.map(withStop).join(' '));
   const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
   return joined(
     published,
@@ -65,6 +64,19 @@ export function citationOf(scene: Scene, study: Published): Markup {
       ? []
       : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
   );
+}
+
+/** Words of a citation, in the language in which they were published. */
+export function asPublished({ locale }: Scene, said: string): Markup {
+  return inLanguage(said, { language: languageOfCitations, document: locale.tag });
+}
+
+/** With a capital, as each part of a citation begins a sentence; the name of a host stays as it is typed. */
+function atStart(part: string): string;
+function atStart(part: string | undefined): string | undefined;
+function atStart(part: string | undefined): string | undefined {
+  const isHost = part !== undefined && /^[a-z0-9-]+\.[a-z]/.test(part);
+  return isHost ? part : part?.replace(/^\[?\p{Ll}/u, (first) => first.toUpperCase());
 }
 
 /** DOI and PubMed number; without them the address where it was read, unless that is a copy: nobody is sent to one. */
@@ -88,6 +100,7 @@ function isCopyOnly({ evidence }: Scene, { seen_at: seenAt = [] }: Published): b
 /** As a reader types it: without what a browser adds, and with signs for their codes ("≥" for "%e2%89%a5"). */
 export function shortAddress(url: string): string {
   return readable(url)
+    .trim()
     .replace(/^https?:\/\/(www\.)?/, '')
     .replace(/\/$/, '');
 }

@@ -3,7 +3,7 @@ import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
 import { definitionStatement } from '../../model/statement.ts';
 import { noteStatements } from './note-statements.ts';
-import { shortAddress } from './number-studies.ts';
+import { asPublished, shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { mayState, patientCautions } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
@@ -72,12 +72,12 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
 /** Study numbers, then what is no study; only what was read on a page. */
 function whereSeen(
   scene: Scene,
-  sources: readonly Pick<PointSource, 'study' | 'url' | 'seen'>[],
+  sources: readonly Pick<PointSource, 'study' | 'url' | 'text' | 'seen'>[],
   numbers: StudyNumbers,
 ): Markup | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
-  const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source.url) : []));
+  const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source) : []));
   const cited = unique(studies)
     .toSorted((a, b) => a - b)
     .map(String);
@@ -90,10 +90,13 @@ function whereSeen(
   return parts.length === 0 ? null : joined(...parts);
 }
 
-/** The address, or that the text was read in a copy, to which nobody is sent. */
-function otherText(scene: Scene, url: string | undefined): readonly Markup[] {
+/** The address, or what the text is and that it was read in a copy, to which nobody is sent. */
+function otherText(scene: Scene, { url, text }: Pick<PointSource, 'url' | 'text'>): readonly Markup[] {
   if (url === undefined) return [];
-  if (isCopy(url, scene.evidence.copySites)) return [scene.words.say('sources.copy_of_text')];
+  if (isCopy(url, scene.evidence.copySites)) {
+    const named = text === undefined ? [] : [asPublished(scene, `${text}.`)];
+    return [joined(...named, scene.words.say('sources.copy'))];
+  }
   return [asMarkup(`${shortAddress(url)}.`)];
 }
 

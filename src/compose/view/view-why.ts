@@ -1,6 +1,5 @@
 import type { Markup } from '../../model/locale.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { optionsNamed } from './scene.ts';
 import { group, list, optional, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { ownWords } from './view-matters.ts';
@@ -28,10 +27,10 @@ export function viewWhy(scene: Scene, option: NamedOption): WhyView {
 function leaning(scene: Scene, option: NamedOption): WhyView['surgeon'] {
   const { leaning: lean } = scene.case.decision;
   if (lean === null) return null;
-  const [other] = optionsNamed(scene, [lean.option]);
   const names = { surgeon: surgeonFirst(scene), option: option.inText };
   if (lean.option !== option.code) {
-    const words = { ...names, other: other?.inText ?? lean.option };
+    // Its words, not its column: the scene may be of the chosen option alone.
+    const words = { ...names, other: scene.words.plain(`options.${lean.option}.in_text`) };
     return { lead: scene.words.say('operation.why.other_choice', words), reasons: [] };
   }
   const reasons = lean.reasons.map((reason) =>

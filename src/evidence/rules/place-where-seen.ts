@@ -1,3 +1,4 @@
+import { isCopy } from '../../model/copy-sites.ts';
 import { isPrintable } from '../../model/evidence.ts';
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { EvidenceSet } from '../evidence-set.ts';
@@ -7,7 +8,7 @@ import type { EvidenceRule } from './rule.ts';
 /** Everything that claims to have been read at its source names the page. */
 export const placeWhereSeen: EvidenceRule = {
   name: 'place-where-seen',
-  description: 'what was read on a page says on which page',
+  description: 'what was read on a page says on which page, and of a copy what it is a copy of',
   check: (evidence) => {
     const located = new Set(
       evidence.studies.filter((study) => study.seen_at !== undefined).map((study) => study.id),
@@ -26,7 +27,7 @@ export const placeWhereSeen: EvidenceRule = {
     const missing = entries
       .filter(({ entry, found }) => isPrintable(entry) && !found)
       .map(({ entry }) => noLocator(evidence, entry, ['study']));
-    return [...missing, ...pointsWithoutPlace(evidence, located)];
+    return [...missing, ...pointsWithoutPlace(evidence, located), ...copiesWithoutName(evidence)];
   },
 };
 
@@ -46,6 +47,21 @@ function pointsWithoutPlace(evidence: EvidenceSet, located: ReadonlySet<string>)
     ),
   );
   return [...inSources, ...inFigures];
+}
+
+/** Nobody is sent to a copy, so its name is all that a reader has to find the text by. */
+function copiesWithoutName(evidence: EvidenceSet) {
+  return [...evidence.cautions, ...evidence.reversibility].flatMap((entry) =>
+    entry.sources.flatMap((point, index) => {
+      const { url, study, text } = point;
+      const isNamed = url === undefined || study !== undefined || text !== undefined;
+      if (isNamed || !isPrintable(point) || !isCopy(url, evidence.copySites)) return [];
+      const at = ['sources', index, 'url'];
+      const message = 'this was read in a copy, and nothing says what the text is';
+      const hint = 'Add its study, or say in text what it is.';
+      return [faultIn(evidence, entry, { code: 'EVIDENCE_NO_LOCATOR', message, hint, at })];
+    }),
+  );
 }
 
 function noLocator(evidence: EvidenceSet, entry: object, at: readonly (string | number)[]) {

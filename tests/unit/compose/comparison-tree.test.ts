@@ -418,7 +418,10 @@ describe('tables', () => {
     expect(cells).toEqual([
       ['Sleeve', '1 of 400 | Could be fewer than 1 to 14 out of 1,000.'],
       ['Gastric bypass', '8 | 3 of 400 people had this.'],
-      ['Stomach folding', 'Not known for people like you. The studies we found were only in people with diabetes.'],
+      [
+        'Stomach folding',
+        'Not known for people like you. The studies we found were only in people with diabetes.',
+      ],
       ['Semaglutide', 'Not known for people like you. We found no study that counted this.'],
       ['No new treatment', 'does not apply'],
     ]);

@@ -361,6 +361,13 @@ const figurePlants: Readonly<Record<string, readonly Plant[]>> = {
       'n: 4, study: gamma-2022',
     ],
     [
+      'a point of a caution that was read in a copy of nobody knows what',
+      'EVIDENCE_NO_LOCATOR',
+      'cautions.yaml',
+      '[{ study: alpha-2020, seen: page }]',
+      "[{ url: 'https://copies.example/a', seen: page }]",
+    ],
+    [
       'a page-read definition without address',
       'EVIDENCE_NO_LOCATOR',
       'definitions.yaml',

@@ -144,7 +144,9 @@ describe('an outcome that only an operation has', () => {
     const comparison = { ...made, person: { ...made.person, asked: 'second-operation' as const } };
     const scene = await sceneFor('en', { comparison, evidence: readShippedEvidence() });
     const cell = unknownCell({ ...place, option: 'semaglutide' }, match['diabetes-only']);
-    expect(whyUnknown(scene, cell).markup).toContain('The studies we found were only in people with diabetes.');
+    expect(whyUnknown(scene, cell).markup).toContain(
+      'The studies we found were only in people with diabetes.',
+    );
   });
 });
 

@@ -55,6 +55,20 @@ describe('a text that was read in a copy', () => {
     expect(await cite(copied)).toBe('Example A. (2020). An example. J Ex 2020. Read in a copy.');
   });
 
+  it('begins each part with a capital, and says a host that it is found at once', async () => {
+    const citation = { title: 'master equations', journal: 'meeting abstract' };
+    const unseen = { citation_unseen: ['authors', 'year'] };
+    expect(await cite({ citation, ...unseen })).toMatch(/^Master equations\. Meeting abstract\. /);
+    const own = { citation: { ...citation, title: '[a table]' }, ...unseen };
+    expect(await cite(own)).toMatch(/^\[A table\]\. /);
+    const host = { citation: { title: 'A rule', journal: 'example.org' }, ...unseen };
+    expect(await cite({ ...host, seen_at: ['https://www.example.org/rule%20'] })).toMatch(
+      /^A rule\. example\.org\/rule\. Not yet/,
+    );
+    const elsewhere = { ...host, seen_at: ['https://journal.example/rule'] };
+    expect(await cite(elsewhere)).toMatch(/^A rule\. example\.org\. journal\.example\/rule\. /);
+  });
+
   it('is cited by its own number where that is known', async () => {
     const citation = { title: 'An example', journal: 'J Ex', pmid: '123' };
     expect(await cite({ ...copied, citation, citation_unseen: ['authors', 'year'] })).toBe(

@@ -149,6 +149,14 @@ describe('the record of the talk', () => {
     expect(view.meanings.some(({ markup }) => plain(markup).startsWith('New diabetes: '))).toBe(true);
   });
 
+  it('names in the words of the page the option that the surgeon leans to where another was chosen', async () => {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const leaning = { option: 'semaglutide', reasons: [] };
+    const decision = { ...input.decision, leaning };
+    const view = viewConsent(await sceneFor('es', { case: { ...input, decision } }));
+    expect(pointOf(view, 'Qué piensa mi equipo')).toContain('se inclina por la semaglutida. Usted eligió');
+  });
+
   it('asks who may take part only where something is done to the body', async () => {
     const asked = (await consentOf('sleeve')).yes;
     expect(asked[0]).toBe('My wish for the hospital form: a sleeve.');
