@@ -27,10 +27,18 @@ export function viewMatters(scene: Scene): MattersView {
   return { statements: [...own, ...others], own: own.length, intro: introOf(scene, own.length) };
 }
 
+/**
+ * Lowest BMI at which a guideline offers an operation to anyone (`indication-asian-2022`). Below it nobody is led to want
+ * to lose as much as they can.
+ */
+const lowestForOperation = 27.5;
+
 /** Points about an illness are for people who have it. */
 function fitsCase(scene: Scene, code: (typeof matterCodes)[number]): boolean {
   const { conditions, medicines } = scene.case.health;
   switch (code) {
+    case 'most-weight-loss':
+      return scene.comparison.person.bmi >= lowestForOperation;
     case 'diabetes-better':
       return conditions.some((condition) => condition.endsWith('diabetes'));
     case 'reflux-better':

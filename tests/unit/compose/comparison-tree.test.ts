@@ -688,6 +688,20 @@ describe('what the person fills in', () => {
     expect(grid).toMatchObject({ columns: ['A lot', 'Some', 'Not much'], blanks: 2 });
   });
 
+  it('leads nobody to want to lose as much as they can where the BMI is under every limit for an operation', () => {
+    const comparison = makeComparison(fiveOptions);
+    const statements = (bmi: number, code = 'eat-with-family'): readonly string[] => {
+      const file = makeCase({ decision: { options: fiveOptions, matters_most: [{ code }] } });
+      const tree = compose({ ...comparison, person: { ...comparison.person, bmi } }, { case: file });
+      const [grid] = blocksOfType(tree, 'matters');
+      return wordsOf({ name: '', origin: '', words: grid?.statements ?? [] });
+    };
+    expect(statements(27.5)).toContain('I want to lose as much weight as I can.');
+    expect(statements(27.4)).not.toContain('I want to lose as much weight as I can.');
+    // What the person has said stays.
+    expect(statements(27.4, 'most-weight-loss')[0]).toBe('“I want to lose as much weight as I can.”');
+  });
+
   it('holds five points, or all that the person has said, and those about an illness only for who has it', () => {
     const statements = (decision: object, health: object = {}): readonly string[] => {
       const file = makeCase({ decision: { options: fiveOptions, ...decision }, health: { ...health } });
