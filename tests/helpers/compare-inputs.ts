@@ -75,6 +75,7 @@ export function makeClinic(changes: Readonly<Record<string, unknown>> = {}): Cli
     surgeons: [{ id: 'surgeon-1', name: 'Dr. A. Example', results: changes['results'] ?? [] }],
     ...(changes['prefer'] === undefined ? {} : { prefer: changes['prefer'] }),
     ...(changes['cautions'] === undefined ? {} : { cautions: changes['cautions'] }),
+    ...(changes['protocol'] === undefined ? {} : { protocol: changes['protocol'] }),
   });
 }
 

@@ -17,7 +17,7 @@ import { viewLeanChecks } from './view-lean-checks.ts';
 import { viewLines } from './view-lines.ts';
 import { viewMatters } from './view-matters.ts';
 import { viewNext } from './view-next.ts';
-import { viewOpen } from './view-open.ts';
+import { viewOpen, viewUntranslated } from './view-open.ts';
 import { viewOperation } from './view-operation.ts';
 import { surgeonName, viewOpinion } from './view-opinion.ts';
 import { viewOwn } from './view-own.ts';
@@ -77,6 +77,7 @@ export function buildView(scene: Scene): ViewModel {
     documentScore: () => viewDocumentScore(scene),
     consentCheck: () => viewConsentCheck(scene),
     open: () => viewOpen(scene),
+    untranslated: () => viewUntranslated(scene),
     isDraft: () => scene.state === 'draft',
   });
 }

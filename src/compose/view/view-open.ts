@@ -12,6 +12,15 @@ export function viewOpen(scene: Scene): Viewed<typeof openShape> {
   return findOpenPoints(scene).map((point) => sayPoint(scene, point));
 }
 
+/** Where these pages show words of the clinic or the person in another language: whose they are, and what to do. */
+export function viewUntranslated(scene: Scene): Viewed<typeof openShape> {
+  // Why a clinic prefers a study stands with the sources alone, which nobody needs to act on.
+  const isLacking = findOpenPoints(scene).some(
+    (point) => point.code === 'free_text' && point.texts.some(({ path: [part] }) => part !== 'prefer'),
+  );
+  return isLacking ? [scene.words.say('common.untranslated')] : [];
+}
+
 function sayPoint({ words, format, locale }: Scene, point: OpenPoint): Markup {
   const key = `common.open.${point.code}`;
   if (point.code === 'study_form')

@@ -68,6 +68,7 @@ export const viewShape = group({
   documentScore: documentScoreShape,
   consentCheck: consentCheckShape,
   open: openShape,
+  untranslated: openShape,
   isDraft: flag,
 });
 export type ViewModel = Viewed<typeof viewShape>;
