@@ -1,5 +1,8 @@
-/** Words, with or without markup after them, that end in a mark of Chinese: it brings its own white, no space follows. */
-export const endsWide = /[。！？：；，、）](?:<[^>]*>)*$/u;
+/**
+ * Words, with or without markup after them, that end in a mark of Chinese, maybe within a quotation: it brings its own white,
+ * no space follows.
+ */
+export const endsWide = /[。！？：；，、）][”’]?(?:<[^>]*>)*$/u;
 
 /** Words, with or without markup before them, that begin with a bracket of Chinese: it brings its own white too. */
 const startsWide = /^(?:<[^>]*>)*（/u;
@@ -7,4 +10,11 @@ const startsWide = /^(?:<[^>]*>)*（/u;
 /** What stands between words on one line: a space, or nothing beside a mark that brings its own white. */
 export function spaceBetween(before: string, after: string): '' | ' ' {
   return endsWide.test(before) || startsWide.test(after) ? '' : ' ';
+}
+
+const doubleWhite = /(?<=[。！？：；，、）][”’]?) +/gu;
+
+/** Words without the spaces that stand after such marks, as templates and other languages have them between sentences. */
+export function withoutDoubleWhite(text: string): string {
+  return text.replace(doubleWhite, '');
 }

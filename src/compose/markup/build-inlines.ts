@@ -1,4 +1,5 @@
 import type { Duty, FigureRun, Inline, Label, Paragraph, TextRun } from '../../model/document.ts';
+import { endsWide, withoutDoubleWhite } from '../../model/wide-marks.ts';
 import type { MarkupElement } from './element.ts';
 import {
   childNamed,
@@ -32,9 +33,21 @@ export function buildParagraphs(element: MarkupElement | undefined): readonly Pa
   return element === undefined ? [] : childrenNamed(element, 'p').map(buildParagraph);
 }
 
-/** Runs of text and figures; white space at both ends is dropped, equal neighbours are joined. */
+/**
+ * Runs of text and figures; white space at both ends is dropped, and that after a mark of Chinese, which brings its own;
+ * equal neighbours are joined.
+ */
 export function buildInlines(element: MarkupElement): readonly Inline[] {
-  return trimEnds(joinTexts(collect(element, { bold: false })));
+  return trimEnds(singleWhite(joinTexts(collect(element, { bold: false }))));
+}
+
+function singleWhite(inlines: readonly Inline[]): readonly Inline[] {
+  return inlines.map((inline, index) => {
+    if (inline.type === 'figure') return inline;
+    const before = inlines[index - 1]?.value ?? '';
+    const value = withoutDoubleWhite(inline.value);
+    return { ...inline, value: endsWide.test(before) ? value.replace(/^ +/, '') : value };
+  });
 }
 
 /** The text of an element whose place in the tree takes no runs. */

@@ -2,6 +2,7 @@ import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { Paragraph } from '../../model/document.ts';
 import { pointOf } from '../../model/tree-text.ts';
+import { spaceBetween } from '../../model/wide-marks.ts';
 import { Lines } from '../text.tsx';
 import { alignStart } from '../theme.ts';
 import type { Theme, TypeRole } from '../theme.ts';
@@ -65,7 +66,7 @@ function CalloutContinued({ place, heading, point }: ContinuedProps): ReactEleme
   const inner = width - 2 * SIDE;
   const text = { width: inner, align: alignStart(direction), direction } as const;
   const runs = [
-    { text: `${heading} `, weight: type.smallHeading.weight },
+    { text: heading + spaceBetween(heading, continued), weight: type.smallHeading.weight },
     { text: continued, weight: 400 as const },
   ];
   return (

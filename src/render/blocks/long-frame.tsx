@@ -1,6 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../model/care-blocks.ts';
+import { spaceBetween } from '../../model/wide-marks.ts';
 import { Lines } from '../text.tsx';
 import { alignStart } from '../theme.ts';
 import type { Unit } from '../unit.ts';
@@ -32,7 +33,7 @@ function FrameContinued({ place, frame, corner, line }: LongFrameProps): ReactEl
       <LeafFrame direction={direction} width={width} corner={corner} line={line} first last={false} />
       <Lines
         runs={[
-          { text: `${frame.heading} `, weight: role.weight },
+          { text: frame.heading + spaceBetween(frame.heading, continued), weight: role.weight },
           { text: continued, weight: 400 },
         ]}
         size={role.size}

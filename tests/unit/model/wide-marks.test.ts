@@ -7,6 +7,7 @@ describe('the space between words on one line', () => {
   it('is none beside a Chinese mark that brings its own white', () => {
     expect(spaceBetween('完了。', '再来')).toBe('');
     expect(spaceBetween('<b>完了。</b>', '再来')).toBe('');
+    expect(spaceBetween('“完了。”', '“再来”')).toBe('');
     expect(spaceBetween('我的选择', '<b>（续）</b>')).toBe('');
     expect(spaceBetween('My choices', '(continued)')).toBe(' ');
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { buildBlocks } from '../../../../src/compose/markup/build-blocks.ts';
+import type { Paragraph } from '../../../../src/model/document.ts';
 import { MarkupError } from '../../../../src/compose/markup/element.ts';
 
 const file = 'sample/main.hbs';
@@ -33,6 +34,19 @@ describe('building blocks from markup', () => {
       origin,
       inlines: [{ type: 'text', value: 'a b' }],
     });
+  });
+
+  it('drops the space after a mark of Chinese, which brings its own white, also where the next run begins', () => {
+    const values = (markup: string): readonly string[] =>
+      (build(markup) as Paragraph).inlines.map(({ value }) => value);
+    expect(values('<p><b>就用多少时间。</b> 您可以说</p>')).toEqual(['就用多少时间。', '您可以说']);
+    expect(values('<p>“好转。” “I want.” 谁？ 谁</p>')).toEqual(['“好转。”“I want.” 谁？谁']);
+    expect(values('<p><b>Take time.</b> You may</p>')).toEqual(['Take time.', ' You may']);
+    expect(values('<p>시간이 필요합니다. <b>네.</b> 아니요</p>')).toEqual([
+      '시간이 필요합니다. ',
+      '네.',
+      ' 아니요',
+    ]);
   });
 
   it('ties sentences to the rows they stand on, and joins them only with their like', () => {

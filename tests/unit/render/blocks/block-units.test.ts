@@ -3,9 +3,10 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block, Paragraph, StripRow, TableRow } from '../../../../src/model/document.ts';
 import { labelText } from '../../../../src/model/text-piece.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
-import { loadFonts } from '../../../../src/render/fonts.ts';
+import { loadFonts, loadTypefaces } from '../../../../src/render/fonts.ts';
 import { setGalleys } from '../../../../src/render/set-galley.ts';
 import type { SetNode } from '../../../../src/render/layout-node.ts';
+import { typefacesFor } from '../../../../src/render/shaping/typefaces.ts';
 import { palette } from '../../../../src/render/theme.ts';
 import type { Unit } from '../../../../src/render/unit.ts';
 import {
@@ -387,6 +388,16 @@ describe('keep rules', () => {
       'Your own health continued Point 0.',
       'Your own health continued',
     ]);
+  });
+
+  it('say the heading of a call-out again without a space after a mark of Chinese', async () => {
+    await loadTypefaces(typefacesFor('健康？'));
+    const body = Array.from({ length: 30 }, () => para('For a bypass: ask your surgeon.'));
+    const units = unitsOf({ type: 'callout', kind: 'health', heading: '健康？', body, origin });
+    const elements = units.slice(1, 2).flatMap(({ continuation }) => continuation ?? []);
+    const [blocks = []] = await setGalleys([{ width: 492, elements }]);
+    const spaces = blocks.flatMap(({ node }) => textBoxes(node)).filter(({ text }) => / /.test(text));
+    expect([blocks.length, spaces]).toEqual([1, []]);
   });
 
   it('divide a strip of small words, which are looked up, but no strip that is compared', () => {
