@@ -103,6 +103,7 @@ export const aftercareSubjects = {
   'warning-clinic': [
     'wound',
     'not-keeping-fluids-down',
+    'numb-feet',
     'late-problems',
     'late-problems-other',
     'band-problems',

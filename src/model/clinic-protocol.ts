@@ -110,6 +110,9 @@ const sign = z.union([
   z.strictObject({
     code: z.enum(signCodes).describe('A coded sign, translated by plainleaf'),
     for: only,
+    means: LocalTextSchema.optional().describe(
+      'What the clinic counts as this sign, for example how long it lasts; printed behind it, per language',
+    ),
     first: LocalTextSchema.optional().describe('What to do before the call, in free words, per language'),
   }),
   z.strictObject({ text: LocalTextSchema.describe('A sign in free words, per language'), for: only }),

@@ -45,11 +45,11 @@ function textsIn<Line>(
   );
 }
 
-/** Signs that the clinic wrote in its own words, and what to do first; plainleaf has words for the coded ones. */
+/** Signs that the clinic wrote in its own words, what it counts as a coded one, and what to do first; plainleaf has words for the coded ones. */
 function textsOfSigns(warnings: Practice<'warnings'>): readonly WrittenText[] {
   return (['now', 'today', 'at_visit'] as const).flatMap((when) =>
-    textsIn(warnings[when], (sign) => ('text' in sign ? { text: sign.text } : { first: sign.first })).map(
-      ({ path, text }) => ({ path: [when, ...path], text }),
-    ),
+    textsIn(warnings[when], (sign) =>
+      'text' in sign ? { text: sign.text } : { means: sign.means, first: sign.first },
+    ).map(({ path, text }) => ({ path: [when, ...path], text })),
   );
 }

@@ -59,6 +59,7 @@ export const clinicianEdition: Edition = {
     noteAfterStrip: 4,
     betweenFrames: 6,
     frameShrink: 2,
+    betweenSigns: 8,
   },
   rules: { tableHead: 1, tableTop: 0.6, row: 0.3, facts: 1.6 },
 };

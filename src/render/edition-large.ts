@@ -64,6 +64,7 @@ export const largeEdition: Edition = {
     noteAfterStrip: 14,
     betweenFrames: 16,
     frameShrink: 4,
+    betweenSigns: 8,
   },
   rules: { tableHead: 1.6, tableTop: 0, row: 0.8, facts: 1.6 },
   page: {

@@ -60,6 +60,7 @@ export const standardEdition: Edition = {
     noteAfterStrip: 10,
     betweenFrames: 12,
     frameShrink: 4,
+    betweenSigns: 8,
   },
   rules: { tableHead: 1.2, tableTop: 0, row: 0.5, facts: 1.2 },
   page: {

@@ -71,6 +71,8 @@ export interface Space {
   /** Frames of warning signs, and what to say below them; the part that may be closed up to save a page. */
   readonly betweenFrames: number;
   readonly frameShrink: number;
+  /** Signs of a frame, one under another. */
+  readonly betweenSigns: number;
 }
 
 /** Strokes. */

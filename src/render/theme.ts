@@ -84,8 +84,11 @@ export function editionOf({ audience, edition }: Pick<DocumentTree, 'audience' |
   return edition === 'large-print' ? largeEdition : standardEdition;
 }
 
+/** White between signs, in points, where a document has a frame of many. */
+const BETWEEN_MANY_SIGNS = 5;
+
 /**
- * A frame of more signs is set smaller, so that the page for the fridge stays one page; and all others of the document
+ * A frame of more signs is set smaller and closer, so that the page for the fridge stays one page; and all others of the document
  * with it, where they share pages, as they seldom do in large print: what can wait is not larger than what cannot.
  */
 export const MANY_SIGNS = 8;
@@ -98,6 +101,7 @@ export function themeOf(tree: DocumentTree): Theme {
   const type = small ? { ...edition.type, frameItem: edition.type.lead } : edition.type;
   return {
     ...edition,
+    space: small ? { ...edition.space, betweenSigns: BETWEEN_MANY_SIGNS } : edition.space,
     type: leadType(fridge ? { ...type, pageTitle: type.fridgeTitle } : type, tree.language),
     direction: tree.direction,
     language: tree.language,

@@ -88,10 +88,16 @@ function withCalls(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
 }
 
 function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup {
-  const said = forWhom(scene, sign.who, namedSign(scene, sign, urgency));
+  const { words } = scene;
   const written = writtenSign(scene, sign, urgency);
-  if (written === undefined || 'text' in written || written.first === undefined) return said;
-  return scene.words.say('warning-signs.first', { sign: said, what: scene.words.free(written.first) });
+  const { means, first } = written === undefined || 'text' in written ? {} : written;
+  const named = namedSign(scene, sign, urgency);
+  const measured =
+    means === undefined ? named : words.say('common.labelled', { label: named, text: words.free(means) });
+  const said = forWhom(scene, sign.who, measured);
+  return first === undefined
+    ? said
+    : words.say('warning-signs.first', { sign: said, what: words.free(first) });
 }
 
 /** A number in the words is the clinic's own; without one the words are those of a sign that guidelines name too. */

@@ -5,7 +5,8 @@ import { spaceBetween } from '../../model/wide-marks.ts';
 import { Lines } from '../text.tsx';
 import { alignStart } from '../theme.ts';
 import type { Unit } from '../unit.ts';
-import { BETWEEN_ITEMS, SIDE, SingleItem } from './frame-items.tsx';
+import { SingleItem } from './frame-items.tsx';
+import { SIDE } from './frame-rows.ts';
 import { LeafFrame } from './leaf-frame.tsx';
 import type { Place } from './unit-parts.ts';
 
@@ -26,10 +27,13 @@ export interface LongFrameProps {
 /** The heading again, where a page goes on with a frame; screen readers pass over it. */
 function FrameContinued({ place, frame, corner, line }: LongFrameProps): ReactElement {
   const { theme, continued } = place;
-  const { direction, width } = theme;
+  const { direction, width, space } = theme;
   const role = theme.type.frameHead;
   return (
-    <View artifact style={{ width, paddingHorizontal: SIDE, paddingTop: TOP, paddingBottom: BETWEEN_ITEMS }}>
+    <View
+      artifact
+      style={{ width, paddingHorizontal: SIDE, paddingTop: TOP, paddingBottom: space.betweenSigns }}
+    >
       <LeafFrame direction={direction} width={width} corner={corner} line={line} first last={false} />
       <Lines
         runs={[
@@ -59,7 +63,7 @@ function FrameItem({
   const last = index === frame.items.length - 1;
   const padding = {
     paddingHorizontal: SIDE,
-    paddingTop: index === 0 ? room.top : BETWEEN_ITEMS,
+    paddingTop: index === 0 ? room.top : place.theme.space.betweenSigns,
     paddingBottom: last ? room.bottom : 0,
   };
   return (

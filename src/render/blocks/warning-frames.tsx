@@ -6,8 +6,9 @@ import { gapStart, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { widestWord } from './fit-words.ts';
-import { FrameItems, SIDE, itemsHeight } from './frame-items.tsx';
+import { FrameItems } from './frame-items.tsx';
 import { FramePhones, phonesHeight, phonesWidth } from './frame-phones.tsx';
+import { SIDE, frameRows } from './frame-rows.ts';
 import { LeafFrame } from './leaf-frame.tsx';
 import { longFrameUnits } from './long-frame.tsx';
 import { Hairline, Words, runsFor } from './primitives.tsx';
@@ -155,7 +156,7 @@ function frameHeight(frame: WarningFrame, theme: Theme): number {
   const heading = said.reduce((sum, height) => sum + height, 0);
   const numbers = phonesHeight(frame, phones, theme);
   const head = beside ? Math.max(heading, numbers) : heading + numbers;
-  return 2 * HEAD + head + BODY_TOP + itemsHeight(frame.items, theme) + BODY_BOTTOM;
+  return 2 * HEAD + head + BODY_TOP + frameRows(frame.items, theme).height + BODY_BOTTOM;
 }
 
 /** One frame a degree of urgency, each whole where it has room on a page. */

@@ -200,10 +200,10 @@ describe('the plan for the time at home', () => {
 
   it('gives each visit its day, moved to a day on which the clinic sees people', () => {
     const { texts } = make('homecare');
-    // 2 days after a Thursday is a Saturday; 3 months after is a Wednesday, and the clinic lists Monday, Tuesday,
-    // Thursday and Friday.
+    // 2 days after a Thursday is a Saturday, on which this clinic calls; 3 months after is a Wednesday, and it sees
+    // people on Monday, Tuesday, Thursday and Friday.
     for (const expected of [
-      'Monday, January\u00A018,\u00a02027',
+      'Saturday, January\u00A016,\u00a02027',
       'Thursday, January\u00A028,\u00a02027',
       'Thursday, April\u00A015,\u00a02027',
     ])
@@ -338,7 +338,7 @@ describe('the calendar', () => {
   it('notes a call, the vitamins and a rule that begins or is over', () => {
     const january = days().slice(0, 21);
     const notes = new Map(january.flatMap((one) => (one === null ? [] : [[one.label, one.notes] as const])));
-    expect(notes.get('18')).toEqual(['Call']);
+    expect(notes.get('16')).toEqual(['Call']);
     // No driving until January 20; vitamins from January 21.
     expect(notes.get('21')).toEqual(['Driving', 'Vitamins']);
     // A visit, lifting, work, bathing and the shots against clots on one day.
@@ -407,6 +407,25 @@ describe('the page for the fridge', () => {
     const inSpanish = make('warning-signs', { health, tag: 'es' }).texts.join('\n');
     expect(inSpanish).toContain('Primero: si su azúcar está por debajo de 70');
     expect(inSpanish).toContain('tome medio vaso de jugo.');
+  });
+
+  it('says what the clinic counts as a sign behind it, in each language it wrote, and nothing where it wrote none', () => {
+    const texts = (tag: string, clinic = exampleClinic): string =>
+      make('warning-signs', { tag, clinic }).texts.join('\n');
+    expect(texts('en')).toContain('nothing you drink stays down: call after 4 hours at the latest');
+    expect(texts('en')).toContain('Strong or growing belly pain: medicine does not help it');
+    expect(texts('es')).toContain('no retiene lo que bebe: llame a más tardar a las 4 horas');
+    expect(texts('en', silent)).toMatch(/nothing you drink stays down(?!:)/);
+  });
+
+  it('lets nobody wait for a visit with feet that are numb, with or without a word of the clinic', () => {
+    const place = (clinic: ClinicProfile): readonly (string | undefined)[] =>
+      frames({ clinic })
+        .filter(({ items }) =>
+          items.some(({ inlines }) => inlines.some(({ value }) => value.includes('tingling'))),
+        )
+        .map(({ urgency }) => urgency);
+    expect([place(exampleClinic), place(silent)]).toEqual([['today'], ['today']]);
   });
 
   it('lets nobody with diabetes wait with signs of low sugar', () => {

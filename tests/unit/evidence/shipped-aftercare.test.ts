@@ -36,8 +36,8 @@ function amountOf(id: string): unknown {
 
 describe('the shipped facts on aftercare', () => {
   it('are those that were brought in, by topic and by how they were read', () => {
-    expect(evidence.aftercare).toHaveLength(222);
-    expect(evidence.aftercareSources.size).toBe(64);
+    expect(evidence.aftercare).toHaveLength(224);
+    expect(evidence.aftercareSources.size).toBe(65);
     expect(tally(evidence.aftercare.map(({ topic }) => topic))).toEqual({
       'liver-diet': 4,
       'tests-before': 2,
@@ -64,14 +64,14 @@ describe('the shipped facts on aftercare', () => {
       work: 3,
       lifting: 3,
       activity: 2,
-      'warning-emergency': 23,
-      'warning-clinic': 6,
+      'warning-emergency': 24,
+      'warning-clinic': 7,
       carry: 1,
       'unit-conversion': 10,
     });
     // Two definitions of units had no address to read them at, and count as recalled.
     expect(tally(evidence.aftercare.map(({ seen }) => seen))).toEqual({
-      page: 147,
+      page: 149,
       'page-2nd': 27,
       memory: 48,
     });
@@ -151,8 +151,8 @@ describe('the shipped facts on aftercare', () => {
       'medicine-form': 1,
       'diabetes-medicine': 1,
       pregnancy: 1,
-      'warning-emergency': 8,
-      'warning-clinic': 2,
+      'warning-emergency': 9,
+      'warning-clinic': 3,
       carry: 1,
     });
     expect(rulesFor('semaglutide')).toEqual([]);

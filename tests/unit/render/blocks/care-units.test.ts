@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block, DocumentTree } from '../../../../src/model/document.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
-import { itemColumns } from '../../../../src/render/blocks/frame-items.tsx';
+import { frameRows } from '../../../../src/render/blocks/frame-rows.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { expandElement } from '../../../../src/render/expand-elements.ts';
 import { planPages } from '../../../../src/render/plan-pages.ts';
@@ -126,22 +126,28 @@ describe('frames of warning signs', () => {
     expect(fills).toContain('#000000');
   });
 
-  it('put signs in two columns, and in one where a word or a sentence is too long for that', () => {
-    const theme = themeOf(smallTree([warningFrames]));
-    const columns = (...texts: string[]): number =>
-      itemColumns(
-        texts.map((text) => para(text)),
-        theme,
-      );
-    expect(columns('Fever over 101 °F (38.3 °C)', 'Belly pain')).toBe(2);
-    expect(columns('Fever')).toBe(1);
-    expect(columns('Fever', 'Pneumonoultramicroscopicsilicosis')).toBe(1);
-    expect(
-      columns(
-        'Fever',
-        'A pain that goes on and on, that comes back each time that you eat, or that wakes you',
-      ),
-    ).toBe(1);
+  /** How many signs stand side by side in each row. */
+  const rowsOf = (...texts: string[]): readonly number[] =>
+    frameRows(
+      texts.map((text) => para(text)),
+      themeOf(smallTree([warningFrames])),
+    ).rows.map((row) => row.length);
+  const longSign = 'A pain that goes on and on, that comes back each time that you eat, or that wakes you up';
+
+  it('put two short signs side by side, and one alone whose words are too long for that', () => {
+    expect(rowsOf('Fever over 101 °F (38.3 °C)', 'Belly pain')).toEqual([2]);
+    expect(rowsOf('Fever')).toEqual([1]);
+    expect(rowsOf('Fever', 'Pneumonoultramicroscopicsilicosis')).toEqual([1, 1]);
+    expect(rowsOf('Fever', longSign)).toEqual([1, 1]);
+    // One long sign leaves the short ones beside it in peace.
+    expect(rowsOf('Fever', 'Belly pain', longSign)).toEqual([2, 1]);
+  });
+
+  it('put many signs down two columns, or in rows where that takes less room', () => {
+    const many = Array.from({ length: 10 }, (_, index) => `Sign ${index}`);
+    expect(rowsOf(...many)).toEqual([2]);
+    const oneLong = [...many.slice(1), Array.from({ length: 4 }, () => longSign).join(' ')];
+    expect(rowsOf(...oneLong)).toEqual([2, 2, 2, 2, 1, 1]);
   });
 
   it('set what can wait no larger than the many signs that cannot', async () => {
