@@ -14,14 +14,14 @@ export type CheckRow = Viewed<typeof checkRowsShape>[number];
 export const bloodTestsShape = group({
   /** At most four days to tick side by side. */
   boards: list(group({ columns: list(text), rows: checkRowsShape })),
-  /** What goes on, where that is the same for all; and tests without a day within two years. */
+  /** What goes on after the days to tick, once where that is the same for all; and tests without a day within two years. */
   later: list(markup),
 });
 export type BloodTestsView = Viewed<typeof bloodTestsShape>;
 
 const mostColumns = 4;
 
-/** Every day of tests is a column; what goes on after two years is said beside a test's last day. */
+/** Every day of tests is a column; what goes on after two years is said below: in large print days stand under a test. */
 export function viewBloodTests(scene: Scene, tests: readonly TestPlan[]): BloodTestsView {
   const days = [...new Set(tests.flatMap(({ due }) => due.map(({ date }) => date)))].sort((a, b) =>
     a < b ? -1 : 1,
@@ -33,11 +33,11 @@ export function viewBloodTests(scene: Scene, tests: readonly TestPlan[]): BloodT
   return {
     boards: boards.map((shown) => ({
       columns: shown.map((day) => columnOf(scene, tests, day)),
-      rows: tests.flatMap((plan) => testRow(scene, plan, { days: shown, goesOn: common === null })),
+      rows: tests.flatMap((plan) => testRow(scene, plan, shown)),
     })),
     later: [
       ...(common === null ? [] : [scene.words.say('vitamins.goes_on', sayNext(scene, common))]),
-      ...tests.flatMap((plan) => laterTest(scene, plan)),
+      ...tests.flatMap((plan) => laterTest(scene, plan, common)),
     ],
   };
 }
@@ -59,29 +59,21 @@ function commonRepetition(tests: readonly TestPlan[]): Repetition | null {
   const same = others.every(
     (other) => other?.next.date === first?.next.date && other?.lastDay === first?.lastDay,
   );
-  return blood.length > 1 && same && first?.lastDay === null ? first : null;
+  return same && first?.lastDay === null ? first : null;
 }
 
 function isScan({ tests }: TestPlan): boolean {
   return tests.length > 0 && tests.every((test) => test === 'bone-density');
 }
 
-interface Board {
-  readonly days: readonly string[];
-  /** Whether each row says how it goes on. */
-  readonly goesOn: boolean;
-}
-
-function testRow(scene: Scene, plan: TestPlan, { days, goesOn: each }: Board): readonly CheckRow[] {
+function testRow(scene: Scene, plan: TestPlan, days: readonly string[]): readonly CheckRow[] {
   const due = days.flatMap((day, index) => (isDue(plan.due, day) ? [String(index + 1)] : []));
   if (due.length === 0) return [];
-  const isLast = days.includes(plan.due.at(-1)?.date ?? '');
-  const goesOn = each && isLast && plan.then !== null ? [sayRepetition(scene, plan.then)] : [];
   return [
     {
       name: scene.words.plain(isScan(plan) ? 'vitamins.scan' : 'vitamins.blood'),
       due: due.join(' '),
-      lines: [testedIn(scene, plan), ...goesOn].map(body),
+      lines: [body(testedIn(scene, plan))],
     },
   ];
 }
@@ -109,12 +101,13 @@ function namesOf({ words, format }: Scene, { tests }: TestPlan): string {
   );
 }
 
-function laterTest(scene: Scene, plan: TestPlan): readonly Markup[] {
+function laterTest(scene: Scene, plan: TestPlan, common: Repetition | null): readonly Markup[] {
   if (plan.atEachVisit) {
     // Only guidelines tie a test to every visit.
     const said = scene.words.say('aftercare.guideline.tests_each_visit', { tests: namesOf(scene, plan) });
     return [fromGuideline(plan.facts, said)];
   }
-  if (plan.due.length > 0 || plan.then === null) return [];
+  const isSaid = common !== null && !isScan(plan) && plan.due.length > 0;
+  if (isSaid || plan.then === null) return [];
   return [joined(testedIn(scene, plan), sayRepetition(scene, plan.then))];
 }

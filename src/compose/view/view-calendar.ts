@@ -9,6 +9,9 @@ import type { Viewed } from './shape.ts';
 import { asMarkup } from './words.ts';
 
 export const calendarShape = group({
+  /** How to read it, as a calendar and where its days are listed. */
+  intro: text,
+  listed: text,
   firstWeekday: text,
   weekdays: list(text),
   stages: list(group({ pattern: text, label: markup, from: text, to: text, dated: markup })),
@@ -46,6 +49,7 @@ function viewCalendar(scene: Scene): CalendarView {
   const rest = daysInWeek - 1 - ((over - first + daysInWeek) % daysInWeek);
   const days = Array.from({ length: sixWeeks + 1 + rest }, (_, index) => addDays(plan.date, index));
   return {
+    ...explained(scene, days),
     firstWeekday: scene.locale.firstWeekday,
     weekdays: Array.from({ length: daysInWeek }, (_, index) =>
       scene.format.weekday(weekdays[(first + index) % daysInWeek] ?? 'monday'),
@@ -87,11 +91,45 @@ function stagesOf(scene: Scene, end: string): CalendarView['stages'] {
 
 /** Visits first, then what changes on that day; the notes, where there is no room for all, say to see the lists. */
 function wordsOf(scene: Scene, date: string): Pick<CalendarView['days'][number], 'notes' | 'events'> {
-  const keys = [...eventsOn(scene, date), ...changesOn(planOf(scene), date)];
-  const shown = keys.length > mostNotes ? [...keys.slice(0, mostNotes - 1), 'more'] : keys;
-  const say = (key: string): string => scene.words.plain(`aftercare.short.${key}`);
+  const keys = keysOn(scene, date);
+  const say = (key: string): string => sayShort(scene, key);
   const events = keys.map((key) => ({ words: say(key), comesIn: inPerson.has(key) }));
-  return { notes: shown.map(say), events };
+  return { notes: notesOf(keys).map(say), events };
+}
+
+function sayShort({ words }: Scene, key: string): string {
+  return words.plain(`aftercare.short.${key}`);
+}
+
+function keysOn(scene: Scene, date: string): readonly string[] {
+  return [...eventsOn(scene, date), ...changesOn(planOf(scene), date)];
+}
+
+function notesOf(keys: readonly string[]): readonly string[] {
+  return keys.length > mostNotes ? [...keys.slice(0, mostNotes - 1), 'more'] : keys;
+}
+
+/** Only words that really stand there are explained: a calendar may have no room for lifting, or nothing new at all. */
+function explained(scene: Scene, days: readonly string[]): Pick<CalendarView, 'intro' | 'listed'> {
+  const { words } = scene;
+  const changes = days.flatMap((date) => changesOn(planOf(scene), date));
+  const notes = days.flatMap((date) => notesOf(keysOn(scene, date)));
+  const [mark, more] = [changes.find((key) => notes.includes(key)), 'more'].filter(
+    (key) => key !== undefined && notes.includes(key),
+  );
+  const key = (name: string): string => `homecare.calendar.${name}`;
+  const [change] = changes;
+  const listed =
+    change === undefined
+      ? words.plain(key('listed_none'))
+      : words.plain(key('listed'), { mark: sayShort(scene, change) });
+  if (mark === undefined) return { intro: words.plain(key('intro_none')), listed };
+  const shown = { mark: sayShort(scene, mark) };
+  const intro =
+    more === undefined
+      ? words.plain(key('intro_one'), shown)
+      : words.plain(key('intro'), { ...shown, more: sayShort(scene, more) });
+  return { intro, listed };
 }
 
 function eventsOn(scene: Scene, date: string): readonly string[] {

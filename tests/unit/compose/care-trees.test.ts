@@ -350,6 +350,32 @@ describe('the calendar', () => {
     expect(days()[4]?.stage).toBe(0);
   });
 
+  it('explains only the words that stand on it, and that a word under the date is bold where its days are listed', () => {
+    const explained = (asked: Asked = {}): readonly string[] => {
+      const { tree, texts } = make('homecare', asked);
+      const [calendar] = blocksOfType(tree, 'calendar');
+      return [texts.find((text) => text.startsWith('Come in on black dates')) ?? '', calendar?.listed ?? ''];
+    };
+    const [intro = '', listed = ''] = explained();
+    const notes = days().flatMap((one) => one?.notes ?? []);
+    const named = [...intro.matchAll(/“(?<word>[^”]+)”/g)].map(({ groups }) => groups?.['word'] ?? '');
+    expect(named).toEqual(['Wounds', 'See list']);
+    expect(named.filter((word) => !notes.includes(word))).toEqual([]);
+    expect(listed).toContain('Come in where a word under the date is bold. A word such as “Wounds” means');
+    const { protocol } = exampleClinic;
+    const none = {
+      lifting: {},
+      driving: {},
+      work: {},
+      walking: {},
+      wound: {},
+      medicines_after: {},
+      supplements: {},
+    };
+    const plain = { ...exampleClinic, protocol: { ...protocol, ...none } };
+    expect(explained({ clinic: plain }).join(' ')).not.toMatch(/“/);
+  });
+
   it('is left out where nothing happens in six weeks', () => {
     expect(days({ clinic: silent })).toEqual([]);
   });
@@ -512,7 +538,23 @@ describe('the list of vitamins', () => {
         rows: [{ due: [true, true, true, true] }, { due: [false, false, false, true] }],
       },
     ]);
-    expect(make('vitamins').texts.join('\n')).toContain('After that every 12 months, for life.');
+    expect(make('vitamins').texts.join('\n')).toContain('Blood tests go on every 12 months for life.');
+  });
+
+  it('says how tests go on after all days to tick, also where each goes on in its own way', () => {
+    const { protocol } = exampleClinic;
+    const [first] = protocol.blood_tests['sleeve'] ?? [];
+    if (first === undefined) throw new Error('the example clinic tests no blood after a sleeve');
+    const every = { count: 6, unit: 'month' } as const;
+    const sleeve = [first, { ...first, tests: ['zinc' as const], every }];
+    const clinic = { ...exampleClinic, protocol: { ...protocol, blood_tests: { sleeve } } };
+    const { tree, texts } = make('vitamins', { clinic });
+    const details = blocksOfType(tree, 'checklist').flatMap(({ rows }) =>
+      rows.flatMap(({ detail }) => detail),
+    );
+    const said = (text: string): boolean => /every (?:6|12) months/.test(text);
+    expect(details.filter(({ inlines }) => inlines.some(({ value }) => said(value)))).toEqual([]);
+    expect(texts.filter(said)).toHaveLength(2);
   });
 
   it('asks about vitamins on which guidelines differ, and prints no dose of them', () => {
