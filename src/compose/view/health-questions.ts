@@ -22,6 +22,13 @@ function either(...tests: readonly HealthQuestion['applies'][]): HealthQuestion[
   return (file, person) => tests.some((test) => test(file, person));
 }
 
+/** What only a look with a camera can show: to ask whether one is needed would sound as if nobody had read the findings. */
+const wasSeen = has('oesophagitis', 'severe-oesophagitis', 'barrett-oesophagus');
+const hasReflux = either(
+  has('reflux', 'severe-reflux', 'hiatal-hernia', 'large-hiatal-hernia'),
+  takes('acid-medicine'),
+);
+
 /** Which question is worth asking in which state of health. No figures: the comparison holds those. */
 export const healthQuestions: readonly HealthQuestion[] = [
   { key: 'pregnant_now', applies: ({ health }) => health.pregnancy.now },
@@ -45,21 +52,8 @@ export const healthQuestions: readonly HealthQuestion[] = [
   { key: 'blood_pressure', applies: either(has('high-blood-pressure'), takes('blood-pressure-medicine')) },
   { key: 'sleep_apnea', applies: has('sleep-apnoea', 'chronic-lung-disease') },
   { key: 'heart', applies: has('heart-disease') },
-  {
-    key: 'reflux',
-    applies: either(
-      has(
-        'reflux',
-        'severe-reflux',
-        'oesophagitis',
-        'severe-oesophagitis',
-        'barrett-oesophagus',
-        'hiatal-hernia',
-        'large-hiatal-hernia',
-      ),
-      takes('acid-medicine'),
-    ),
-  },
+  { key: 'reflux', applies: (file, person) => hasReflux(file, person) && !wasSeen(file, person) },
+  { key: 'reflux_seen', applies: wasSeen },
   {
     key: 'stomach',
     applies: has(
@@ -74,7 +68,8 @@ export const healthQuestions: readonly HealthQuestion[] = [
   { key: 'liver', applies: has('cirrhosis', 'fatty-liver') },
   { key: 'kidney', applies: has('kidney-disease', 'kidney-stones') },
   { key: 'clot', applies: either(has('previous-clot'), takes('blood-thinner')) },
-  { key: 'pain_medicine', applies: takes('anti-inflammatory', 'aspirin') },
+  { key: 'pain_medicine', applies: takes('anti-inflammatory') },
+  { key: 'aspirin', applies: takes('aspirin') },
   { key: 'exact_dose', applies: either(has('transplant', 'weakened-immunity'), takes('narrow-dose-range')) },
   { key: 'contraceptive', applies: takes('oral-contraceptive') },
   { key: 'vitamins', applies: has('b12-deficiency', 'iron-or-calcium-lack') },

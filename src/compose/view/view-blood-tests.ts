@@ -1,3 +1,4 @@
+import { isForAll } from '../../model/aftercare-plan.ts';
 import type { Due, Repetition, TestPlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import { forWhom, saySpan, sayNext, sayRepetition, upperFirst, writtenAt } from './say-aftercare.ts';
@@ -73,9 +74,16 @@ function testRow(scene: Scene, plan: TestPlan, days: readonly string[]): readonl
     {
       name: scene.words.plain(isScan(plan) ? 'vitamins.scan' : 'vitamins.blood'),
       due: due.join(' '),
-      lines: [body(testedIn(scene, plan))],
+      lines: whatIsTested(scene, plan).map(body),
     },
   ];
+}
+
+/** A scan has its name already; the words of a clinic on it, or whose advice it is, stand there too. */
+function whatIsTested(scene: Scene, plan: TestPlan): readonly Markup[] {
+  const isNamed = isScan(plan) && plan.from === 'clinic' && isForAll(plan.who);
+  const said = testedIn(scene, isNamed ? { ...plan, tests: [] } : plan);
+  return said.markup === '' ? [] : [said];
 }
 
 function isDue(due: readonly Due[], day: string): boolean {

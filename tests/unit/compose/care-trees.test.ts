@@ -539,6 +539,8 @@ describe('the list of vitamins', () => {
       },
     ]);
     expect(make('vitamins').texts.join('\n')).toContain('Blood tests go on every 12 months for life.');
+    expect(make('vitamins').texts).toContain('Bone scan');
+    expect(make('vitamins').texts.join('\n')).not.toContain('A scan of your bones');
   });
 
   it('says how tests go on after all days to tick, also where each goes on in its own way', () => {

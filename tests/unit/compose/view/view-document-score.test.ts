@@ -96,6 +96,19 @@ describe('the score on the clinician sheet', () => {
     ]);
   });
 
+  it('has no column for places where nothing has one', async () => {
+    const headsOf = async (items: DocumentScore['items']): Promise<readonly string[]> =>
+      viewDocumentScore(await sceneFor('en', { score: scoreOf({}, items) })).owed.columns.map(
+        ({ label }) => label,
+      );
+    const unplaced = [item('k-12', 'study'), item('u-4', 'person')];
+    expect(await headsOf(unplaced)).toEqual(['Criterion', 'Of']);
+    const place = { document: 'comparison', title: 'My choices', origin: 'x:1' } as const;
+    expect(await headsOf([...unplaced, item('u-6', 'not-met', place)])).toEqual(['Criterion', 'Of', 'Where']);
+    // A place of what is met is not printed.
+    expect(await headsOf([...unplaced, item('u-1', 'met', place)])).toEqual(['Criterion', 'Of']);
+  });
+
   it('says once, with both standards, what two of them ask in the same words', async () => {
     const asked = [item('u-7', 'person'), { ...item('m-17', 'person') }];
     const [first, second] = asked;
