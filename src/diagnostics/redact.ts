@@ -27,7 +27,8 @@ export const groupKeys = keySet(
 
 /** Keys whose value says who the person is or is in free words. Shown themselves; their values never. */
 export const maskedKeys = keySet(
-  'name names born text address oversight reason by what means first product how other who hours role qualification',
+  'name names form_names born text address oversight reason by what means first product how other who hours role',
+  'qualification',
 );
 
 /** Keys so short that a broken word could end in them (the n of born): shown only after another key on their line. */

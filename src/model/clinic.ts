@@ -54,6 +54,10 @@ const UnderStudySchema = z.strictObject({
     .nullable()
     .default(null)
     .describe('Name of the approval form; without it no final document'),
+  form_names: z
+    .record(LanguageTagSchema, labelSchema(80))
+    .optional()
+    .describe('Its name in languages in which it is approved too, as printed on it, for example es: …'),
 });
 
 const PreferenceSchema = z.strictObject({

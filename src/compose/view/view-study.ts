@@ -39,9 +39,18 @@ function oversight(scene: Scene, option: NamedOption): readonly Line[] {
     body(
       entry.form === null
         ? words.say('comparison.study.no_form')
-        : words.say('comparison.study.form', { form: entry.form }),
+        : words.say('comparison.study.form', { form: formName(scene, entry.form, entry.form_names) }),
     ),
   ];
+}
+
+/** In quotation marks, as it is the title of a paper: one that is only in another language has its name in that one. */
+function formName(
+  { words, locale }: Scene,
+  form: string,
+  others: Readonly<Record<string, string>> = {},
+): string {
+  return words.plain('common.quote', { words: others[locale.tag] ?? form });
 }
 
 /** How many this surgeon has counted, from the largest group in the profile. */

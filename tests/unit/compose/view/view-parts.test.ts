@@ -425,6 +425,24 @@ describe('an option under study', () => {
     expect(complete).toContain(unknown);
     expect(await panel('form.pdf', [])).toContain(unknown);
   });
+
+  it('names the form as its paper does, in the language of the page where it has one', async () => {
+    const entry = {
+      oversight: { en: 'The Board', es: 'El comité' },
+      approval: 'S-1',
+      contact: '555 0163',
+      form: 'Consent 3',
+      form_names: { es: 'Consentimiento 3' },
+    };
+    const clinic = { ...makeClinic(), under_study: { plication: entry } };
+    const lines = async (tag: string): Promise<string> =>
+      (viewStudies(await sceneFor(tag, { clinic }))[0]?.lines ?? [])
+        .map(({ words }) => plain(words.markup))
+        .join('\n');
+    expect(await lines('en')).toContain('the form of the study: “Consent 3”.');
+    expect(await lines('es')).toContain('el formulario del estudio: “Consentimiento 3”.');
+    expect(await lines('fr')).toContain('Consent 3');
+  });
 });
 
 describe('open points', () => {
