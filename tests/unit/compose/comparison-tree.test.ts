@@ -187,7 +187,9 @@ describe('weight', () => {
     const timesIn = (changes: Partial<ComparisonTable['weight']>): readonly (readonly string[])[] => {
       const table = withRecords({ ...comparison, weight: { ...weight, ...changes } });
       const rows = rowsOf(compose(table), question);
-      return rows.map((row) => wordsOf(row).filter((words) => /^(\d+\syears?|Known for another time): /.test(words)));
+      return rows.map((row) =>
+        wordsOf(row).filter((words) => /^(\d+\syears?|Known for another time): /.test(words)),
+      );
     };
     const semaglutide = [tied('Known for another time: 212~lb after 1~year; 216~lb after 2~years.')];
     expect(timesIn({})).toEqual([[], [], [], semaglutide, []]);
