@@ -68,8 +68,7 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
       .map(({ name, number, hours }) => ({
         number,
         label: name,
-        // Where every minute counts, room goes to the signs; when each number answers stands on the plan for home.
-        hours: urgency === 'now' || hours === null ? null : scene.words.free(hours),
+        hours: hours === null ? null : scene.words.free(hours),
       })),
     items: warnings[urgency].map((sign) => body(withCalls(scene, sign, urgency))),
   };

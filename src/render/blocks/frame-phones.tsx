@@ -10,7 +10,7 @@ import { Words, runsFor } from './primitives.tsx';
 
 const LABEL_GAP = 12;
 /** A label wider than this takes a second line. */
-const WIDEST_LABEL = 96;
+const WIDEST_LABEL = 106;
 /** More lines of a label, and it stands over its number. */
 const MOST_LABEL_LINES = 2;
 const BETWEEN_PHONES = 6;
@@ -75,10 +75,9 @@ export function phonesHeight(frame: WarningFrame, width: number, theme: Theme): 
   const { small } = theme.type;
   const { room, above } = labelPlace(frame, width, theme);
   const heights = frame.phones.map((phone, index) => {
-    const lines = named(phone).reduce((sum, words) => sum + linesOf(words, room, small), 0);
-    const label = lines * small.lineHeight;
+    const label = labelLines(phone, room, small) * small.lineHeight;
     if (above) return (index === 0 ? 0 : BETWEEN_PHONES) + label + role.lineHeight;
-    return Math.max(role.lineHeight, labelTop(phone, { room, role, small }) + label);
+    return Math.max(role.lineHeight, labelTop(phone, { room, role, theme }) + label);
   });
   return heights.reduce((sum, height) => sum + height, 0);
 }
@@ -91,17 +90,22 @@ function linesOf(words: Label, room: number, role: TypeRole): number {
 interface LabelRoles {
   readonly room: number;
   readonly role: TypeRole;
-  readonly small: TypeRole;
+  readonly theme: Theme;
 }
 
 /**
- * White above a label: its first line stands on the line of the number, and hours under it; without hours its last line
- * does, as far as the number is high enough.
+ * White above a label: its first line stands on the line of the number, and hours under it; without hours, and beside the
+ * largest numbers, its last line does, as far as the number is high enough: so hours take no room of the signs below.
  */
-function labelTop({ label = '', hours }: FramePhone, { room, role, small }: LabelRoles): number {
+function labelTop(phone: FramePhone, { room, role, theme }: LabelRoles): number {
+  const { small, phone: usual } = theme.type;
   const drop = firstBaseline(role) - firstBaseline(small);
-  if (hours !== undefined) return drop;
-  return Math.max(0, drop - Math.max(0, linesOf(label, room, small) - 1) * small.lineHeight);
+  if (phone.hours !== undefined && role.size <= usual.size) return drop;
+  return Math.max(0, drop - Math.max(0, labelLines(phone, room, small) - 1) * small.lineHeight);
+}
+
+function labelLines(phone: FramePhone, room: number, small: TypeRole): number {
+  return named(phone).reduce((sum, words) => sum + linesOf(words, room, small), 0);
 }
 
 interface LabelPlace {
@@ -137,7 +141,7 @@ export function FramePhones({ theme, frame, width, align }: FramePhonesProps): R
   const { room, above } = labelPlace(frame, width, theme);
   const numbers = above ? width : numberWidth(frame, theme);
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
-  const roles = { room, role, small: type.small };
+  const roles = { room, role, theme };
   const text = { theme, color, align } as const;
   const row = above ? {} : { flexDirection: rowDirection(direction) };
   return (

@@ -414,10 +414,10 @@ describe('the page for the fridge', () => {
     expect(phones).toEqual([['911', '555-0134'], ['555-0129', '555-0134'], ['555-0129']]);
   });
 
-  it('says of each number when somebody answers, but not where every minute counts', () => {
+  it('says of each number when somebody answers, most of all at night', () => {
     const hours = frames().map(({ phones: numbers }) => numbers.map((phone) => phone.hours));
     expect(hours).toEqual([
-      [undefined, undefined],
+      [undefined, 'Day and night'],
       ['Monday to Friday, 8 to 5', 'All other hours'],
       ['Monday to Friday, 8 to 5'],
     ]);
