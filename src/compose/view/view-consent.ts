@@ -1,3 +1,4 @@
+import { tied } from './clinician-ids.ts';
 import { declinedInWords, outcomesOfDeclined } from './say-declined.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import { outcomesNamed } from './say-risk.ts';
@@ -31,6 +32,8 @@ export const consentShape = group({
   yes: list(text),
   /** The options that were offered and not chosen, each with its first figures. */
   declined: list(markup),
+  /** The answer that one of them is not wanted, on one line: a verb without its "not" says the opposite. */
+  refusal: text,
   signers: list(text),
   /** What stands on every field to sign while nobody may; empty on a final. */
   plate: text,
@@ -57,6 +60,7 @@ export function viewConsent(scene: Scene): ConsentView {
     interpreter: interpreterOf(scene),
     yes: askedOf(option).map((key) => words.plain(`consent.yes.${key}`, { option: option.inText })),
     declined: others.map((other) => declinedInWords(scene, other)),
+    refusal: tied(words.plain('consent.declined.no')),
     signers: signersFor(scene, option).map((key) => words.plain(`consent.sign.${key}`)),
     plate: scene.state === 'final' ? '' : words.plain('consent.sign.draft'),
   };

@@ -134,6 +134,12 @@ describe('the record of the talk', () => {
     expect(declined[1]).toContain('No study tells how weight changes for people like you.');
   });
 
+  it('ties the answer that a choice is not wanted: its last words alone would say that it is', async () => {
+    expect((await consentOf('sleeve')).refusal).toBe('I\u00a0do\u00a0not\u00a0want\u00a0it');
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    expect(viewConsent(await sceneFor('es', { case: input })).refusal).toBe('No\u00a0lo\u00a0quiero');
+  });
+
   it('says of each choice that was not taken what came later and that it stays, and what came without treatment', async () => {
     const place = { option: 'no-operation', outcome: 'new-diabetes', asked: { months: 120 } };
     const comparison = makeComparison(fiveOptions, { furtherHarms: [shareCell(place, [60, 300])] });
