@@ -1,6 +1,7 @@
 import type { Calendar } from '../model/calendar.ts';
 import type { Block, Paragraph, Topic } from '../model/document.ts';
 import { listDays } from './list-days.ts';
+import { placeSay } from './place-say.ts';
 import { reflowStrip } from './reflow-strip.ts';
 import { stackTable } from './stack-table.ts';
 import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
@@ -11,15 +12,7 @@ import { thinTicks } from './thin-ticks.ts';
  * label and its words, white included.
  */
 export function reflowBlocks(blocks: readonly Block[], colon: string): readonly Block[] {
-  return sayLast(blocks).flatMap((block) => reflowBlock(block, colon));
-}
-
-/** Frames of signs take most of a page each: what to say follows them all, so that none is parted for it. */
-function sayLast(blocks: readonly Block[]): readonly Block[] {
-  const last = blocks.findLastIndex(({ type }) => type === 'warning-frames');
-  const isMoved = ({ type }: Block, index: number): boolean => type === 'say' && index < last;
-  const stays = (block: Block, index: number): boolean => !isMoved(block, index);
-  return [...blocks.slice(0, last + 1).filter(stays), ...blocks.filter(isMoved), ...blocks.slice(last + 1)];
+  return placeSay(blocks).flatMap((block) => reflowBlock(block, colon));
 }
 
 function reflowBlock(block: Block, colon: string): readonly Block[] {
@@ -29,7 +22,7 @@ function reflowBlock(block: Block, colon: string): readonly Block[] {
     case 'paragraph':
       return splitAtDots(block);
     case 'strip':
-      return [reflowStrip(block)];
+      return reflowStrip(block);
     case 'line-board':
       return [{ ...block, lines: block.lines.map(thinTicks) }];
     case 'table':

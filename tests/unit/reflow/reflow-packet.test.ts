@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Block, Paragraph, Table, WeightLine } from '../../../src/model/document.ts';
+import type { Block, Paragraph, StripRow, Table, WeightLine } from '../../../src/model/document.ts';
 import { labelText } from '../../../src/model/text-piece.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
 import { reflowPacket } from '../../../src/reflow/index.ts';
 import { recordsOf, statementsOf } from '../../../src/provenance/records-of-document.ts';
 import { calendarInEnglish, sixWeeks } from '../../helpers/sample-care-documents.ts';
-import { clinicianTree, para, sampleAxis, sampleTrees } from '../../helpers/sample-documents.ts';
+import { clinicianTree, para, rangeRows, sampleAxis, sampleTrees } from '../../helpers/sample-documents.ts';
 import { figure, paragraph, smallTree } from '../../helpers/small-tree.ts';
 
 const origin = 'a:1';
@@ -281,6 +281,51 @@ describe('a packet in large print', () => {
     expect(largeOf(block)[0]).toHaveProperty('rows.0.picture', picture);
     const [after] = reflowPacket(packetOf([smallTree([block])]), 'large-print').documents;
     expect(after === undefined ? [] : recordsOf(after)).toEqual(recordsOf(smallTree([block])));
+  });
+
+  it('has an axis only right above the bars that are read from it: not over rows without a picture', () => {
+    const [bar] = rangeRows;
+    if (bar?.picture === undefined) throw new Error('no bar');
+    const unknown: StripRow = {
+      name: 'Plan',
+      picture: { type: 'unknown', of: 1000, alt: 'Plan: not known.' },
+      words: [para('Not known', 'number')],
+      origin,
+    };
+    const rows = [unknown, bar, bar, unknown, unknown, bar];
+    const strips = largeOf({ type: 'strip', layout: 'range', axis: sampleAxis, rows, origin });
+    const shapes = strips.map((strip) =>
+      strip.type === 'strip' ? [strip.rows.length, strip.axis !== undefined, strip.layout] : [],
+    );
+    expect(shapes).toEqual([
+      [1, false, 'range'],
+      [2, true, 'range'],
+      [2, false, 'range'],
+      [1, true, 'range'],
+    ]);
+    expect(strips.flatMap((strip) => rowsOf(strip).map(([name]) => name))).toEqual(
+      rows.map(({ name }) => labelText(name)),
+    );
+    const none = largeOf({ type: 'strip', layout: 'range', axis: sampleAxis, rows: [unknown], origin });
+    expect(none).toHaveLength(1);
+    expect(none[0]).not.toHaveProperty('axis');
+  });
+
+  it('has what to say under the urgent signs where they leave room for it on their page, else after all signs', () => {
+    const say: Block = { type: 'say', heading: 'What to say', sentences: [], origin };
+    const frame = (...signs: string[]): Block => ({
+      type: 'warning-frames',
+      frames: [
+        { urgency: 'today', heading: 'Call', phones: [], items: signs.map((sign) => para(sign)), origin },
+      ],
+      origin,
+    });
+    const saidAt = (...signs: string[]): number =>
+      largeOf(frame(...signs), say, frame('Hair')).findIndex(({ type }) => type === 'say');
+    const long = 'A wound with pus, or one that is red or hot';
+    expect([saidAt(long, long, 'Fever'), saidAt(long, long, long)]).toEqual([1, 2]);
+    const chinese = '伤口有脓，或者发红发热，或者越来越疼，一直不好';
+    expect([saidAt(chinese, chinese, '发烧'), saidAt(chinese, chinese, chinese)]).toEqual([1, 2]);
   });
 
   it('has what to say after all frames of signs, and leaves it where there are none', () => {
