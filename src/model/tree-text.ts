@@ -172,8 +172,8 @@ function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
 
 /**
  * Texts that may be printed again, as artifacts, at the top of a page that goes on with a block: the heading with the
- * word for "continued", that of a call-out and its points, that of a frame of signs with its first
- * number to call, the upper axis, the heads of a table. In no particular order.
+ * word for "continued" (a small one without, where its question has it), that of a call-out and its points, that of a
+ * frame of signs with its first number to call, the upper axis, the heads of a table. In no particular order.
  */
 export function repeatedTexts(tree: DocumentTree): Texts {
   return repeatedIn(tree.blocks, tree.furniture.continued).filter((text) => text.text.trim() !== '');
@@ -188,7 +188,9 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
           ...repeatedIn(block.blocks, continued),
         ];
       case 'heading':
-        return [piece('heading', continuedHeading(block.text, continued), block)];
+        return [continuedHeading(block.text, continued), block.level === 3 ? block.text : ''].map((text) =>
+          piece('heading', text, block),
+        );
       case 'callout':
         return [
           piece('heading', continuedHeading(block.heading, continued), block),

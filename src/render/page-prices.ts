@@ -3,8 +3,8 @@ import type { Extent, PlanUnit } from './plan-unit.ts';
 
 /**
  * Prices of what should not be. The first five are each far above all of the next kind together, so that the plan is
- * best first in kept rules, then in pages that are not nearly empty, in rows not alone, in whole groups, in a last page
- * that is not short. Then pages under half full are weighed together with groups divided above room for all the rest of
+ * best first in kept rules, then in pages that are not nearly empty, in rows and notes not alone, in whole groups, in a
+ * last page that is not short. Then pages under half full are weighed together with groups divided above room for all the rest of
  * them: the emptier the page the worse, and worst if what follows had room on it. Only then the number of pages counts,
  * and white, most of all that of a page hardly over half full; and that a group which no page can hold, or which may be
  * divided, breaks as seldom as it may, and not above room for its next unit.
@@ -44,7 +44,13 @@ export function priceOfPage(units: readonly PlanUnit[], page: PageSpan, bodyHeig
   const next = units[page.end];
   const isFree = next === undefined || next.startsPage === true;
   const filled = isFree ? shortness(white) : priceOfWhite(white, endOf(units, page, bodyHeight));
-  return filled + prices.shrink * shrunk ** 2 + prices.page;
+  return filled + loneNotes(units, page) + prices.shrink * shrunk ** 2 + prices.page;
+}
+
+/** Notes on a page by themselves have nothing there that they explain: it is as if a row stood alone. */
+function loneNotes(units: readonly PlanUnit[], { start, end }: PageSpan): number {
+  const isNote = (unit: PlanUnit | undefined): boolean => unit?.explains === true;
+  return isNote(units[start]) && units.slice(start, end).every(isNote) ? prices.loneRow : 0;
 }
 
 /** How a page ends whose white below is somebody's choice. */

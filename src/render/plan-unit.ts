@@ -6,6 +6,8 @@ export interface PlanUnit {
   readonly keepWithNext: boolean;
   /** The first or last row but one: rows of a strip stand at least two on a page, unless that leaves one nearly empty. */
   readonly keepsRow?: boolean;
+  /** A note on what stands before it: a page should hold more than such. */
+  readonly explains?: boolean;
   readonly startsPage?: boolean;
   readonly group?: string;
   readonly topic?: string;

@@ -23,13 +23,15 @@ export interface Unit {
   readonly keepWithNext: boolean;
   /** The first row of a block, or the last but one, which rather stands with the next (see plan-pages.ts). */
   readonly keepsRow?: boolean;
+  /** A numbered note, which is looked up from the rows before it: notes rather stand with a row than alone on a page. */
+  readonly explains?: boolean;
   /** Always begins a page (a new document of the packet does so by itself). */
   readonly startsPage?: boolean;
   /** What is repeated above this unit, as an artifact, when a page begins with it: heading "continued", axis, table head. */
   readonly continuation?: ReactElement;
   /** Rows of one strip share a group; a group that fits a page stays whole. */
   readonly group?: string;
-  /** Key of the topic it belongs to, whose title is said again where a page begins within it. */
+  /** Key of the topic, or small heading, it belongs to, whose title is said again where a page begins within it. */
   readonly topic?: string;
   /** Its group may be divided to fill pages better, though not for nothing: the points of a long call-out. */
   readonly divisible?: boolean;

@@ -91,8 +91,15 @@ function sizeOf({ size, lineHeight }: TypeRole): Pick<TypeRole, 'size' | 'lineHe
   return { size, lineHeight };
 }
 
-/** A call-out of more paragraphs may be divided; a shorter one stays whole. */
+/**
+ * A call-out of more paragraphs may be divided; a shorter one stays whole, and so does what is said of a study, but in
+ * large print, where it may take most of a page.
+ */
 const MOST_WHOLE = 3;
+
+function staysWhole({ kind }: OfType<'callout'>, paragraphs: number, { flow }: Theme): boolean {
+  return paragraphs <= MOST_WHOLE || (kind === 'study' && flow === 'beside');
+}
 
 /** For each paragraph the bold words of the point that it goes on with; none where it begins one. */
 function pointsOf(paragraphs: readonly (Paragraph | undefined)[]): readonly (string | undefined)[] {
@@ -125,7 +132,7 @@ export function calloutUnits(block: OfType<'callout'>, place: Place): readonly U
   const { theme, key } = place;
   const heading = { text: block.heading, tag: place.headingTag(3) };
   const paragraphs: readonly (Paragraph | undefined)[] = block.body.length === 0 ? [undefined] : block.body;
-  const whole = paragraphs.length <= MOST_WHOLE || block.kind === 'study';
+  const whole = staysWhole(block, paragraphs.length, theme);
   const repeated = continuations(block, place);
   return paragraphs.map((paragraph, index) => ({
     key: `${key}.${index}`,

@@ -1,8 +1,9 @@
 import type { Block } from '../../model/document.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
+import { sectionsOf, titlesOf } from './titles.ts';
 import { keepLast } from './unit-parts.ts';
-import type { OfType, Place } from './unit-parts.ts';
+import type { Place } from './unit-parts.ts';
 
 /**
  * How far white may be closed up to save a page: between topics from 30 to 22, between blocks from 18 to 12, over a note
@@ -145,14 +146,6 @@ function gapOfNote(before: Block, next: Block, { space }: Theme): number {
   return apart ? space.betweenBlocks : space.noteAfterStrip;
 }
 
-type Title = Pick<Place, 'title' | 'smallTitle'>;
-
-/** Heading that what stands under it repeats where it goes on; the title of a page is not repeated. */
-function titleOf(heading: OfType<'heading'>): Title {
-  if (heading.level === 1) return {};
-  return { title: heading.text, ...(heading.level === 3 ? { smallTitle: true } : {}) };
-}
-
 interface Piece {
   readonly block: Block;
   readonly part: Part;
@@ -162,16 +155,6 @@ interface Piece {
 interface Progress {
   readonly units: readonly Unit[];
   readonly before?: Block;
-}
-
-/** The title that each block stands under: that of the last heading before it, else that of its topic. */
-function titlesOf(blocks: readonly Block[], place: Place): readonly Title[] {
-  let title: Title = place.title === undefined ? {} : { title: place.title };
-  return blocks.map((block) => {
-    const above = title;
-    if (block.type === 'heading') title = titleOf(block);
-    return block.type === 'topic' ? {} : above;
-  });
 }
 
 /** What the cover opens stays whole, since as a rule the first page has room for it. */
@@ -211,7 +194,7 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...keepLast(units), ...joined], before: block };
-  // In large print they may stand on the next page, all of them.
+  // In large print they may stand on the next page, all of them, if not alone.
   const rows = theme.flow === 'stacked' ? units : keepLast(units);
   return { units: [...rows, ...keepTogether(joined)], before: block };
 }
@@ -222,18 +205,29 @@ function isNoteList(block: Block): boolean {
 }
 
 function keepTogether(units: readonly Unit[]): readonly Unit[] {
-  return units.map((unit, index) => (index === units.length - 1 ? unit : { ...unit, keepWithNext: true }));
+  const last = units.length - 1;
+  return units.map((unit, index) => ({
+    ...unit,
+    explains: true,
+    ...(index === last ? {} : { keepWithNext: true }),
+  }));
+}
+
+function within(topic: string | undefined, units: readonly Unit[]): readonly Unit[] {
+  return topic === undefined ? units : units.map((unit) => ({ ...unit, topic }));
 }
 
 /** Units of blocks one under another, with the white between them and what may not be parted. */
 export function unitsInSequence(blocks: readonly Block[], place: Place, unitsOf: UnitsOf): readonly Unit[] {
   const parts = partsOf(blocks);
   const titles = titlesOf(blocks, place);
+  const sections = sectionsOf(blocks, place);
   const start: Progress = { units: [] };
   return blocks.reduce((progress, block, index) => {
     const { theme, continued, headingTag } = place;
     const here: Place = { theme, continued, headingTag, key: `${place.key}${index}`, ...titles[index] };
-    const piece: Piece = { block, part: parts[index] ?? 'plain', units: unitsOf(block, here) };
+    const units = within(sections[index], unitsOf(block, here));
+    const piece: Piece = { block, part: parts[index] ?? 'plain', units };
     return append(progress, piece, place.theme);
   }, start).units;
 }

@@ -15,6 +15,8 @@ export interface Place {
   readonly title?: string;
   /** That heading is a small one, and is repeated as such. */
   readonly smallTitle?: boolean;
+  /** The question over a small heading, to be repeated above it. */
+  readonly question?: string;
   /** Tag of a heading of this level here: levels are never skipped, whatever the template does. */
   readonly headingTag: (level: 1 | 2 | 3) => HeadingTag;
 }

@@ -219,6 +219,17 @@ describe('texts that may be printed again', () => {
     expect(texts).toEqual(expect.arrayContaining(['You today', '150', 'pounds', 'Record', 'Sleeve']));
     expect(texts).not.toContain('kilograms');
   });
+
+  it('are the word for “continued” after each heading, and a small heading without it, under its question', () => {
+    const heading = (level: 2 | 3, text: string): Block => ({ type: 'heading', level, text, origin });
+    const tree = smallTree([heading(2, 'Why?'), topic('Q?', [], [heading(3, 'For life')])]);
+    expect(repeatedTexts(tree).map(({ text }) => text)).toEqual([
+      continuedHeading('Why?', 'continued'),
+      continuedHeading('Q?', 'continued'),
+      continuedHeading('For life', 'continued'),
+      'For life',
+    ]);
+  });
 });
 
 describe('texts around a page', () => {

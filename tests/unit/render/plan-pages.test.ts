@@ -33,6 +33,21 @@ describe('planPages', () => {
     expect(pagesOf([unit(350), ...rows(180)])).toEqual([[0], [1, 2, 3, 4]]);
   });
 
+  it('leaves no notes alone on a page, also on one that may be short, but where a page would else be nearly empty', () => {
+    const note = unit(150, { group: 'rows', explains: true, keepWithNext: true });
+    const notes = [note, { ...note, keepWithNext: false }];
+    const rows = (height: number): readonly PlanUnit[] =>
+      Array.from({ length: 3 }, () => unit(height, { group: 'rows' }));
+    const pagesOf = (units: readonly PlanUnit[]): readonly number[] => plan(units).map((page) => page.length);
+    expect(pagesOf([...rows(200), ...notes])).toEqual([2, 3]);
+    expect(pagesOf([...rows(200), ...notes, unit(600, { startsPage: true })])).toEqual([2, 3, 1]);
+    // What stands after them is no note: they are not alone.
+    expect(pagesOf([...rows(200), ...notes, unit(300)])).toEqual([3, 3]);
+    expect(pagesOf([...rows(200), ...notes.map((one) => ({ ...one, explains: false }))])).toEqual([3, 2]);
+    // Without the last row, the page before holds 200 of 650.
+    expect(pagesOf([unit(200), unit(400), ...notes])).toEqual([2, 2]);
+  });
+
   it('drops the gap at the top of a page', () => {
     expect(plan([unit(600), unit(200, { gapBefore: 30 }), unit(100, { gapBefore: 30 })])).toEqual([
       [[0, 0]],
