@@ -126,7 +126,8 @@ describe('a plan that is bad on purpose is caught', () => {
   });
 
   it('words over other words, those of the footer among them', async () => {
-    const low = plan.draft.geometry.bodyHeight + 12;
+    // As low as the first line of the footer, so that a block of one line meets it too.
+    const low = plan.draft.geometry.bodyHeight + 24;
     const last = plan.pages[0]?.placements.at(-1);
     if (last === undefined) throw new Error('the first page is empty');
     const foot = [{ placements: [{ ...last, top: low }] }, ...plan.pages.slice(1)];
