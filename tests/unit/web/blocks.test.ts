@@ -283,6 +283,25 @@ describe('blocks as HTML', () => {
     expect(alternatives(made(say)).every((text) => text !== '')).toBe(true);
   });
 
+  it('keep a blank on one line with the word before it', () => {
+    const wholes = (...words: readonly string[]): readonly string[] => {
+      const parts = words.flatMap((value) => [
+        { type: 'words', inlines: [{ type: 'text', value }] } as const,
+        { type: 'blank', share: 1, alt: 'time' } as const,
+      ]);
+      const body = made({ type: 'say', heading: 'Say', sentences: [{ parts, origin }], origin });
+      expect(textOf(body)).toContain(words.join(''));
+      const held = within(body).filter((element) =>
+        within(element).some((inner) => attributeOf(inner, 'class') === 'blank'),
+      );
+      return held.filter((element) => attributeOf(element, 'class') === 'whole').map(textOf);
+    };
+    expect(wholes('I have ', 'then since ')).toEqual(['have ', 'since ']);
+    expect(wholes('开始于', '。我的脉搏一直都是', '，体温：')).toEqual(['开始于', '直都是', '体温：']);
+    expect(wholes('ونبضي ')).toEqual(['ونبضي ']);
+    expect(wholes('supercalifragilistic ')).toEqual(['']);
+  });
+
   it('set a calendar as a table of weeks whose ribbon says each stage once, where it begins', () => {
     const body = made(sixWeeks);
     expect(all(body, 'th').map(textOf)).toEqual([...sixWeeks.weekdays]);
