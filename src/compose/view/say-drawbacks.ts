@@ -30,7 +30,10 @@ export function weightComesBack(scene: Scene, { code, column }: NamedOption): Ma
   return isStopped ? runIn(scene.words, scene.words.say('comparison.opinion.when_stopped'), said) : null;
 }
 
-/** Beside which lines it stands: out of how many people they count, and the cells that they say already. */
+/**
+ * Beside which lines it stands: out of how many people they count, and the cells that they say already. Among other
+ * harms with their numbers it needs no words on how common it is.
+ */
 interface Beside {
   readonly outOf?: Denominator;
   readonly told?: readonly string[];
@@ -56,7 +59,7 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, beside: Besi
   const few = fewPeopleInWords(scene, cell);
   // Nobody can say how common a harm is beside others that have no number. A picture may draw what its table says.
   const isOnly = shown.every((one) => one.cell.outcome === cell.outcome);
-  const rank = isOnly ? [] : [words.say('comparison.opinion.most_common')];
+  const rank = isOnly || beside.told !== undefined ? [] : [words.say('comparison.opinion.most_common')];
   return joined(risk, ...(few === null ? [] : [few]), ...rank);
 }
 
