@@ -403,7 +403,7 @@ describe('the page for the fridge', () => {
     // 38 °C is 100.4 °F: 38 × 1.8 + 32.
     const own = make('warning-signs').texts.join('\n');
     expect(own).toContain('A fever of 100.4\u00A0°F (38\u00A0°C) or more');
-    expect(own).toContain('more than 120 times a minute');
+    expect(own).toContain('More than 120 heartbeats a minute');
     const theirs = make('warning-signs', { clinic: silent }).texts.join('\n');
     expect(theirs).toContain('A fever');
     expect(theirs).not.toMatch(/°F|times a minute/);
@@ -436,12 +436,12 @@ describe('the page for the fridge', () => {
   });
 
   it('says what the clinic counts as a sign behind it, in each language it wrote, and nothing where it wrote none', () => {
-    const texts = (tag: string, clinic = exampleClinic): string =>
-      make('warning-signs', { tag, clinic }).texts.join('\n');
-    expect(texts('en')).toContain('nothing you drink stays down: call after 4 hours at the latest');
-    expect(texts('en')).toContain('Strong or growing belly pain: medicine does not help it');
-    expect(texts('es')).toContain('no retiene lo que bebe: llame a más tardar a las 4 horas');
-    expect(texts('en', silent)).toMatch(/nothing you drink stays down(?!:)/);
+    const texts = (tag: string, option: string, clinic = exampleClinic): string =>
+      make('warning-signs', { tag, option, clinic }).texts.join('\n');
+    expect(texts('en', 'band-removal')).toContain('or no drink stays down: for 4 hours or more');
+    expect(texts('es', 'band-removal')).toContain('no retiene lo que bebe: por 4 horas o más');
+    expect(texts('en', 'sleeve')).toMatch(/or no drink stays down(?!:)/);
+    expect(texts('en', 'band-removal', silent)).not.toContain('4 hours');
   });
 
   it('lets nobody wait for a visit with feet that are numb, with or without a word of the clinic', () => {
