@@ -111,8 +111,6 @@ const ownUnits: Readonly<Record<string, string>> = {
   'ht pound': 'the Creole word; CLDR has the French one',
   'vi pound': 'what Vietnamese speakers in the United States say; CLDR has lb and a spelling few people know',
   'zh-Hans kilogram': 'the everyday word; CLDR has the sign of physics, or the word of school books',
-  'zh-Hans pound':
-    'the word of CLDR, with the space that this language has between any number and its unit here',
 };
 
 /** Where a share is written in another way than in CLDR, and why. */

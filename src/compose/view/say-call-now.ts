@@ -37,7 +37,7 @@ export function choiceWarnings(scene: Scene, option: NamedOption): readonly Mark
 export function onTroubleLeft(
   scene: Scene,
   option: NamedOption,
-  key: 'undo.trouble_left' | 'asks.trouble_visits' | 'asks.trouble_for_life',
+  key: 'undo.trouble_left' | 'undo.trouble_too' | 'asks.trouble_visits' | 'asks.trouble_for_life',
 ): readonly Markup[] {
   const ids = troubleLeft(scene, option);
   return ids.length === 0

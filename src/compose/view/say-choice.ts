@@ -3,13 +3,19 @@ import type { NamedOption, Scene } from './scene.ts';
 import { joined } from './words.ts';
 
 /** What is done, in the words of the list of choices: for a body as an earlier operation left it, where that differs. */
-export function choiceInWords(scene: Scene, { code, column }: NamedOption): Markup {
+export function choiceInWords(scene: Scene, option: NamedOption): Markup {
   const { words } = scene;
+  const { code } = option;
   const before = operationInPlace(scene);
   const own = `options.${code}.choice_after_${before ?? 'none'}`;
   const what = words.say(words.has(own) ? own : `options.${code}.choice`);
-  const isBandOut = before === 'band' && column.kind === 'operation' && !aboutBands.includes(code);
-  return isBandOut ? joined(what, words.say(`common.band_out.${scene.case.plan.stages ?? 'open'}`)) : what;
+  if (!takesBandOut(scene, option)) return what;
+  return joined(what, words.say(`common.band_out.${scene.case.plan.stages ?? 'open'}`));
+}
+
+/** Whether an operation takes out a band that is in place, beside what it does itself. */
+export function takesBandOut(scene: Scene, { code, column }: NamedOption): boolean {
+  return operationInPlace(scene) === 'band' && column.kind === 'operation' && !aboutBands.includes(code);
 }
 
 /** These say themselves what becomes of a band; every other operation takes out the one in place. */

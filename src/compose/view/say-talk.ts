@@ -110,7 +110,7 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
   if (others.length === 0) return counted;
   const lines = [words.say('consent.talk.else_ask'), ...others, ...slowHarms(scene, option)];
   const [first = [], ...further] = inParts(lines);
-  return [...counted, point(scene, 'else', first), ...further.map((part) => part.map(body))];
+  return [...counted, ...[first, ...further].map((part) => point(scene, 'else', part))];
 }
 
 /** Lines of one point: more would make a row that no page holds. */

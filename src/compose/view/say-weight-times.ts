@@ -16,17 +16,10 @@ import { figure, joined, sentence, series } from './words.ts';
  * has them there, all from one study; here they may come from others.
  */
 export function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
-  const { main, over, mainMonths, courses } = scene.comparison.weight;
-  if (courses.some((course) => course.option === option.code)) return [];
-  const ofOption = ({ cells }: OutcomeRow): Cell | undefined =>
-    cells.find((cell) => cell.option === option.code);
-  const shown = over
-    .filter((row) => row.asked.months !== mainMonths)
-    .map(ofOption)
-    .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
-    .filter((cell) => !cell.value.computed);
-  const dose = sharedDose(scene, [ofOption(main), ...shown]);
-  const isMainKnown = ofOption(main)?.state === 'known';
+  const shown = weightsAtOtherTimes(scene, option);
+  const main = cellOf(option, scene.comparison.weight.main);
+  const dose = sharedDose(scene, [main, ...shown]);
+  const isMainKnown = main?.state === 'known';
   const parts = shown.map((cell): Markup => {
     const average = figure(shortWeight(scene, cell.value.averageKg), sourceOf(cell));
     const weight = withMark(scene, cell, dose === null ? withDose(scene, average, cell) : average);
@@ -40,4 +33,19 @@ export function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
   const all = isMainKnown ? weights : scene.words.say('common.weight.known_elsewhen', { weights });
   const said = sentence(scene.words, all);
   return parts.length === 0 ? [] : [body(joined(said, ...last))];
+}
+
+/** The weights that this line gives. */
+export function weightsAtOtherTimes(scene: Scene, option: NamedOption): readonly WeightCell[] {
+  const { over, mainMonths, courses } = scene.comparison.weight;
+  if (courses.some((course) => course.option === option.code)) return [];
+  return over
+    .filter((row) => row.asked.months !== mainMonths)
+    .map((row) => cellOf(option, row))
+    .filter((cell): cell is WeightCell => cell?.state === 'known' && isWeight(cell))
+    .filter((cell) => !cell.value.computed);
+}
+
+function cellOf({ code }: NamedOption, { cells }: OutcomeRow): Cell | undefined {
+  return cells.find((cell) => cell.option === code);
 }

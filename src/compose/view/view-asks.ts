@@ -1,6 +1,8 @@
+import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { amountInWords } from './say-amount.ts';
 import { onTroubleLeft } from './say-call-now.ts';
+import { operationInPlace, takesBandOut } from './say-choice.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { flag, group, list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -50,12 +52,10 @@ function cellsOf(scene: Scene, option: NamedOption): readonly { readonly lines: 
   const ask = [body(words.say('comparison.asks.ask'))];
   return [
     [lineOf('strong', asMarkup(option.name))],
-    ownText(scene, option, 'stay') ?? stayLines(scene, option),
+    [...(ownText(scene, option, 'stay') ?? stayLines(scene, option)), ...bandBefore(scene, option)],
     ownText(scene, option, 'time_off') ?? (treated ? ask : none),
-    [
-      ...(ownText(scene, option, 'visits') ?? ask),
-      ...onTroubleLeft(scene, option, 'asks.trouble_visits').map(body),
-    ],
+    // A visit a year would be too late for it.
+    nonEmpty(onTroubleLeft(scene, option, 'asks.trouble_visits')) ?? ownText(scene, option, 'visits') ?? ask,
   ].map((lines) => ({ lines }));
 }
 
@@ -72,7 +72,31 @@ function stayLines(scene: Scene, option: NamedOption): readonly Line[] {
   return [body(amountInWords(scene, stay)), lineOf('small', scene.words.say('comparison.asks.in_studies'))];
 }
 
+function nonEmpty(said: readonly Markup[]): readonly Line[] | null {
+  return said.length === 0 ? null : said.map(body);
+}
+
+/** Where a band comes out in an operation of its own, the nights of that one are not among these. */
+function bandBefore(scene: Scene, option: NamedOption): readonly Line[] {
+  const isApart = scene.case.plan.stages === 'two' && takesBandOut(scene, option);
+  return isApart ? [body(scene.words.say('comparison.asks.band_out_before'))] : [];
+}
+
+/** What an earlier operation asks for life goes on with every choice that makes no new operation. */
+function goesOn(scene: Scene, option: NamedOption): readonly Line[] {
+  const before = scene.evidence.options.find(({ code }) => code === operationInPlace(scene));
+  const asksForLife = before?.kind === 'operation' && !leavesEating.includes(before.code);
+  return asksForLife && !isProcedure(option) ? [body(scene.words.say('comparison.asks.vitamins_go_on'))] : [];
+}
+
+/** Operations after which these pages name no vitamins for life. */
+const leavesEating: readonly string[] = ['band', 'band-removal'];
+
 function forLife(scene: Scene, option: NamedOption): readonly Line[] {
+  return [...chosenForLife(scene, option), ...goesOn(scene, option)];
+}
+
+function chosenForLife(scene: Scene, option: NamedOption): readonly Line[] {
   const own = ownText(scene, option, 'for_life');
   const signs = onTroubleLeft(scene, option, 'asks.trouble_for_life').map(body);
   if (own !== null) return [...signs, ...own];

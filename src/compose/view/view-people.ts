@@ -3,6 +3,7 @@ import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
+import { onTroubleLeft } from './say-call-now.ts';
 import { doseInWords } from './say-dose.ts';
 import { sharedExchange } from './say-exchange.ts';
 import { sayDifference, sayNear, whyUnknown } from './say-reason.ts';
@@ -42,7 +43,9 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
   const of = scene.format.number(picture.denominator);
   const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
   const exchange = sharedExchange(scene, picture.cells);
-  const covered = [coveredLine(scene, picture.cells), exchange].filter((line) => line !== null);
+  const covered = [coveredLine(scene, picture.cells), exchange, untoldEarly(scene, topic)].filter(
+    (line) => line !== null,
+  );
   return {
     question: questionOf(scene, picture),
     explained: joined(
@@ -57,6 +60,23 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
     ),
     covered: covered.length === 0 ? null : joined(...covered),
   };
+}
+
+/** What everybody asks of the first month first: whoever finds no number of it must read that there is none. */
+const askedFirst = [['major-complication', 'any-complication'], ['death']] as const;
+
+function untoldEarly(scene: Scene, topic: Topic | undefined): Markup | null {
+  if (topic?.id !== 'first-month') return null;
+  const told = [topic.picture, ...topic.rows].map((row) => row?.outcome);
+  const untold = askedFirst.filter((alike) => !alike.some((outcome) => told.includes(outcome)));
+  if (untold.length === 0) return null;
+  const names = untold.map(([outcome]) =>
+    scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) }),
+  );
+  return joined(
+    scene.words.say('common.table.none_known', { outcomes: scene.format.list(names, 'and') }),
+    scene.words.say('common.table.none_holds'),
+  );
 }
 
 /** The outcome's own question where the words have one. */
@@ -94,7 +114,10 @@ function unknownRow(
   option: NamedOption,
   { cell, denominator }: { readonly cell: Cell | undefined; readonly denominator: Denominator },
 ): Row {
-  const why = cell?.state === 'not-known' ? [body(whyUnknown(scene, cell))] : [];
+  const why =
+    cell?.state === 'not-known'
+      ? [body(joined(whyUnknown(scene, cell), ...onTroubleLeft(scene, option, 'undo.trouble_too')))]
+      : [];
   const alt = scene.words.plain('common.alt.not_known', { option: option.name });
   const lines = [lineOf('number', scene.words.say('common.not_known')), ...why];
   return { ...plainRow(option, lines), unknown: { of: String(denominator), alt } };

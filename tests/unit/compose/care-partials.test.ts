@@ -106,6 +106,7 @@ describe('partials of the documents for going home and for consent', () => {
     }));
     const view = {
       firstWeekday: 'monday',
+      listed: 'These days have something new.',
       weekdays: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
       stages: [
         {
@@ -121,6 +122,7 @@ describe('partials of the documents for going home and for consent', () => {
     expect(blocksOf('{{> calendar view}}', { view })).toMatchObject([
       {
         type: 'calendar',
+        listed: 'These days have something new.',
         weekdays: view.weekdays,
         weeks: [
           [

@@ -250,7 +250,9 @@ describe('a criterion of the packet for choosing', () => {
       inRows((row) => ({
         ...row,
         words: row.words.map((words) =>
-          reworded(words, (value) => value.replace(/\d+\s(?:month|year)s?:/u, '')),
+          reworded(words, (value) =>
+            value.replace(/\d+\s(?:month|year)s?:|after \d+\s(?:month|year)s?/gu, ''),
+          ),
         ),
       })),
     );

@@ -89,7 +89,6 @@ describe('a band that slipped or wore in, left where it is', () => {
     expect(later(scene, 'no-operation')).toEqual([
       'Yes. You can choose another option later.',
       'But the trouble you have now can get worse while you wait.',
-      'Ask your surgeon.',
       'Ask how soon you must come.',
       'Know the signs to call for: read “About your own health”.',
     ]);

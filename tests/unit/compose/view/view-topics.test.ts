@@ -57,6 +57,25 @@ function withMain(cells: Parameters<typeof rowOf>[2]): ComparisonTable {
 }
 
 describe('a strip of people', () => {
+  it('says of the first month when nobody knows how many die or have a serious problem, and of no later time', async () => {
+    const shares = { sleeve: (place: Parameters<typeof shareCell>[0]) => shareCell(place, [2, 1000]) };
+    const leak = rowOf(fiveOptions, ['leak', month], shares);
+    const covered = async (topic: Topic): Promise<string> =>
+      plain(
+        viewPeople(await sceneFor('en', { comparison: withTopic(topic) }), topic)?.covered ?? { markup: '' },
+      );
+    const drawn = topicWith(leak, 1000);
+    const none = 'Not known for any of your choices: ';
+    expect(await covered(drawn)).toContain(
+      `${none}“A serious problem” and “Death”. We found no figure that holds for people like you.`,
+    );
+    const death = rowOf(fiveOptions, ['death', month], shares);
+    expect(await covered({ ...drawn, rows: [death] })).toContain(`${none}“A serious problem”.`);
+    const serious = rowOf(fiveOptions, ['any-complication', month], shares);
+    expect(await covered({ ...topicWith(serious, 1000), rows: [death] })).not.toContain(none);
+    expect(await covered({ ...drawn, id: 'later-years' })).not.toContain(none);
+  });
+
   it('asks by the name of an outcome that has no question of its own, and says its time', async () => {
     const early = topicWith(rowOf(fiveOptions, ['ulcer', month], {}));
     const late = topicWith(rowOf(fiveOptions, ['ulcer', fiveYears], {}));
@@ -191,7 +210,10 @@ describe('in short', () => {
       const strip = viewWeight(scene).rows[2];
       return [cellsOf(viewChoices(scene).short)[2]?.[1], said(strip?.lines).at(-1)];
     };
-    expect(await short(false)).toEqual(['216 lb (98 kg) after 2 years', '2 years: 216 lb.']);
+    expect(await short(false)).toEqual([
+      '216 lb (98 kg) after 2 years',
+      'Known for another time: 216 lb after 2 years.',
+    ]);
     expect(await short(true)).toEqual([
       'not known',
       'for people like you. No such study lasted more than 3 years.',
