@@ -136,7 +136,7 @@ describe('a record of the talk about an option under study', () => {
     const text = await textOf(demand(await makePacket(prepared, open, 'en')).pdf);
     expect(text).toContain('Stomach folding is under study');
     expect(text).toContain('The Tarrow Ferry Research Ethics Board');
-    expect(text).toContain('you also sign the form of the study: Study consent, version 3.');
+    expect(text).toContain('you also sign the form of the study: “Study consent, version 3”.');
     expect(text).toContain('You can say no and still have a usual operation.');
     expect(text).not.toMatch(/Draft|Do not sign here/);
   });
