@@ -42,17 +42,17 @@ export function turnedDirection(text: string, around: 'ltr' | 'rtl'): 'ltr' | 'r
  * either: it is the same sign.
  */
 const number =
-  /[≤≥<>±≈](?![\u00a0 ]?\p{Nd})|(?:[≤≥<>±≈][\u00a0 ]?|(?<![^\s([«“])[-\u2212])?(?:\+|\(\p{Nd}+\)\u00a0?)?\p{Nd}(?:[\p{Nd}\u00a0.,:/+–-]*\p{Nd})?(?:\u00a0?[%°])?(?:\u00a0[\p{Script=Latin}/]+)?/gu;
+  /[≤≥<>±≈](?![\u00a0 ]?\p{Nd})|(?:[≤≥<>±≈][\u00a0 ]?|(?<![^\s([«“])\u200e?[-\u2212])?(?:\+|\(\p{Nd}+\)\u00a0?)?\p{Nd}(?:[\p{Nd}\u00a0.,:/+–-]*\p{Nd})?(?:\u00a0?[%°])?(?:\u00a0[\p{Script=Latin}/]+)?/gu;
 
 /**
  * Latin words with the numbers and marks among them, as in a name, an id, an address, a unit after its number: one phrase
  * from left to right. It begins with a letter or with a number that belongs to the first word, and ends with a letter, a
  * digit or a sign that belongs to one, so that the date before a colon and the full stop of an Arabic sentence stay outside.
  * Nor is a number before such a stop, or after one, its own: "study 42. pubmed", "class C. 4 points". What follows last in
- * brackets is a phrase of its own: it may be a remark of the sentence.
+ * brackets is a phrase of its own, also where the bracket closes only after Arabic words: it may be a remark of the sentence.
  */
-const latinStretch = /[\p{Script=Latin}\p{Nd}\p{Mn}\u0020-\u007e\u00a0\u00ad°·–—’“”‘≤≥±×µ²³]+/gu;
-const lastBrackets = /(?= \([^()]*\)[^\p{L}\p{Nd}]*$)/u;
+const latinStretch = /[\p{Script=Latin}\p{Nd}\p{Mn}\u0020-\u007e\u00a0\u00ad\u200e°·–—’“”‘≤≥±×µ²³]+/gu;
+const lastBrackets = /(?= \([^()]*(?:\)[^\p{L}\p{Nd}]*)?$)/u;
 const phraseStart = /(?:(?:[≤≥][\u00a0 ]?)?\p{Nd}[\p{Nd}.,–-]*(?:(?<=\p{Nd})[\u00a0 ])?°?)?\p{Script=Latin}/u;
 const phraseEnd = /^.*[\p{Script=Latin}\p{Nd}\p{Mn}%°²³]/su;
 const nextSentence = /[.!?][\u00a0 ]+\p{Nd}[\p{Nd}.,–-]*%?$/u;

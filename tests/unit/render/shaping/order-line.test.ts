@@ -89,6 +89,22 @@ describe('the order of a line', () => {
     expect(seen('من BMI 35. 12.5% من', 'rtl')).toBe(`${reversed('من')} 12.5% .BMI 35 ${reversed('من')}`);
   });
 
+  it('keeps brackets open over Arabic commas around several phrases, each by itself', () => {
+    const line = `من grubnik-2016.ewl (12m = 59.5%، 24m = 78.9%) من`;
+    // The brackets are of the Arabic sentence, which draws each as its mirror image.
+    expect(seen(line, 'rtl')).toBe(
+      `${reversed('من')} )24m = 78.9% ،12m = 59.5%( grubnik-2016.ewl ${reversed('من')}`,
+    );
+  });
+
+  it('keeps the minus that stands behind a mark of direction, as CLDR writes it in Arabic, before its number', () => {
+    const bare = (text: string): string => text.replaceAll('\u200e', '');
+    expect(bare(seen('من 60m = \u200e-11%، من', 'rtl'))).toBe(
+      `${reversed('من')} ،60m = -11% ${reversed('من')}`,
+    );
+    expect(bare(seen('من \u200e-1% من', 'rtl'))).toBe(`${reversed('من')} -1% ${reversed('من')}`);
+  });
+
   it('never mirrors a sign that stands by itself, as in a legend', () => {
     const levels = levelsOf('من ≤ في', 'rtl');
     expect(levels.map((level) => level % 2)).toEqual([1, 1, 1, 0, 1, 1, 1]);
