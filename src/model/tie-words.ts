@@ -12,14 +12,18 @@ const loneLetter = /^[A-HJ-NP-Z]\p{P}*$/u;
 /** A dash between words, which no line begins with. */
 const dash = /^[–—]$/;
 
+/** The Hindi "not", which turns the word before it into its contrary: "पक्का नहीं". */
+const hindiNot = /^नहीं\P{L}*$/u;
+
 /**
  * Whether a word should stand on one line with the next: a dash after it, a number with what it counts ("24 months",
  * "6 человек") or with the rest of its range, a part of a phone number with the next part, a title with the name, a
- * vitamin with its letter.
+ * vitamin with its letter, a Hindi word with the "not" after it, "एक और" ("another") as a whole.
  */
 export function staysWithNext(word: string, next: string): boolean {
   const last = word.slice(word.lastIndexOf(tie) + 1);
-  if (dash.test(next)) return true;
+  if (dash.test(next) || hindiNot.test(next)) return true;
+  if (last.endsWith('एक') && /^और(?!\p{L}|\p{M})/u.test(next)) return true;
   if (title.test(last)) return /^\p{L}/u.test(next);
   if (loneLetter.test(next)) return /\p{L}{4}$/u.test(last);
   return countsNext(last, next);

@@ -22,6 +22,8 @@ describe('staysWithNext', () => {
     ['vitamina', 'D,'],
     ['витамин', 'D'],
     ['विकल्प', '–'],
+    ['(पक्का', 'नहीं)।'],
+    ['एक', 'और'],
   ])('keeps %s with %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(true);
   });
@@ -40,6 +42,8 @@ describe('staysWithNext', () => {
     ['vitamin.', 'A'],
     ['do', 'I'],
     ['vitamin', 'Do'],
+    ['एक', 'औरत'],
+    ['नहीं', 'है।'],
   ])('lets a line end between %s and %s', (word, next) => {
     expect(staysWithNext(word, next)).toBe(false);
   });
