@@ -114,7 +114,7 @@ export const countsOfPeople: Check = (pages) => {
  */
 export const sameTime: Check = (pages) => {
   const time = timeForms(pages);
-  const [times, further] = [new RegExp(time, 'u'), new RegExp(`^(?:${time}):`, 'u')];
+  const [times, further] = [new RegExp(time, 'v'), new RegExp(`^(?:${time})[:：]`, 'v')];
   const ages = agesOf(pages);
   const other = (paragraphs: readonly Paragraph[]): boolean => {
     const compared = paragraphs.filter((one) => !further.test(textOf(one)) && !ages.isSaidIn(one));
@@ -150,7 +150,8 @@ function timeForms({ locale }: Pages): string {
         .replace(/\d/u, String.raw`\d+(?:\.\d+)?`),
     ),
   );
-  return `(?:${forms.join('|')})(?!\\p{L})`;
+  // Chinese sets no space after the unit: "16个月后".
+  return `(?:${forms.join('|')})(?![\\p{L}--\\p{Script=Han}])`;
 }
 
 /** All pictures of a strip count out of the same number, and every table says out of how many. */
