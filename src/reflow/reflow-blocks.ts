@@ -1,7 +1,6 @@
 import type { Calendar } from '../model/calendar.ts';
 import type { Block, Paragraph, Topic } from '../model/document.ts';
 import { listDays } from './list-days.ts';
-import { placeSay } from './place-say.ts';
 import { reflowStrip } from './reflow-strip.ts';
 import { stackTable } from './stack-table.ts';
 import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
@@ -12,7 +11,15 @@ import { thinTicks } from './thin-ticks.ts';
  * label and its words, white included.
  */
 export function reflowBlocks(blocks: readonly Block[], colon: string): readonly Block[] {
-  return placeSay(blocks).flatMap((block) => reflowBlock(block, colon));
+  return sayLast(blocks).flatMap((block) => reflowBlock(block, colon));
+}
+
+/** Frames of signs take most of a page each: what to say follows them all, so that none is parted for it. */
+function sayLast(blocks: readonly Block[]): readonly Block[] {
+  const last = blocks.findLastIndex(({ type }) => type === 'warning-frames');
+  const isMoved = ({ type }: Block, index: number): boolean => type === 'say' && index < last;
+  const stays = (block: Block, index: number): boolean => !isMoved(block, index);
+  return [...blocks.slice(0, last + 1).filter(stays), ...blocks.filter(isMoved), ...blocks.slice(last + 1)];
 }
 
 function reflowBlock(block: Block, colon: string): readonly Block[] {

@@ -28,6 +28,7 @@ import { viewSources } from './view-sources.ts';
 import { viewStudies } from './view-study.ts';
 import { viewTables } from './view-table.ts';
 import { viewUndo } from './view-undo.ts';
+import { untoldEarly } from './view-untold.ts';
 import { viewVitamins } from './view-vitamins.ts';
 import { viewWarningSigns } from './view-warning-signs.ts';
 import { viewWeighing } from './view-weighing.ts';
@@ -91,5 +92,5 @@ function tablesOf(scene: Scene, id: TopicId): readonly TableView[] {
   const topic = topicOf(scene, id);
   if (topic === undefined) return [];
   const rows: readonly OutcomeRow[] = topic.rows.filter((row) => row.outcome !== topic.picture?.outcome);
-  return viewTables(scene, rows, topic.denominator);
+  return [...viewTables(scene, rows, topic.denominator), ...untoldEarly(scene, topic)];
 }

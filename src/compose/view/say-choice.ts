@@ -18,8 +18,11 @@ export function takesBandOut(scene: Scene, { code, column }: NamedOption): boole
   return operationInPlace(scene) === 'band' && column.kind === 'operation' && !aboutBands.includes(code);
 }
 
-/** These say themselves what becomes of a band; every other operation takes out the one in place. */
-const aboutBands: readonly string[] = ['band', 'band-removal'];
+/**
+ * These say themselves what becomes of a band; every other operation takes out the one in place. They leave the way of
+ * the food as it is, and ask for no vitamins.
+ */
+export const aboutBands: readonly string[] = ['band', 'band-removal'];
 
 /** The latest earlier operation that is still in place. */
 export function operationInPlace({ case: file }: Pick<Scene, 'case'>): string | undefined {

@@ -2,6 +2,7 @@ import type { KnownCell, Proportion } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { lowerCount, rangeCount, roundShare, upperCount } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
+import { topicCells } from './cells-shown.ts';
 import { isFirstMonth } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { figure } from './words.ts';
@@ -117,13 +118,15 @@ export function othersInWords(scene: Scene, cell: ShareCell, denominator: Denomi
  */
 export function moreEarlyInWords(scene: Scene, cell: ShareCell, denominator: Denominator): Markup | null {
   if (isFirstMonth(cell.asked)) return null;
-  const early = scene.comparison.topics
-    .flatMap(({ picture, rows }) => (picture === null ? rows : [picture, ...rows]))
-    .filter(({ outcome, asked }) => outcome === cell.outcome && isFirstMonth(asked))
-    .flatMap(({ cells }) => cells)
+  const early = topicCells(scene.comparison)
+    .map((shown) => shown.cell)
+    .filter((other): other is ShareCell => other.state === 'known' && isShare(other))
     .find(
-      (other): other is ShareCell =>
-        other.option === cell.option && other.state === 'known' && isShare(other),
+      ({ option, outcome, asked, lead }) =>
+        option === cell.option &&
+        outcome === cell.outcome &&
+        isFirstMonth(asked) &&
+        lead.study !== cell.lead.study,
     );
   if (early === undefined || early.value.value <= cell.value.value) return null;
   const [share, later] = [early, cell].map(({ value }) =>

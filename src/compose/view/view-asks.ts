@@ -2,7 +2,7 @@ import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { amountInWords } from './say-amount.ts';
 import { onTroubleLeft } from './say-call-now.ts';
-import { operationInPlace, takesBandOut } from './say-choice.ts';
+import { aboutBands, operationInPlace, takesBandOut } from './say-choice.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { flag, group, list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -85,12 +85,9 @@ function bandBefore(scene: Scene, option: NamedOption): readonly Line[] {
 /** What an earlier operation asks for life goes on with every choice that makes no new operation. */
 function goesOn(scene: Scene, option: NamedOption): readonly Line[] {
   const before = scene.evidence.options.find(({ code }) => code === operationInPlace(scene));
-  const asksForLife = before?.kind === 'operation' && !leavesEating.includes(before.code);
+  const asksForLife = before?.kind === 'operation' && !aboutBands.includes(before.code);
   return asksForLife && !isProcedure(option) ? [body(scene.words.say('comparison.asks.vitamins_go_on'))] : [];
 }
-
-/** Operations after which these pages name no vitamins for life. */
-const leavesEating: readonly string[] = ['band', 'band-removal'];
 
 function forLife(scene: Scene, option: NamedOption): readonly Line[] {
   return [...chosenForLife(scene, option), ...goesOn(scene, option)];

@@ -114,22 +114,17 @@ function explained(scene: Scene, days: readonly string[]): Pick<CalendarView, 'i
   const { words } = scene;
   const changes = days.flatMap((date) => changesOn(planOf(scene), date));
   const notes = days.flatMap((date) => notesOf(keysOn(scene, date)));
-  const [mark, more] = [changes.find((key) => notes.includes(key)), 'more'].filter(
-    (key) => key !== undefined && notes.includes(key),
+  // Of several words for a change one stands for all.
+  const marks = [changes.find((key) => notes.includes(key)), notes.find((key) => key === 'more')].flatMap(
+    (key) => (key === undefined ? [] : [sayShort(scene, key)]),
   );
-  const key = (name: string): string => `homecare.calendar.${name}`;
+  const say = (name: string, ...shown: readonly string[]): string =>
+    words.plain(`homecare.calendar.${name}`, { mark: shown[0] ?? '', more: shown[1] ?? '' });
   const [change] = changes;
-  const listed =
-    change === undefined
-      ? words.plain(key('listed_none'))
-      : words.plain(key('listed'), { mark: sayShort(scene, change) });
-  if (mark === undefined) return { intro: words.plain(key('intro_none')), listed };
-  const shown = { mark: sayShort(scene, mark) };
-  const intro =
-    more === undefined
-      ? words.plain(key('intro_one'), shown)
-      : words.plain(key('intro'), { ...shown, more: sayShort(scene, more) });
-  return { intro, listed };
+  return {
+    intro: say(['intro_none', 'intro_one', 'intro'][marks.length] ?? 'intro', ...marks),
+    listed: change === undefined ? say('listed_none') : say('listed', sayShort(scene, change)),
+  };
 }
 
 function eventsOn(scene: Scene, date: string): readonly string[] {

@@ -43,9 +43,7 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
   const of = scene.format.number(picture.denominator);
   const explained = scene.words.plain(`outcomes.${picture.outcome}.explained`);
   const exchange = sharedExchange(scene, picture.cells);
-  const covered = [coveredLine(scene, picture.cells), exchange, untoldEarly(scene, topic)].filter(
-    (line) => line !== null,
-  );
+  const covered = [coveredLine(scene, picture.cells), exchange].filter((line) => line !== null);
   return {
     question: questionOf(scene, picture),
     explained: joined(
@@ -60,23 +58,6 @@ export function viewPeople(scene: Scene, topic: Topic | undefined): PeopleView |
     ),
     covered: covered.length === 0 ? null : joined(...covered),
   };
-}
-
-/** What everybody asks of the first month first: whoever finds no number of it must read that there is none. */
-const askedFirst = [['major-complication', 'any-complication'], ['death']] as const;
-
-function untoldEarly(scene: Scene, topic: Topic | undefined): Markup | null {
-  if (topic?.id !== 'first-month') return null;
-  const told = [topic.picture, ...topic.rows].map((row) => row?.outcome);
-  const untold = askedFirst.filter((alike) => !alike.some((outcome) => told.includes(outcome)));
-  if (untold.length === 0) return null;
-  const names = untold.map(([outcome]) =>
-    scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) }),
-  );
-  return joined(
-    scene.words.say('common.table.none_known', { outcomes: scene.format.list(names, 'and') }),
-    scene.words.say('common.table.none_holds'),
-  );
 }
 
 /** The outcome's own question where the words have one. */

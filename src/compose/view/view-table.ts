@@ -11,6 +11,7 @@ import { body, lineOf } from './shared-shapes.ts';
 import type { TableView } from './shared-shapes.ts';
 import { isShare } from './say-share.ts';
 import { cellLines, keepsCount } from './table-cells.ts';
+import { untoldView } from './view-untold.ts';
 import { asMarkup, joined } from './words.ts';
 
 /** Columns that fit beside the names and stay readable. */
@@ -32,29 +33,9 @@ export function viewTables(
     tableOf(scene, columns, { ...setting, first: index === 0 }),
   );
   const untold = rows.filter((row) => !told.includes(row));
-  return untold.length === 0 ? tables : [...tables, untoldView(scene, untold)];
-}
-
-/** Outcomes that are not known for any option take a sentence, not a table of gaps. */
-function untoldView(scene: Scene, rows: readonly OutcomeRow[]): TableView {
-  const names = rows.map(({ outcome }) => scene.words.plain(`outcomes.${outcome}.name`));
-  const outcomes = scene.format.list(
-    names.map((name) => scene.words.plain('common.quote', { words: name })),
-    'and',
-  );
-  const meanings = joined(
-    ...outcomeMeanings(
-      scene,
-      rows.map(({ outcome }) => outcome),
-    ),
-  );
-  const none = joined(scene.words.say('common.table.none_known', { outcomes }), whyNone(scene, rows));
-  return {
-    lead: [meanings, none].filter(({ markup }) => markup !== '').map(body),
-    columns: [],
-    rows: [],
-    notes: [],
-  };
+  if (untold.length === 0) return tables;
+  const outcomes = untold.map(({ outcome }) => outcome);
+  return [...tables, untoldView(scene, outcomes, whyNone(scene, untold))];
 }
 
 /** The reason where all cells share it, else that no figure holds: never a reason that is true of some only. */

@@ -311,23 +311,6 @@ describe('a packet in large print', () => {
     expect(none[0]).not.toHaveProperty('axis');
   });
 
-  it('has what to say under the urgent signs where they leave room for it on their page, else after all signs', () => {
-    const say: Block = { type: 'say', heading: 'What to say', sentences: [], origin };
-    const frame = (...signs: string[]): Block => ({
-      type: 'warning-frames',
-      frames: [
-        { urgency: 'today', heading: 'Call', phones: [], items: signs.map((sign) => para(sign)), origin },
-      ],
-      origin,
-    });
-    const saidAt = (...signs: string[]): number =>
-      largeOf(frame(...signs), say, frame('Hair')).findIndex(({ type }) => type === 'say');
-    const long = 'A wound with pus, or one that is red or hot';
-    expect([saidAt(long, long, 'Fever'), saidAt(long, long, long)]).toEqual([1, 2]);
-    const chinese = '伤口有脓，或者发红发热，或者越来越疼，一直不好';
-    expect([saidAt(chinese, chinese, '发烧'), saidAt(chinese, chinese, chinese)]).toEqual([1, 2]);
-  });
-
   it('has what to say after all frames of signs, and leaves it where there are none', () => {
     const say: Block = { type: 'say', heading: 'What to say', sentences: [], origin };
     const frames: Block = { type: 'warning-frames', frames: [], origin };

@@ -66,9 +66,11 @@ function amount(value: Partial<Amount>): KnownCell {
 
 describe('more in the first month than until a later time', () => {
   /** A scene whose first month has this share of a leak after a sleeve; of the other outcomes nothing. */
-  async function sceneWith(events: number, n: number): Promise<Scene> {
+  async function sceneWith(events: number, n: number, study = 'study-early'): Promise<Scene> {
     const comparison = makeComparison(fiveOptions);
-    const row = { outcome: 'leak', asked: month, cells: [share(events, n)] };
+    const early = share(events, n);
+    const cells = [{ ...early, lead: { ...early.lead, study } }];
+    const row = { outcome: 'leak', asked: month, cells };
     const topic = { id: 'first-month', denominator: 1000, picture: null, rows: [row] } as const;
     return sceneFor('en', { comparison: { ...comparison, topics: [topic] } });
   }
@@ -89,6 +91,8 @@ describe('more in the first month than until a later time', () => {
     expect(moreEarlyInWords(scene29, later(1, 43, month), 100)).toBeNull();
     expect(moreEarlyInWords(scene29, { ...later(1, 43), outcome: 'ulcer' }, 100)).toBeNull();
     expect(moreEarlyInWords(scene29, { ...later(1, 43), option: 'bypass' }, 100)).toBeNull();
+    const same = await sceneWith(29, 1000, later(1, 43).lead.study);
+    expect(moreEarlyInWords(same, later(1, 43), 100)).toBeNull();
   });
 });
 

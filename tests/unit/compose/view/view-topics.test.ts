@@ -6,6 +6,7 @@ import { viewLines } from '../../../../src/compose/view/view-lines.ts';
 import { viewOwn } from '../../../../src/compose/view/view-own.ts';
 import { viewPeople } from '../../../../src/compose/view/view-people.ts';
 import { viewTables } from '../../../../src/compose/view/view-table.ts';
+import { untoldEarly } from '../../../../src/compose/view/view-untold.ts';
 import { viewWeight } from '../../../../src/compose/view/view-weight.ts';
 import type {
   Cell,
@@ -56,26 +57,37 @@ function withMain(cells: Parameters<typeof rowOf>[2]): ComparisonTable {
   return withRecords({ ...comparison, weight: { mainMonths: 60, main, over: [main], courses: [] } });
 }
 
-describe('a strip of people', () => {
-  it('says of the first month when nobody knows how many die or have a serious problem, and of no later time', async () => {
-    const shares = { sleeve: (place: Parameters<typeof shareCell>[0]) => shareCell(place, [2, 1000]) };
-    const leak = rowOf(fiveOptions, ['leak', month], shares);
-    const covered = async (topic: Topic): Promise<string> =>
-      plain(
-        viewPeople(await sceneFor('en', { comparison: withTopic(topic) }), topic)?.covered ?? { markup: '' },
-      );
-    const drawn = topicWith(leak, 1000);
-    const none = 'Not known for any of your choices: ';
-    expect(await covered(drawn)).toContain(
-      `${none}“A serious problem” and “Death”. We found no figure that holds for people like you.`,
+describe('what everybody asks of the first month', () => {
+  const shares = { sleeve: (place: Parameters<typeof shareCell>[0]) => shareCell(place, [2, 1000]) };
+  const rowFor = (outcome: string): OutcomeRow => rowOf(fiveOptions, [outcome, month], shares);
+  const told = async (topic: Topic, options = fiveOptions): Promise<readonly string[]> => {
+    const comparison = { ...makeComparison(options), topics: [topic] };
+    return untoldEarly(await sceneFor('en', { comparison: withRecords(comparison) }), topic).flatMap(
+      ({ lead }) => said(lead),
     );
-    const death = rowOf(fiveOptions, ['death', month], shares);
-    expect(await covered({ ...drawn, rows: [death] })).toContain(`${none}“A serious problem”.`);
-    const serious = rowOf(fiveOptions, ['any-complication', month], shares);
-    expect(await covered({ ...topicWith(serious, 1000), rows: [death] })).not.toContain(none);
-    expect(await covered({ ...drawn, id: 'later-years' })).not.toContain(none);
+  };
+
+  it('is said to be unknown where no option has a figure, with its meaning', async () => {
+    const drawn = topicWith(rowFor('leak'), 1000);
+    const [meaning, none] = await told(drawn);
+    expect(meaning).toMatch(/^A serious problem: Trouble that is dangerous/);
+    expect(none).toBe(
+      'Not known for any of your choices: “A serious problem” and “Death”. We found no figure that holds for people like you.',
+    );
+    expect((await told({ ...drawn, rows: [rowFor('death')] })).at(-1)).toContain(': “A serious problem”.');
+    expect((await told({ ...drawn, picture: null })).at(-1)).toContain('“A serious problem” and “Death”');
   });
 
+  it('is not said where it is told, of a later time, nor where nobody has a procedure', async () => {
+    const serious = topicWith(rowFor('any-complication'), 1000);
+    expect(await told({ ...serious, rows: [rowFor('death')] })).toEqual([]);
+    const leak = topicWith(rowFor('leak'), 1000);
+    expect(await told({ ...leak, id: 'later-years' })).toEqual([]);
+    expect(await told(leak, ['semaglutide', 'no-operation'])).toEqual([]);
+  });
+});
+
+describe('a strip of people', () => {
   it('asks by the name of an outcome that has no question of its own, and says its time', async () => {
     const early = topicWith(rowOf(fiveOptions, ['ulcer', month], {}));
     const late = topicWith(rowOf(fiveOptions, ['ulcer', fiveYears], {}));
