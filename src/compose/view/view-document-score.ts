@@ -35,7 +35,7 @@ export function viewDocumentScore(scene: Scene): DocumentScoreView {
       score === undefined
         ? []
         : [decisionLine(scene, score), materialLine(scene, score), clearLine(scene, score)],
-    owed: denseTable(columnsOf(scene, rows), rows),
+    owed: owedTable(scene, rows),
     hasOwed: rows.length > 0,
   };
 }
@@ -85,25 +85,26 @@ const widths = { criterion: 46, set: 25, place: 29 } as const;
 const widthsWithoutPlace = { criterion: 70, set: 30 } as const;
 
 /** No head over cells that are all empty: what only others can bring stands on no page. */
-function columnsOf({ words }: Scene, rows: readonly DenseRow[]): TableView['columns'] {
-  const isPlaced = rows.some(({ cells }) => cells.length > Object.keys(widthsWithoutPlace).length);
-  return Object.entries(isPlaced ? widths : widthsWithoutPlace).map(([key, width]) => ({
-    label: words.plain(`document-score.columns.${key}`),
+function owedTable(scene: Scene, rows: readonly DenseRow[]): TableView {
+  const isPlaced = rows.some(({ cells }) => (cells[2]?.markup ?? '') !== '');
+  const shown = isPlaced ? rows : rows.map((row) => ({ ...row, cells: row.cells.slice(0, 2) }));
+  const columns = Object.entries(isPlaced ? widths : widthsWithoutPlace).map(([key, width]) => ({
+    label: scene.words.plain(`document-score.columns.${key}`),
     width: String(width),
     align: 'start',
   }));
+  return denseTable(columns, shown);
 }
 
 /** Who owes what, what the pages themselves lost first. */
 const owed: readonly CriterionOutcome[] = ['not-met', 'clinic', 'organisation', 'study', 'person'];
 
 function owedRows(scene: Scene, { items }: DocumentScore): readonly DenseRow[] {
-  const isPlaced = items.some((item) => owed.includes(item.outcome) && whereOf(scene, item.places) !== '');
   return owed.flatMap((outcome) => {
     const rows = rowsOf(
       scene,
       items.filter((item) => item.outcome === outcome),
-    ).map((row) => (isPlaced ? row : { ...row, cells: row.cells.slice(0, -1) }));
+    );
     return rows.length === 0 ? [] : [groupRow(scene.words.plain(`document-score.owed.${outcome}`)), ...rows];
   });
 }
