@@ -193,10 +193,18 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
     return { units: [...keptTo(units, before, { block, part }), ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
-  if (!isNoteList(block)) return { units: [...keepLast(units), ...joined], before: block };
+  if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
   // In large print they may stand on the next page, all of them, if not alone.
   const rows = theme.flow === 'stacked' ? units : keepLast(units);
   return { units: [...rows, ...keepTogether(joined)], before: block };
+}
+
+/** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */
+function boundTo(units: readonly Unit[], before: Block, note: Block): readonly Unit[] {
+  const last = units.at(-1);
+  const alike = before.type === 'paragraph' && note.type === 'paragraph' && isSmall(before) === isSmall(note);
+  if (last === undefined || !alike) return keepLast(units);
+  return [...units.slice(0, -1), { ...last, keepsRow: true }];
 }
 
 /** Numbered notes are looked up from the rows above them: where a table must break, it breaks between rows. */
