@@ -8,6 +8,8 @@ import type { CheckedElement } from './model/consent-element.ts';
 import type { DocumentScore } from './model/document-score.ts';
 import type { DocumentTree } from './model/document.ts';
 import type { OpenCase, PacketTree } from './model/packet.ts';
+import { printedFigures } from './model/printed-figures.ts';
+import type { PrintedFigures } from './model/printed-figures.ts';
 import type { DocumentReading } from './model/reading-level.ts';
 import type { Prepared } from './prepare.ts';
 import { readDocument, tooHard, tooPassive, unexplained } from './readability/index.ts';
@@ -24,6 +26,7 @@ type Made = ReadonlyMap<DocumentKind, Result<DocumentTree>>;
 /** What the documents made so far came to. */
 interface Report {
   readonly readings?: readonly DocumentReading[];
+  readonly printed?: PrintedFigures;
   readonly score?: DocumentScore;
   readonly consent?: readonly CheckedElement[];
 }
@@ -54,6 +57,7 @@ export function composePacket(
     const elements = evidence.consentElements;
     return {
       readings,
+      printed: printedFigures(documents.filter(({ audience }) => audience === 'patient')),
       score: scoreDocuments({ documents, readings, locale, evidence }),
       consent: checkConsent({ documents, locale, elements, conditions: conditionsOf(open) }),
     };

@@ -9,7 +9,10 @@ import { knownCells } from './view/cells-shown.ts';
 import { stateOfWords } from '../model/words-review.ts';
 import type { SceneInput } from './view/scene.ts';
 
-export type OpenInput = Omit<SceneInput, 'state' | 'documentId' | 'readings' | 'score' | 'consent'>;
+export type OpenInput = Omit<
+  SceneInput,
+  'state' | 'documentId' | 'readings' | 'printed' | 'score' | 'consent'
+>;
 
 /** Every point that is open, in the order in which they are printed; none: the packet may be final. */
 export function findOpenPoints(input: OpenInput): readonly OpenPoint[] {

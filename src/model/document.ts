@@ -38,6 +38,9 @@ export interface WeightPoint {
   readonly months: number;
   readonly at: number;
   readonly label: string;
+  /** The cell of the comparison that the label gives, and the records that it stands on. */
+  readonly cell: string;
+  readonly records: readonly string[];
   readonly low?: number;
   readonly high?: number;
 }

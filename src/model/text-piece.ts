@@ -30,6 +30,14 @@ export function optional(kind: TextKind, label: Label | undefined, place: Place)
   return label === undefined ? [] : [piece(kind, label, place)];
 }
 
+/** A label that is a figure and nothing else, such as the number of a point in a picture. */
+export function figurePiece(
+  { label, cell, records }: { readonly label: string } & Pick<FigureRun, 'cell' | 'records'>,
+  place: Place,
+): TextPiece {
+  return { ...piece('label', label, place), figures: [{ type: 'figure', value: label, cell, records }] };
+}
+
 /** Words of a run of inlines as they stand on paper. */
 export function inlineText(inlines: readonly Inline[]): string {
   return inlines.map((inline) => inline.value).join('');

@@ -1,18 +1,9 @@
 import { spaceBetween } from './wide-marks.ts';
 import { repeatedCareTexts, textsByCareType } from './care-text.ts';
-import type {
-  Axis,
-  Block,
-  DocumentTree,
-  Furniture,
-  Paragraph,
-  StripRow,
-  Table,
-  TableRow,
-  WeightLine,
-} from './document.ts';
+import type { Block, DocumentTree, Furniture, Paragraph, Table, TableRow } from './document.ts';
+import { textsOfStrip, textsOfUpperAxis, textsOfWeightLine } from './picture-text.ts';
 import { inlinePiece, labelIn, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
-import type { Place, TextPiece, Texts } from './text-piece.ts';
+import type { TextPiece, Texts } from './text-piece.ts';
 
 export type { TextPiece } from './text-piece.ts';
 
@@ -36,40 +27,6 @@ export type { TextPiece } from './text-piece.ts';
  */
 export function expectedText(tree: DocumentTree): readonly TextPiece[] {
   return tree.blocks.flatMap(textsOfBlock).filter((piece) => piece.text.trim() !== '');
-}
-
-function textsOfUpperAxis(axis: Axis, place: Place): Texts {
-  const ticks = axis.top.ticks.map((tick) => piece('label', tick.label, place));
-  return [piece('label', axis.today.label, place), ...ticks, piece('label', axis.top.unit, place)];
-}
-
-function textsOfLowerAxis(axis: Axis, place: Place): Texts {
-  if (axis.bottom === undefined) return [];
-  const ticks = axis.bottom.ticks.map((tick) => piece('label', tick.label, place));
-  return [...ticks, piece('label', axis.bottom.unit, place)];
-}
-
-function textsOfStripRow(row: StripRow): Texts {
-  return [piece('name', row.name, row), ...optional('label', row.tag, row), ...textsOfParagraphs(row.words)];
-}
-
-function textsOfStrip(strip: OfType<'strip'>): Texts {
-  const { axis } = strip;
-  if (strip.rows.length === 0) return [];
-  const upper = axis === undefined ? [] : textsOfUpperAxis(axis, strip);
-  const lower = axis === undefined ? [] : textsOfLowerAxis(axis, strip);
-  return [...upper, ...strip.rows.flatMap(textsOfStripRow), ...lower];
-}
-
-function textsOfWeightLine(line: WeightLine): Texts {
-  return [
-    piece('name', line.name, line),
-    ...line.valueTicks.map((tick) => piece('label', tick.label, line)),
-    piece('label', line.today.label, line),
-    ...line.timeTicks.map((tick) => piece('label', tick.label, line)),
-    ...line.points.map((at) => piece('label', at.label, line)),
-    ...optional('label', line.unknownAfter, line),
-  ];
 }
 
 function textsOfTableHead(table: Table): Texts {

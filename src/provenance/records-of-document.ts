@@ -1,5 +1,6 @@
-import type { DocumentTree, FigureRun, TextRun } from '../model/document.ts';
+import type { DocumentTree, TextRun } from '../model/document.ts';
 import { holdsFigure, theCase } from '../model/statement.ts';
+import { expectedText } from '../model/tree-text.ts';
 
 export interface RecordOfDocument {
   readonly record: string;
@@ -10,7 +11,7 @@ export interface RecordOfDocument {
 /** The evidence records whose figures a document prints, sorted by id. */
 export function recordsOf(tree: DocumentTree): readonly RecordOfDocument[] {
   const cellsByRecord = new Map<string, Set<string>>();
-  for (const { cell, records } of nodesIn(tree.blocks, isFigure)) {
+  for (const { cell, records } of expectedText(tree).flatMap((piece) => piece.figures)) {
     for (const record of records) {
       const cells = cellsByRecord.get(record) ?? new Set();
       cellsByRecord.set(record, cells.add(cell));
@@ -49,10 +50,6 @@ function nodesIn<T extends object>(node: unknown, wanted: (node: object) => node
   if (typeof node !== 'object' || node === null) return [];
   if (wanted(node)) return [node];
   return Object.values(node).flatMap((child) => nodesIn(child, wanted));
-}
-
-function isFigure(node: object): node is FigureRun {
-  return 'type' in node && node.type === 'figure' && 'cell' in node && 'records' in node;
 }
 
 type StandingRun = TextRun & Required<Pick<TextRun, 'statements'>>;

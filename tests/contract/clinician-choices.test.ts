@@ -43,12 +43,13 @@ const both = exampleCases.flatMap((reference) =>
 describe.each(both)('the choices of %s on the clinician sheet in %s', (reference, language) => {
   it('are explained for each figure by one word, which a sentence over the table explains', async () => {
     const scene = await sceneOf(reference, language);
-    const table = clinicianFigures(scene);
-    const rows = table.rows
+    const parts = clinicianFigures(scene);
+    const rows = parts
+      .flatMap(({ table }) => table.rows)
       .map(({ cells }) => cells.map(({ lines }) => lines.map(({ words }) => plain(words.markup)).join(' ')))
       .filter((cells) => cells.length > 1);
-    const lead = table.lead
-      .map(({ words }) => plain(words.markup))
+    const lead = parts
+      .flatMap(({ intro }) => intro.map(({ markup }) => plain(markup)))
       .join(' ')
       .toLowerCase();
     const known = knownCells(scene.comparison);

@@ -211,11 +211,15 @@ function tableRow(name: string, cells: readonly string[], tag?: string): TableRo
   };
 }
 
+/** Where the number of a point comes from. */
+export const pointSource = { cell: 'sleeve/weight-loss/12m', records: ['sleeve.weight-loss.12m.study-a'] };
+
 export function weightLine(name: string, changes: Partial<WeightLine> = {}): WeightLine {
   const at = (months: number, pounds: number, spread?: number) => ({
     months,
     at: lb(pounds),
     label: String(pounds),
+    ...pointSource,
     ...(spread === undefined ? {} : { low: lb(pounds - spread), high: lb(pounds + spread) }),
   });
   return {
@@ -498,17 +502,17 @@ const overTime = topic(
         weightLine(names[0]),
         weightLine(names[1], {
           points: [
-            { months: 12, at: lb(195), label: '195' },
-            { months: 24, at: lb(199), label: '199' },
-            { months: 60, at: lb(206), label: '206' },
-            { months: 120, at: lb(214), label: '214' },
+            { months: 12, at: lb(195), label: '195', ...pointSource },
+            { months: 24, at: lb(199), label: '199', ...pointSource },
+            { months: 60, at: lb(206), label: '206', ...pointSource },
+            { months: 120, at: lb(214), label: '214', ...pointSource },
           ],
           unknownAfter: 'not known after 10 years',
         }),
         weightLine(names[3], {
           points: [
-            { months: 12, at: lb(254), label: '254', low: lb(240), high: lb(268) },
-            { months: 24, at: lb(260), label: '260', low: lb(242), high: lb(275) },
+            { months: 12, at: lb(254), label: '254', ...pointSource, low: lb(240), high: lb(268) },
+            { months: 24, at: lb(260), label: '260', ...pointSource, low: lb(242), high: lb(275) },
           ],
           unknownAfter: 'not known after 2 years',
         }),

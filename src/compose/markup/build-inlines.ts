@@ -102,7 +102,8 @@ function textRun(value: string, style: Style): TextRun {
   });
 }
 
-function idsIn(text: string): readonly string[] {
+/** Ids as an attribute holds them, with white between. */
+export function idsIn(text: string): readonly string[] {
   return text.split(' ').filter((id) => id !== '');
 }
 

@@ -1,5 +1,5 @@
 import type { Axis, LineBoard, Picture, Strip, StripRow, Tick, WeightLine } from '../../model/document.ts';
-import { buildParagraphs, requiredLabel } from './build-inlines.ts';
+import { buildParagraphs, idsIn, requiredLabel } from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import {
   childNamed,
@@ -107,6 +107,8 @@ function buildWeightLine(element: MarkupElement): WeightLine {
       months: requiredNumber(point, 'months'),
       at: requiredNumber(point, 'at'),
       label: requiredText(point, 'label'),
+      cell: requiredText(point, 'cell'),
+      records: idsIn(requiredText(point, 'records')),
       low: numberOf(point, 'low'),
       high: numberOf(point, 'high'),
     }),

@@ -37,7 +37,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   'way-back': rule('possible alt', '', ''),
   'line-board': rule('', '', 'weight-line'),
   'weight-line': rule('name min max today label alt', 'unknown-after', 'point time-tick value-tick'),
-  point: rule('months at label', 'low high', ''),
+  point: rule('months at label cell records', 'low high', ''),
   'time-tick': rule('at label', '', ''),
   'value-tick': rule('at label', '', ''),
   drawing: rule('', '', 'view'),

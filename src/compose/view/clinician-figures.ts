@@ -1,5 +1,6 @@
-import type { KnownCell, RecordUse } from '../../model/comparison.ts';
+import type { KnownCell, RecordUse, WeightCourse, WeightPoint } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { isPrinted } from '../../model/printed-figures.ts';
 import { knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import { shortId, shortTime } from './clinician-ids.ts';
@@ -12,14 +13,16 @@ import {
   weightInterval,
 } from './clinician-interval.ts';
 import { denseTable, groupRow, labels } from './dense-table.ts';
+import type { DenseRow } from './dense-table.ts';
 import { createNotes } from './notes.ts';
 import type { Notes } from './notes.ts';
 import { saySetAside } from './say-reason.ts';
 import { sourceOf } from './say-share.ts';
 import { isWeight } from './say-weight.ts';
 import type { Scene } from './scene.ts';
-import { body } from './shared-shapes.ts';
-import type { TableView } from './shared-shapes.ts';
+import { group, list, markup, text } from './shape.ts';
+import type { Viewed } from './shape.ts';
+import { tableShape } from './shared-shapes.ts';
 import { asMarkup, attached, figure, joined } from './words.ts';
 
 type Shown = ShownCell<KnownCell>;
@@ -52,33 +55,37 @@ const decided: readonly (RecordUse['ledBy'] | 'course')[] = [
   'id',
 ];
 
+/** A table of figures under its heading. */
+export const figurePartShape = group({ heading: text, intro: list(markup), table: tableShape });
+export type FigurePart = Viewed<typeof figurePartShape>;
+
+/** Whether a record stands behind a figure of a cell on the pages of the patient. */
+type Wanted = (cell: string, record: string) => boolean;
+
 /**
- * The figures shown, option by option, exact and unrounded for readers, one line a record where it fits. Over the
- * table stands once what each word of its last column means; under it in what way near people differ.
+ * The figures that fit this person, exact and unrounded for readers, one line a record where it fits: first those that
+ * the patient pages of this packet print, then those that none prints, each option by option. Over the first stands once
+ * what each word of the last column means; under the last in what way near people differ.
  */
-export function clinicianFigures(scene: Scene): TableView {
-  const cells = knownCells(scene.comparison);
+export function clinicianFigures(scene: Scene): readonly FigurePart[] {
+  const { words, printed = new Set() } = scene;
   const notes = createNotes();
-  const groups = scene.options
-    .map((option) => ({
-      option,
-      rows: rowsOf(
-        scene,
-        { code: option.code, cells: cells.filter(({ cell }) => cell.option === option.code) },
-        notes,
-      ),
-    }))
-    .filter(({ rows }) => rows.length > 0);
-  const rows = groups.flatMap((one) => [
-    groupRow(one.option.name),
-    ...one.rows.map((row) => ({ group: '', cells: row.cells })),
-  ]);
-  const used = new Set(groups.flatMap((one) => one.rows.map(({ ledBy }) => ledBy)));
-  return {
-    ...denseTable(labels(scene, 'figures', columns), rows),
-    lead: rows.length === 0 ? [] : [body(whyWords(scene, used))],
-    notes: notesUnder(scene, { notes, cells }),
-  };
+  const parts = [
+    partOf(scene, (cell, record) => isPrinted(printed, cell, record), notes),
+    partOf(scene, (cell, record) => !isPrinted(printed, cell, record), notes),
+  ];
+  const used = new Set(parts.flatMap(({ ledBy }) => ledBy));
+  const told = [words.say('clinician-sheet.abbreviations'), whyWords(scene, used)];
+  const why = [[], [words.say('clinician-sheet.figures.not_printed_why')]];
+  const shown = [0, 1].filter((index) => parts[index]?.rows.length !== 0);
+  return shown.map((index) => ({
+    heading: words.plain(`clinician-sheet.figures.${index === 0 ? 'printed' : 'not_printed'}`),
+    intro: [...(why[index] ?? []), ...(index === shown[0] ? told : [])],
+    table: {
+      ...denseTable(labels(scene, 'figures', columns), parts[index]?.rows ?? []),
+      notes: index === shown.at(-1) ? notesUnder(scene, notes) : [],
+    },
+  }));
 }
 
 interface FigureRow {
@@ -86,14 +93,46 @@ interface FigureRow {
   readonly ledBy: (typeof decided)[number];
 }
 
-/** What is shown of one option: its cells, then the points of its weight line that no cell shows. */
-function rowsOf(
-  scene: Scene,
-  { code, cells }: { readonly code: string; readonly cells: readonly Shown[] },
-  notes: Notes,
-): readonly FigureRow[] {
-  const records = cells.map(({ cell }) => cell.lead.record);
-  return [...cells.map((shown) => cellsOf(scene, shown, notes)), ...courseCells(scene, code, records)];
+interface Part {
+  readonly rows: readonly DenseRow[];
+  readonly ledBy: readonly FigureRow['ledBy'][];
+}
+
+/** The wanted figures, a band an option that has any. */
+function partOf(scene: Scene, isWanted: Wanted, notes: Notes): Part {
+  const cells = knownCells(scene.comparison);
+  const groups = scene.options
+    .map(({ code, name }) => {
+      const mine = cells.filter(({ cell }) => cell.option === code);
+      return { name, rows: rowsOf(scene, { code, cells: mine, isWanted }, notes) };
+    })
+    .filter(({ rows }) => rows.length > 0);
+  return {
+    rows: groups.flatMap(({ name, rows }) => [
+      groupRow(name),
+      ...rows.map((row) => ({ group: '', cells: row.cells })),
+    ]),
+    ledBy: groups.flatMap(({ rows }) => rows.map(({ ledBy }) => ledBy)),
+  };
+}
+
+interface Asked {
+  readonly code: string;
+  readonly cells: readonly Shown[];
+  readonly isWanted: Wanted;
+}
+
+/** What is wanted of one option: its cells, then the points of its weight line that no cell shows. */
+function rowsOf(scene: Scene, { code, cells, isWanted }: Asked, notes: Notes): readonly FigureRow[] {
+  const leads = cells.map(({ cell }) => cell.lead.record);
+  return [
+    ...cells
+      .filter(({ cell }) => isWanted(cell.id, cell.lead.record))
+      .map((shown) => cellsOf(scene, shown, notes)),
+    ...coursePoints(scene, code)
+      .filter(({ cell, record }) => !leads.includes(record) && isWanted(cell, record))
+      .map((point) => courseRow(scene, point)),
+  ];
 }
 
 function cellsOf(scene: Scene, shown: Shown, notes: Notes): FigureRow {
@@ -111,25 +150,28 @@ function cellsOf(scene: Scene, shown: Shown, notes: Notes): FigureRow {
   return { cells, ledBy: cell.lead.ledBy };
 }
 
-/** The points of a weight line whose records lead in no cell. */
-function courseCells(scene: Scene, code: string, shown: readonly string[]): readonly FigureRow[] {
-  const course = scene.comparison.weight.courses.find(({ option }) => option === code);
-  const points = (course?.points ?? []).filter(({ record }) => !shown.includes(record));
-  return points.map(({ months, value, record: id, cell }) => {
-    const record = scene.records.get(id);
-    const n = record !== undefined && 'n' in record.value ? record.value.n : undefined;
-    const cells = [
-      asMarkup(shortId(id)),
-      asMarkup(scene.words.plain('clinician-sheet.outcome_weight', { metric: value.metric })),
-      asMarkup(shortTime(scene, { months }, 'at')),
-      figure(exactWeight(scene, value), { cell, records: [id] }),
-      asMarkup(weightInterval(scene, value) ?? scene.words.plain('clinician-sheet.not_stated')),
-      asMarkup(sizeOf(scene, n)),
-      asMarkup(designOf(scene, { record: id, study: course?.study ?? '' })),
-      asMarkup(scene.words.plain('clinician-sheet.led_by.course')),
-    ];
-    return { cells, ledBy: 'course' };
-  });
+type Point = WeightPoint & Pick<WeightCourse, 'study'>;
+
+function coursePoints({ comparison }: Scene, code: string): readonly Point[] {
+  const course = comparison.weight.courses.find(({ option }) => option === code);
+  return (course?.points ?? []).map((point) => ({ ...point, study: course?.study ?? '' }));
+}
+
+/** A point of a weight line whose record leads in no cell. */
+function courseRow(scene: Scene, { months, value, record: id, cell, study }: Point): FigureRow {
+  const record = scene.records.get(id);
+  const n = record !== undefined && 'n' in record.value ? record.value.n : undefined;
+  const cells = [
+    asMarkup(shortId(id)),
+    asMarkup(scene.words.plain('clinician-sheet.outcome_weight', { metric: value.metric })),
+    asMarkup(shortTime(scene, { months }, 'at')),
+    figure(exactWeight(scene, value), { cell, records: [id] }),
+    asMarkup(weightInterval(scene, value) ?? scene.words.plain('clinician-sheet.not_stated')),
+    asMarkup(sizeOf(scene, n)),
+    asMarkup(designOf(scene, { record: id, study })),
+    asMarkup(scene.words.plain('clinician-sheet.led_by.course')),
+  ];
+  return { cells, ledBy: 'course' };
 }
 
 function sizeOf(scene: Scene, n: number | undefined): string {
@@ -182,19 +224,17 @@ function whyWords(scene: Scene, used: ReadonlySet<string>): Markup {
 }
 
 /** One run of text, since each note is short. */
-function notesUnder(
-  scene: Scene,
-  { notes, cells }: { readonly notes: Notes; readonly cells: readonly Shown[] },
-): readonly Markup[] {
+function notesUnder(scene: Scene, notes: Notes): readonly Markup[] {
   const { words, format } = scene;
   const near = notes
     .all()
     .map((note, index) =>
       words.say('clinician-sheet.near_note', { note: format.number(index + 1), words: note }),
     );
+  const assumed = knownCells(scene.comparison).some(({ cell }) => isAssumed(cell));
   const parts = [
     ...(near.length === 0 ? [] : [joined(words.say('clinician-sheet.near_lead'), ...near)]),
-    ...(cells.some(({ cell }) => isAssumed(cell)) ? [words.say('clinician-sheet.assumed_bmi')] : []),
+    ...(assumed ? [words.say('clinician-sheet.assumed_bmi')] : []),
   ];
   return parts.length === 0 ? [] : [joined(...parts)];
 }

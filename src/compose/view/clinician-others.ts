@@ -1,5 +1,6 @@
 import type { Cell, KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { isPrinted } from '../../model/printed-figures.ts';
 import { cellsShown, knownCells } from './cells-shown.ts';
 import type { ShownCell } from './cells-shown.ts';
 import { idsTogether, outcomeName, shortId, shortLength } from './clinician-ids.ts';
@@ -27,24 +28,29 @@ export function clinicianOthers(scene: Scene): readonly Markup[] {
     );
     if (beside.length === 0 && unknown.length === 0) return [];
     const lead = bold(scene.words.say('clinician-sheet.others.option', { option: name }));
-    return [
-      joined(
-        lead,
-        ...inOneRun(
-          scene,
-          beside.map((shown) => besideOne(scene, shown)),
-        ),
-        ...unknown,
-      ),
-    ];
+    return [joined(lead, ...besideOnes(scene, beside), ...unknown)];
   });
   const isSilent = cells.some((cell) => cell.state === 'not-known' && cell.setAside.length === 0);
   return isSilent ? [...lines, scene.words.say('clinician-sheet.others.silent')] : lines;
 }
 
-/** Parts of one sentence. */
-function inOneRun({ words }: Scene, parts: readonly Markup[]): readonly Markup[] {
-  return parts.length === 0 ? [] : [sentence(words, series(words, 'clauses', parts))];
+/** The ranges that the patient pages print, then those that stand here alone, named as such. */
+function besideOnes(scene: Scene, beside: readonly Shown[]): readonly Markup[] {
+  const { words, printed = new Set() } = scene;
+  const onPages = ({ cell }: Shown): boolean =>
+    (cell.others?.records ?? []).some((record) => isPrinted(printed, cell.id, record));
+  const run = (shown: readonly Shown[]): Markup =>
+    series(
+      words,
+      'clauses',
+      shown.map((one) => besideOne(scene, one)),
+    );
+  const on = beside.filter(onPages);
+  const off = beside.filter((shown) => !onPages(shown));
+  return [
+    ...(on.length === 0 ? [] : [sentence(words, run(on))]),
+    ...(off.length === 0 ? [] : [words.say('clinician-sheet.others.not_printed', { ranges: run(off) })]),
+  ];
 }
 
 /** "leak ≤ 30 d 1.0 to 6.4/1,000 (30d.study-b, 30d.study-c)", with the pooled figure behind it where there is one. */

@@ -9,6 +9,7 @@ import type { CheckedElement } from '../../model/consent-element.ts';
 import type { DocumentScore } from '../../model/document-score.ts';
 import type { Formatter, Locale } from '../../model/locale.ts';
 import type { PacketState } from '../../model/packet.ts';
+import type { PrintedFigures } from '../../model/printed-figures.ts';
 import type { DocumentReading } from '../../model/reading-level.ts';
 import type { Drawings } from '../drawings/read-drawings.ts';
 import { drawSoleOutcome } from './draw-sole-outcome.ts';
@@ -32,6 +33,8 @@ export interface SceneInput {
   readonly readings?: readonly DocumentReading[];
   /** The other languages that there are. */
   readonly otherLocales?: readonly Locale[];
+  /** What the patient pages of the packet print; nothing where they are not made yet. */
+  readonly printed?: PrintedFigures;
   /** How the patient documents of the packet stand against published criteria. */
   readonly score?: DocumentScore;
   /** What a consent must hold, and where the record of the talk of this packet holds it. */

@@ -2,7 +2,7 @@ import type { Markup } from '../../model/locale.ts';
 import { clinicianAftercare } from './clinician-aftercare.ts';
 import { clinicianCautions } from './clinician-cautions.ts';
 import { clinicianBackground, clinicianFacts } from './clinician-facts.ts';
-import { clinicianFigures } from './clinician-figures.ts';
+import { clinicianFigures, figurePartShape } from './clinician-figures.ts';
 import { clinicianKey } from './clinician-key.ts';
 import { clinicianOthers } from './clinician-others.ts';
 import { clinicianSetAside } from './clinician-set-aside.ts';
@@ -19,8 +19,8 @@ export const clinicianShape = group({
   facts: list(group({ label: text, value: text })),
   background: list(markup),
   decision: list(markup),
-  figures: tableShape,
-  hasFigures: flag,
+  /** Those that the patient pages print, then those that none prints; empty where nothing is known. */
+  figures: list(figurePartShape),
   others: list(markup),
   cautions: tableShape,
   hasCautions: flag,
@@ -34,7 +34,6 @@ export type ClinicianView = Viewed<typeof clinicianShape>;
 
 /** Everything the patient pages stand on, with ids, and what was set aside. */
 export function viewClinician(scene: Scene): ClinicianView {
-  const figures = clinicianFigures(scene);
   const cautions = clinicianCautions(scene);
   const setAside = clinicianSetAside(scene);
   return {
@@ -44,8 +43,7 @@ export function viewClinician(scene: Scene): ClinicianView {
     facts: clinicianFacts(scene),
     background: clinicianBackground(scene),
     decision: decisionLines(scene),
-    figures,
-    hasFigures: figures.rows.length > 0,
+    figures: clinicianFigures(scene),
     others: clinicianOthers(scene),
     cautions,
     hasCautions: cautions.rows.length > 0,

@@ -24,7 +24,15 @@ export const lineBoardShape = group({
       today: count,
       todayLabel: text,
       points: list(
-        group({ months: count, at: count, label: text, low: optional(count), high: optional(count) }),
+        group({
+          months: count,
+          at: count,
+          label: text,
+          cell: text,
+          record: text,
+          low: optional(count),
+          high: optional(count),
+        }),
       ),
       timeTicks: list(tickShape),
       valueTicks: list(tickShape),
@@ -132,9 +140,9 @@ function sayPoint(scene: Scene, { months, value }: WeightPoint): string {
 
 function pointOf(
   scene: Scene,
-  { months, value }: WeightPoint,
+  { months, value, cell, record }: WeightPoint,
 ): LineBoardView['lines'][number]['points'][number] {
   const { averageKg, spread } = value;
   const label = scene.format.number(Math.round(averageKg * unitsPerKg(scene.unit)));
-  return { months, at: averageKg, label, low: spread?.low ?? null, high: spread?.high ?? null };
+  return { months, at: averageKg, label, cell, record, low: spread?.low ?? null, high: spread?.high ?? null };
 }

@@ -332,7 +332,9 @@ describe('the clinician sheet', () => {
       ['≤ 30 d', '0.6/1,000', '–', '10,000', 'cohort 2020', 'size'],
     ]);
     const text = loose(textOf(compose('clinician-sheet', makeComparison(fiveOptions))));
-    expect(text).toContain('Sleeve. serious problem ≤ 30 d 18.0 to 31.0/1,000 (study-b).');
+    expect(text).toContain(
+      'Sleeve. On no patient page: serious problem ≤ 30 d 18.0 to 31.0/1,000 (study-b).',
+    );
   });
 
   it('names cautions with their basis, what needs confirming, and what the clinic has struck', () => {

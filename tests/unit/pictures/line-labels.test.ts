@@ -14,6 +14,7 @@ import type { LineSizes } from '../../../src/pictures/weight-line.ts';
 import { sizeOfLabel } from '../../../src/web/label.tsx';
 import { allLanguages } from '../../helpers/all-languages.ts';
 import { shippedLocale } from '../../helpers/locale-words.ts';
+import { pointSource } from '../../helpers/sample-documents.ts';
 
 const line: WeightLine = {
   type: 'weight-line',
@@ -22,8 +23,8 @@ const line: WeightLine = {
   alt: '',
   today: { at: 118, label: 'You today' },
   points: [
-    { months: 12, at: 91, label: '201' },
-    { months: 60, at: 99, label: '219' },
+    { months: 12, at: 91, label: '201', ...pointSource },
+    { months: 60, at: 99, label: '219', ...pointSource },
   ],
   min: 80,
   max: 118,

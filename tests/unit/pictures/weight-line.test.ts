@@ -8,7 +8,7 @@ import {
   smallLine,
 } from '../../../src/pictures/weight-line.ts';
 import { boundsOf, subpaths } from '../../helpers/path-points.ts';
-import { weightLine } from '../../helpers/sample-documents.ts';
+import { pointSource, weightLine } from '../../helpers/sample-documents.ts';
 
 const line = weightLine('Gastric bypass');
 
@@ -44,7 +44,7 @@ describe.each([
     const silent: WeightLine = { ...line };
     Reflect.deleteProperty(silent, 'unknownAfter');
     expect(drawWeightLine(silent, sizes, 'ltr').after).toBe('');
-    const whole = { ...line, points: [{ months: 120, at: 90, label: '90' }] };
+    const whole = { ...line, points: [{ months: 120, at: 90, label: '90', ...pointSource }] };
     expect(drawWeightLine(whole, sizes, 'ltr').after).toBe('');
   });
 
@@ -52,7 +52,7 @@ describe.each([
     const [one, two, five] = line.points;
     if (one === undefined || two === undefined || five === undefined)
       throw new Error('three times are needed');
-    const bare = { months: two.months, at: two.at, label: two.label };
+    const bare = { months: two.months, at: two.at, label: two.label, ...pointSource };
     expect(subpaths(drawWeightLine({ ...line, points: [one, bare, five] }, sizes, 'ltr').band)).toHaveLength(
       1,
     );
@@ -60,7 +60,10 @@ describe.each([
   });
 
   it('stays inside its box, also with values off the axis, and turns over in right to left', () => {
-    const wild = { ...line, points: [{ months: 24, at: 900, label: '900', low: -5, high: 1000 }] };
+    const wild = {
+      ...line,
+      points: [{ months: 24, at: 900, label: '900', ...pointSource, low: -5, high: 1000 }],
+    };
     for (const shown of [line, wild]) {
       const parts = (direction: 'ltr' | 'rtl') =>
         subpaths(Object.values(drawWeightLine(shown, sizes, direction)).join('')).flat();

@@ -122,7 +122,7 @@ describe('building blocks from markup', () => {
        <key heading="h"><mark kind="had">m</mark></key><matters blanks="2"><column label="A"/><p>s</p></matters>
        <ticks heading="t"><item>i</item></ticks><list ordered="true"><step><p>s</p></step></list><write-in lines="2"><p>q</p></write-in>
        <facts><fact label="l" value="v"/></facts>
-       <line-board><weight-line name="n" min="1" max="2" today="2" label="t" alt="a"><point months="12" at="1" label="1"/></weight-line></line-board>`,
+       <line-board><weight-line name="n" min="1" max="2" today="2" label="t" alt="a"><point months="12" at="1" label="1" cell="c" records="r s"/></weight-line></line-board>`,
       file,
     );
     expect(kinds.map(({ type }) => type)).toEqual([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { clinicianFigures } from '../../../../src/compose/view/clinician-figures.ts';
+import type { Scene } from '../../../../src/compose/view/scene.ts';
 import type {
   Cell,
   ComparisonTable,
@@ -20,7 +21,19 @@ type Row = Partial<Record<Column, string>>;
 
 /** Rows by the names of their columns; a band holds its name as record. */
 async function figures(comparison: ComparisonTable, tag = 'en'): Promise<readonly Row[]> {
-  return named(rowsOf(clinicianFigures(await sceneFor(tag, { comparison }))));
+  return allRows(await sceneFor(tag, { comparison }));
+}
+
+function allRows(scene: Scene): readonly Row[] {
+  return clinicianFigures(scene).flatMap(({ table }) => named(rowsOf(table)));
+}
+
+/** What stands over the tables. */
+function introOf(scene: Scene): string {
+  const [, ...told] = clinicianFigures(scene).flatMap(({ intro }) =>
+    intro.map(({ markup }) => plain(markup)),
+  );
+  return told.join(' ');
 }
 
 function named(rows: readonly (readonly string[])[]): readonly Row[] {
@@ -118,8 +131,7 @@ describe('figures for clinicians', () => {
     const base = evidenceFor(comparison);
     const evidence = { ...base, records: [...base.records, record] };
     const scene = await sceneFor('en', { comparison: { ...comparison, weight }, evidence });
-    const table = clinicianFigures(scene);
-    expect(named(rowsOf(table))).toContainEqual({
+    expect(allRows(scene)).toContainEqual({
       record: '36m.study-a',
       outcome: 'weight (TWL)',
       time: '3 y',
@@ -129,7 +141,7 @@ describe('figures for clinicians', () => {
       design: 'cohort 2020',
       why: 'same people',
     });
-    expect(plain(table.lead[0]?.words.markup ?? '')).toContain('Same people: those of the weight line');
+    expect(introOf(scene)).toContain('Same people: those of the weight line');
   });
 
   it('leave an interval open that is stated at one end or not at all', async () => {
@@ -151,7 +163,7 @@ describe('figures for clinicians', () => {
       const studies = new Map(study === undefined ? [] : [['study-a', study]]);
       const records = base.records.map((one) => ({ ...one, ...record }));
       const scene = await sceneFor('en', { comparison, evidence: { ...base, studies, records } });
-      return named(rowsOf(clinicianFigures(scene)))[1]?.design;
+      return allRows(scene)[1]?.design;
     };
     const bare = makeStudy('study-a', {
       design: 'registry',
@@ -161,6 +173,32 @@ describe('figures for clinicians', () => {
     expect(await design(bare)).toBe('registry');
     expect(await design(makeStudy('study-a'), { design: 'case-series' })).toBe('series 2020');
     expect(await design(undefined)).toBe('cohort');
+  });
+});
+
+describe('figures on no page of the patient', () => {
+  it('stand in a table of their own, under what is printed, with why they are left out', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const [first] = comparison.weight.main.cells;
+    if (first?.state !== 'known') throw new Error('no figure');
+    const printed = new Set([`${first.id} ${first.lead.record}`]);
+    const [on, off] = clinicianFigures(await sceneFor('en', { comparison, printed }));
+    if (on === undefined || off === undefined) throw new Error('two tables are needed');
+    expect(on.heading).toBe('Figures printed on the patient pages of this packet');
+    expect(rowsOf(on.table).map(([record]) => record)).toEqual(['Sleeve', 'study-a']);
+    expect(off.heading).toBe('Figures that fit this person, on no patient page of this packet');
+    expect(plain(off.intro[0]?.markup ?? '')).toMatch(/^Left out where a line of one study/);
+    expect(rowsOf(off.table).length).toBeGreaterThan(5);
+    // Explained once, over the first.
+    expect([on.intro.length, off.intro.length]).toEqual([2, 1]);
+  });
+
+  it('are all there are where the packet has no page for the patient', async () => {
+    const parts = clinicianFigures(await sceneFor('en'));
+    expect(parts.map(({ heading }) => heading)).toEqual([
+      'Figures that fit this person, on no patient page of this packet',
+    ]);
+    expect(parts[0]?.intro).toHaveLength(3);
   });
 });
 
@@ -179,7 +217,7 @@ describe('why a record leads', () => {
     'clinic-preference': ['clinic', 'Clinic: this clinic prefers it, for the reason in the sources.'],
   };
   const lead = async (comparison: ComparisonTable): Promise<string> =>
-    plain(clinicianFigures(await sceneFor('en', { comparison })).lead[0]?.words.markup ?? '');
+    introOf(await sceneFor('en', { comparison }));
 
   it.each(Object.entries(ledBy))(
     'is a word in the row and a sentence over the table: %s',
@@ -191,15 +229,15 @@ describe('why a record leads', () => {
   );
 
   it('is explained for the words that the table uses, and for no others', async () => {
-    expect(await lead(makeComparison(fiveOptions))).toBe(
-      'Why a record leads. Size: it counted the most people.',
+    expect(await lead(makeComparison(fiveOptions))).toMatch(
+      / Why a record leads. Size: it counted the most people\.$/,
     );
   });
 
   it('is not explained where no figure is shown', async () => {
     const comparison = makeComparison(['plication']);
     const bare = { ...comparison, topics: [] };
-    expect(clinicianFigures(await sceneFor('en', { comparison: bare })).lead).toEqual([]);
+    expect(clinicianFigures(await sceneFor('en', { comparison: bare }))).toEqual([]);
   });
 
   it('says once under the table in what way near people differ, however many rows share it', async () => {
@@ -209,10 +247,13 @@ describe('why a record leads', () => {
         : { match: 'near', reasons: [{ code: 'bmi-mean-only', mean: 47.2, yours: 43.1 }] },
     );
     const scene = await sceneFor('en', { comparison: { ...comparison, topics: [] } });
-    const table = clinicianFigures(scene);
-    const why = named(rowsOf(table)).flatMap((row) => (row.why === undefined ? [] : [row.why]));
+    const why = allRows(scene).flatMap((row) => (row.why === undefined ? [] : [row.why]));
     expect(why).toEqual(['size, 1', 'size', 'size, 1', 'size', 'size, 2']);
-    expect(table.notes.map(({ markup }) => plain(markup))).toEqual([
+    expect(
+      clinicianFigures(scene)
+        .at(-1)
+        ?.table.notes.map(({ markup }) => plain(markup)),
+    ).toEqual([
       'Near, by the numbers of the last column: the people differ from this person in one way. 1 only a mean BMI of 47.2 stated; BMI here 43.1. 2 age not stated; age here 45.',
     ]);
   });
@@ -226,7 +267,7 @@ describe('why a record leads', () => {
       reasons: [{ code: 'bmi-assumed', low: 35, high: 50, yours: 62 }],
     }));
     expect((await figures(near))[1]?.why).toBe('size, 1');
-    const [note] = clinicianFigures(await sceneFor('en', { comparison: near })).notes;
+    const [note] = clinicianFigures(await sceneFor('en', { comparison: near })).at(-1)?.table.notes ?? [];
     expect(plain(note?.markup ?? '')).not.toContain('* BMI assumed');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { knownCells } from '../../../../src/compose/view/cells-shown.ts';
 import { clinicianOthers } from '../../../../src/compose/view/clinician-others.ts';
 import type {
   Cell,
@@ -23,7 +24,11 @@ const pooled = {
 };
 
 async function allLines(comparison: ComparisonTable, tag = 'en'): Promise<readonly string[]> {
-  return clinicianOthers(await sceneFor(tag, { comparison })).map(({ markup }) => plain(markup));
+  const shown = knownCells(comparison).flatMap(({ cell }) =>
+    (cell.others?.records ?? []).map((record) => `${cell.id} ${record}`),
+  );
+  const printed = new Set(shown);
+  return clinicianOthers(await sceneFor(tag, { comparison, printed })).map(({ markup }) => plain(markup));
 }
 
 /** Of cells without any record. */
@@ -56,6 +61,12 @@ describe('what other studies say', () => {
     expect(await said(withCells([bleeding({ others })]))).toEqual([
       'Sleeve. bleeding ≤ 30 d 18.0 to 41.0/1,000 (12m/24m.b, 24m.c, d).',
     ]);
+  });
+
+  it('is named as printed nowhere where no patient page has it', async () => {
+    const others = { low: 0.018, high: 0.041, records };
+    const [line] = clinicianOthers(await sceneFor('en', { comparison: withCells([bleeding({ others })]) }));
+    expect(plain(line?.markup ?? '')).toMatch(/^Sleeve\. On no patient page: bleeding ≤ 30 d .*d\)\.$/);
   });
 
   it('is one value where the records agree or there is one', async () => {
