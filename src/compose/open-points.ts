@@ -5,7 +5,7 @@ import { writtenTexts } from '../model/written-texts.ts';
 import { isPastReview } from '../model/review.ts';
 import type { OpenPoint, UnwrittenText } from '../model/open-point.ts';
 import type { LocalText } from '../model/scalars.ts';
-import { knownCells } from './view/cells-shown.ts';
+import { citedStudies } from './view/cited-studies.ts';
 import { stateOfWords } from '../model/words-review.ts';
 import type { SceneInput } from './view/scene.ts';
 
@@ -113,10 +113,10 @@ function unconfirmed({ comparison, clinic }: OpenInput): number {
   ).length;
 }
 
-/** Studies behind a figure shown whose authors, title, year or journal nobody has seen. */
-function incompleteCitations({ comparison, evidence }: OpenInput): number {
-  const studies = new Set(knownCells(comparison).map(({ cell }) => cell.lead.study));
-  return [...studies].filter((id) => evidence.studies.get(id)?.citation_unseen !== undefined).length;
+/** Studies that the sources name and whose authors, title, year or journal nobody has seen. */
+function incompleteCitations(input: OpenInput): number {
+  const unseen = (id: string): number => input.evidence.studies.get(id)?.citation_unseen?.length ?? 0;
+  return citedStudies(input).filter((id) => unseen(id) > 0).length;
 }
 
 /** Matters of the time after the treatment, where the packet speaks of it. */

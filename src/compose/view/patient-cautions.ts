@@ -5,7 +5,7 @@ import type { Scene } from './scene.ts';
 import { standingOn } from './words.ts';
 
 /** Cautions that the clinic has not struck, in the order of the comparison. */
-export function patientCautions(scene: Scene): readonly CautionHit[] {
+export function patientCautions(scene: Pick<Scene, 'comparison' | 'clinic'>): readonly CautionHit[] {
   return scene.comparison.cautions.filter((hit) => scene.clinic.cautions[hit.id] !== 'struck');
 }
 
@@ -16,7 +16,7 @@ export function cautionText(scene: Scene, hit: CautionHit): Markup {
 }
 
 /** Second guard beside the comparison's: the evidence itself must say that the statement's source was read. */
-export function mayState(scene: Scene, hit: CautionHit): boolean {
+export function mayState(scene: Pick<Scene, 'evidence'>, hit: CautionHit): boolean {
   const caution = scene.evidence.cautions.find((row) => row.id === hit.id);
   return hit.basis === 'page' && caution !== undefined && isCautionRead(caution);
 }

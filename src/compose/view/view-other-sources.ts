@@ -1,11 +1,11 @@
 import { isCopy } from '../../model/copy-sites.ts';
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
-import { definitionStatement } from '../../model/statement.ts';
-import { noteStatements } from './note-statements.ts';
+import { cautionRows, noteRows, undoRows } from './cited-studies.ts';
+import type { CitedSource } from './cited-studies.ts';
 import { asPublished, shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
-import { mayState, patientCautions } from './patient-cautions.ts';
+import { patientCautions } from './patient-cautions.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, triggersInWords } from './view-health.ts';
 import { asMarkup, joined } from './words.ts';
@@ -34,35 +34,22 @@ export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources 
 
 /** One line for all notes: their thresholds come from one set of indications. */
 function noteSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
-  const ids = scene.comparison.notes.flatMap((note) => noteStatements[note]);
-  const rows = scene.evidence.definitions.filter(({ id }) => ids.includes(definitionStatement(id)));
-  const where = whereSeen(scene, rows, numbers);
+  const where = whereSeen(scene, noteRows(scene), numbers);
   return where === null ? [] : [joined(scene.words.say('sources.thresholds'), where)];
 }
 
 function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
-  return patientCautions(scene)
-    .filter((hit) => mayState(scene, hit))
-    .flatMap((hit) => {
-      const sources = scene.evidence.cautions.find((caution) => caution.id === hit.id)?.sources ?? [];
-      const where = whereSeen(scene, sources, numbers);
-      if (where === null) return [];
-      const about = aboutOptions(scene, hit);
-      return [joined(triggersInWords(scene, hit), about, where)];
-    });
+  return patientCautions(scene).flatMap((hit) => {
+    const where = whereSeen(scene, cautionRows(scene, hit), numbers);
+    if (where === null) return [];
+    const about = aboutOptions(scene, hit);
+    return [joined(triggersInWords(scene, hit), about, where)];
+  });
 }
 
 function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
   return scene.options.flatMap((option) => {
-    const entry = scene.evidence.reversibility.get(option.column.figuresFrom);
-    if (entry === undefined) return [];
-    const study = entry.undo.weight_after.study;
-    const sources = [
-      ...entry.sources,
-      ...entry.undo.data,
-      ...(study === undefined ? [] : [{ study, seen: 'page' as const }]),
-    ];
-    const where = whereSeen(scene, sources, numbers);
+    const where = whereSeen(scene, undoRows(scene, option.column), numbers);
     return where === null
       ? []
       : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
@@ -70,11 +57,7 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
 }
 
 /** Study numbers, then what is no study; only what was read on a page. */
-function whereSeen(
-  scene: Scene,
-  sources: readonly Pick<PointSource, 'study' | 'url' | 'text' | 'seen'>[],
-  numbers: StudyNumbers,
-): Markup | null {
+function whereSeen(scene: Scene, sources: readonly CitedSource[], numbers: StudyNumbers): Markup | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
   const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source) : []));

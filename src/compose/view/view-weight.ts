@@ -195,7 +195,10 @@ function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
  * Weight at the main horizon for the short table on the first page, else at the longest time known. Like the line of
  * other times, it leaves out what was worked out from another measure: a short cell has no room to say so.
  */
-export function weightInShort(scene: Scene, option: NamedOption): WeightCell | undefined {
+export function weightInShort(
+  scene: Pick<Scene, 'comparison'>,
+  option: Pick<NamedOption, 'code'>,
+): WeightCell | undefined {
   const { main, over } = scene.comparison.weight;
   return [main, ...over.toReversed()]
     .map(({ cells }) => cells.find((cell) => cell.option === option.code))
