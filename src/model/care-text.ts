@@ -149,6 +149,8 @@ export function repeatedCareTexts(block: Block): Texts {
       return headsOfChecklist(block);
     case 'talk':
       return headsOfTalk(block);
+    case 'panel':
+      return block.columns.map(({ heading }) => piece('heading', heading, block));
     default:
       return [];
   }

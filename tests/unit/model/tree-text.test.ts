@@ -220,6 +220,18 @@ describe('texts that may be printed again', () => {
     expect(texts).not.toContain('kilograms');
   });
 
+  it('are the headings of an opinion, under which a further reason may begin a page', () => {
+    const columns = ['The reasons', 'What speaks against it'].map((heading) => ({
+      heading,
+      items: [para('a')],
+    }));
+    const panel: Block = { type: 'panel', lead: inlines('Lead.'), body: [], columns, closing: [], origin };
+    expect(repeatedTexts(smallTree([panel])).map(({ text }) => text)).toEqual([
+      'The reasons',
+      'What speaks against it',
+    ]);
+  });
+
   it('are the word for “continued” after each heading, and a small heading without it, under its question', () => {
     const heading = (level: 2 | 3, text: string): Block => ({ type: 'heading', level, text, origin });
     const tree = smallTree([heading(2, 'Why?'), topic('Q?', [], [heading(3, 'For life')])]);

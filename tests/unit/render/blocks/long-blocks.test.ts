@@ -77,6 +77,17 @@ describe('an opinion or a frame of signs', () => {
       }
   });
 
+  it('has the heading of its side above a further reason that begins a page, and none above the first', () => {
+    const units = blockUnits(smallTree([panel(3)], { edition: 'large-print' }));
+    const repeated = units.map(({ continuation }) => continuation !== undefined);
+    // What my surgeon leans to; a heading and three reasons, twice; the end.
+    const side = [false, false, true, true];
+    expect(repeated).toEqual([false, ...side, ...side, false]);
+    const [first, second] = [units[3], units[7]].map((unit) => unit?.continuation);
+    expect(units[4]?.continuation).toBe(first);
+    expect(second).not.toBe(first);
+  });
+
   it('says its heading again, which the read-back expects there', () => {
     const texts = repeatedTexts(smallTree([frames(14)])).map(({ text }) => text);
     expect(texts).toContain('Call now continued');
