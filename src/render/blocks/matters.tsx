@@ -53,9 +53,12 @@ function Row({ theme, columns, statement, lined }: RowProps): ReactElement {
   );
 }
 
-/** What matters to me: statements by boxes, then blank rows for the reader's own. */
+/**
+ * What matters to me: statements by boxes, then blank rows for the reader's own. Those say nothing by themselves: so a
+ * page does not begin with them, but with the statement before.
+ */
 export function mattersUnits(block: OfType<'matters'>, place: Place): readonly Unit[] {
-  const { theme } = place;
+  const { theme, key } = place;
   const columns: readonly TickColumn[] = [
     { label: '', width: theme.width - COLUMN * block.columns.length, align: 'start' },
     ...block.columns.map((label) => ({ label, width: COLUMN, align: 'center' }) as const),
@@ -72,5 +75,9 @@ export function mattersUnits(block: OfType<'matters'>, place: Place): readonly U
       />
     ),
   }));
-  return tickTableUnits({ origin: block.origin, columns, rows }, place);
+  const last = `${key}.row.${block.statements.length - 1}`;
+  const units = tickTableUnits({ origin: block.origin, columns, rows }, place);
+  return block.blanks === 0
+    ? units
+    : units.map((unit) => (unit.key === last ? { ...unit, keepsRow: true } : unit));
 }

@@ -117,7 +117,13 @@ export interface TickTable {
   readonly rows: readonly { readonly origin: string; readonly element: ReactElement }[];
 }
 
-/** One unit for the head, one a row; heading and head stand again where the table goes on. No head where all are empty. */
+/** A table of more lines may be divided; a shorter one stays whole. */
+const MOST_WHOLE = 3;
+
+/**
+ * One unit for the head, one a row; heading and head stand again where the table goes on. No head where all are empty.
+ * Each line is ticked by itself and none is compared with another: so a long table may be divided for fuller pages.
+ */
 export function tickTableUnits(table: TickTable, place: Place): readonly Unit[] {
   const { theme, key } = place;
   const id = `${key}.table`;
@@ -130,7 +136,8 @@ export function tickTableUnits(table: TickTable, place: Place): readonly Unit[] 
   const head = <TickHead theme={theme} columns={table.columns} />;
   const titled = place.title === undefined ? undefined : <ContinuedHead place={place} />;
   const continuation = headed ? <ContinuedHead place={place}>{head}</ContinuedHead> : titled;
-  const base = { gapBefore: 0, keepWithNext: false };
+  const divisible = table.rows.length > MOST_WHOLE ? { divisible: true } : {};
+  const base = { gapBefore: 0, keepWithNext: false, ...divisible };
   const rows = table.rows.map(({ origin, element }, index): Unit => ({
     ...base,
     key: `${key}.row.${index}`,

@@ -356,6 +356,35 @@ describe('keep rules', () => {
     expect(kept(para('Words.'), ticks)[0]).toBe(false);
   });
 
+  it('let a long table to tick be divided, since each line is ticked by itself, and keep a short one whole', () => {
+    const table = (count: number, blanks = 1): readonly unknown[] => {
+      const statements = Array.from({ length: count }, () => para('To be well.'));
+      return unitsOf({ type: 'matters', columns: ['A lot'], statements, blanks, origin }).map(
+        ({ divisible, keepsRow }) => [divisible, keepsRow],
+      );
+    };
+    expect(table(2)).toEqual([
+      [undefined, undefined],
+      [undefined, true],
+      [undefined, true],
+      [undefined, undefined],
+    ]);
+    // No line stands alone on either side.
+    expect(table(3)).toEqual([
+      [true, undefined],
+      [true, true],
+      [true, undefined],
+      [true, true],
+      [true, undefined],
+    ]);
+    // The first of three blank lines is kept to the last statement.
+    expect(table(2, 3).slice(2, 5)).toEqual([
+      [true, true],
+      [true, undefined],
+      [true, true],
+    ]);
+  });
+
   it('keep a short call-out whole', () => {
     const body = [para('a'), para('b'), para('c')];
     const units = unitsOf({ type: 'callout', kind: 'health', heading: 'Your own health', body, origin });
