@@ -6,8 +6,9 @@ import type { Extent, PlanUnit } from './plan-unit.ts';
  * best first in kept rules, then in pages that are not nearly empty, in rows and notes not alone, in whole groups, in a
  * last page that is not short. Then pages under half full are weighed together with groups divided above room for all the rest of
  * them: the emptier the page the worse, and worst if what follows had room on it. Only then the number of pages counts,
- * and white, most of all that of a page hardly over half full; and that a group which no page can hold, or which may be
- * divided, breaks as seldom as it may, and not above room for its next unit.
+ * and white, most of all that of a page hardly over half full, then what is over a quarter of a page above room for what
+ * follows, since a reader sees no reason for it; and that a group which no page can hold, or which may be divided, breaks
+ * as seldom as it may, and not above room for its next unit.
  */
 const prices = {
   brokenKeep: 1e9,
@@ -21,6 +22,7 @@ const prices = {
   whiteUnderHalf: 600,
   page: 1,
   white: 2,
+  whiteAboveRoom: 2,
   hardlyHalf: 0.3,
   earlyBreak: 1,
   insideGroup: 0.1,
@@ -92,7 +94,8 @@ function isBound(unit: PlanUnit, next: PlanUnit): boolean {
 
 function priceOfWhite(white: number, { room, early, needless }: PageEnd): number {
   const broken = (early ? prices.earlyBreak * white : 0) + (needless ? prices.needlessBreak : 0);
-  return prices.white * white ** 2 + broken + emptiness(white, room);
+  const wasted = room ? prices.whiteAboveRoom * Math.max(0, white - 0.25) : 0;
+  return prices.white * white ** 2 + wasted + broken + emptiness(white, room);
 }
 
 /**

@@ -93,11 +93,12 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
 /**
  * The rules as the design states them, most important first: broken keeps, pages nearly empty, split groups, a short
  * last page; then what is weighed together. The last page, or one before a forced break, is nearly empty under 28 % and
- * short under 35 %. A page under half full weighs 20 pages, 6 for each hundredth under half, and 100 if what follows had
- * room on it (that from a hundredth above half); a group or topic divided above room for all the rest of it weighs 45. White
- * weighs twice its square, and half that of a page all white is a page of its own. One hardly over half full weighs three
- * tenths of a page more, a break inside a group that no page can hold a tenth, and above room for the next unit the white
- * besides; gaps closed up all the way a fiftieth.
+ * short under 35 %. A page under half full weighs 20 pages, 6 for each hundredth under half, and 100 if what follows
+ * had room on it (that from a hundredth above half); a group or topic divided above room for all the rest of it weighs
+ * 45. White weighs twice its square, and half that of a page all white is a page of its own; what is over a quarter of
+ * a page above room for what follows weighs twice itself besides. One hardly over half full weighs three tenths of a
+ * page more, a break inside a group that no page can hold a tenth, and above room for the next unit the white besides;
+ * gaps closed up all the way a fiftieth.
  */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
   const sum = [0, 0, 0, 0, 0];
@@ -120,7 +121,8 @@ function weigh({ free, white, closed }: Fill, { early, needless, room }: PageEnd
   const kept = 1 + 2 * closed ** 2;
   if (free) return kept;
   const broken = (early ? white : 0) + (needless ? 45 : 0);
-  return kept + 2 * white ** 2 + broken + weighLow(white, room);
+  const seen = room ? 2 * Math.max(0, white - 0.25) : 0;
+  return kept + 2 * white ** 2 + seen + broken + weighLow(white, room);
 }
 
 /** What a page weighs more because it is hardly half full, or under; one nearly empty is counted elsewhere. */

@@ -145,6 +145,17 @@ describe('planPages', () => {
     ]);
   });
 
+  it('leaves white over a quarter of a page rather where what follows has no room than where it has', () => {
+    // The next two have no room after 600 of 650. 380 and 580 would leave less white than 600 and 360.
+    const rows = (divisible: boolean): readonly PlanUnit[] =>
+      [220, 200, 160].map((height) => unit(height, { group: 'a', ...(divisible ? { divisible } : {}) }));
+    const pagesOf = (divisible: boolean): readonly number[] =>
+      plan([unit(380), ...rows(divisible), unit(600), unit(600)]).map((page) => page.length);
+    expect(pagesOf(true)).toEqual([2, 2, 1, 1]);
+    // What is kept whole has no room after 380.
+    expect(pagesOf(false)).toEqual([1, 3, 1, 1]);
+  });
+
   it('divides a group that may be divided to keep pages half full, but not just to fill them alike', () => {
     const points = (height: number, divisible: boolean): readonly PlanUnit[] =>
       Array.from({ length: 4 }, () => unit(height, { group: 'a', ...(divisible ? { divisible } : {}) }));
