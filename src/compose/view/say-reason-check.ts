@@ -12,14 +12,19 @@ import { outcomeName } from './clinician-ids.ts';
 import { withUnit } from './published-figure.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
-import { asMarkup, figure, joined, plainSeries, standingOn } from './words.ts';
+import { figure, joined, plainSeries, standingOn } from './words.ts';
 
 /** Why a reason is borne out or not: what decided, or where nothing did all that was looked at; then the records. */
 export function whyOfReason(scene: Scene, { findings, records }: ReasonCheck): Markup {
   const telling = findings.filter(({ means }) => means !== 'nothing');
   const said = (telling.length > 0 ? telling : findings).flatMap((finding) => sayFinding(scene, finding));
-  const list = plainSeries(scene.words, 'items', records);
-  return joined(...said, ...(list === '' ? [] : [scene.words.say('reason-checks.records', { list })]));
+  return joined(...said, ...recordList(scene, records));
+}
+
+/** Ids of the evidence in brackets, as everywhere on the sheet. */
+function recordList({ words }: Scene, ids: readonly string[]): readonly Markup[] {
+  const list = plainSeries(words, 'items', ids);
+  return list === '' ? [] : [words.say('reason-checks.records', { list })];
 }
 
 function sayFinding(scene: Scene, finding: ReasonFinding): readonly Markup[] {
@@ -36,10 +41,7 @@ function sayFinding(scene: Scene, finding: ReasonFinding): readonly Markup[] {
     case 'undo':
       return [say(`undo.${finding.possible}`)];
     case 'under-study':
-      return [
-        say(`standing.${finding.maturity}`),
-        asMarkup(plainSeries(scene.words, 'items', finding.entries)),
-      ];
+      return [say(`standing.${finding.maturity}`), ...recordList(scene, finding.entries)];
     case 'cautions':
       return [sayCautions(scene, `cautions.${finding.said}`, { cautions: finding.cautions })];
     case 'fewer-cautions':
@@ -157,8 +159,15 @@ interface Named {
 }
 
 /** A line that names cautions, tied to their rows. */
-function sayCautions({ words }: Scene, key: string, { cautions, option = '' }: Named): Markup {
-  const line = words.say(`reason-checks.${key}`, { ids: plainSeries(words, 'items', cautions), option });
+function sayCautions(scene: Scene, key: string, { cautions, option = '' }: Named): Markup {
+  const { words, comparison } = scene;
+  // Those about choices of this case stand in the table of cautions, where a reader looks for them; others do not.
+  const told = cautions.map((id) =>
+    comparison.cautions.some((hit) => hit.id === id)
+      ? id
+      : words.plain('reason-checks.cautions.elsewhere', { id }),
+  );
+  const line = words.say(`reason-checks.${key}`, { ids: plainSeries(words, 'items', told), option });
   return standingOn(cautions.map(cautionStatement), line);
 }
 

@@ -9,7 +9,7 @@ import { reasonCodes } from '../../../../src/model/codes.ts';
 import type { WeightAt } from '../../../../src/model/comparison-value.ts';
 import type { PairFinding, ReasonCheck, ReasonFinding } from '../../../../src/model/reason-check.ts';
 import { makeCase } from '../../../helpers/compare-inputs.ts';
-import { fiveOptions, makeComparison } from '../../../helpers/compose-inputs.ts';
+import { fiveOptions, makeComparison, refluxHit } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
 const base: ReasonCheck = {
@@ -23,7 +23,10 @@ const base: ReasonCheck = {
 };
 
 async function viewOf(reasons: readonly ReasonCheck[], tag = 'en'): Promise<LeanChecksView> {
-  return viewLeanChecks(await sceneFor(tag, { comparison: makeComparison(fiveOptions, { reasons }) }));
+  const cautions = ['a', 'b', 'reflux-sleeve'].map((id) => ({ ...refluxHit, id }));
+  return viewLeanChecks(
+    await sceneFor(tag, { comparison: makeComparison(fiveOptions, { reasons, cautions }) }),
+  );
 }
 
 function read(markup: string): string {
@@ -173,7 +176,7 @@ const findings: readonly (readonly [ReasonFinding, string])[] = [
     };
     return [
       { find: 'under-study', means: 'nothing', maturity, entries: ['x.us'] },
-      `${said[maturity]} x.us`,
+      `${said[maturity]} [x.us]`,
     ] as const;
   }),
   ...(['warned', 'favoured', 'practice', 'spared', 'silent'] as const).map((state) => {
@@ -182,7 +185,7 @@ const findings: readonly (readonly [ReasonFinding, string])[] = [
       favoured: 'Held up as better by: a, b.',
       practice: 'Warned of by usual practice only: a, b.',
       spared: 'No caution, for a reason that is known.',
-      silent: 'No caution speaks of it.',
+      silent: 'No caution speaks of it. What the patient pages say each choice asks for is not checked here.',
     };
     return [{ find: 'cautions', means: 'nothing', said: state, cautions: ['a', 'b'] }, said[state]] as const;
   }),
@@ -244,6 +247,13 @@ describe('why a reason is borne out or not', () => {
       ]),
     );
     expect(rows[1]?.[2]).toBe('It can be undone. [r.1, r.2]');
+  });
+
+  it('says of a caution that stands nowhere on the sheet that it is about another choice', async () => {
+    const cautions = ['a', 'band-reflux'];
+    expect(await why({ find: 'cautions', means: 'supports', said: 'favoured', cautions })).toBe(
+      'Held up as better by: a, band-reflux (a caution about a choice that is not compared here).',
+    );
   });
 
   it('ties each figure to its record, and each caution to its row', async () => {
