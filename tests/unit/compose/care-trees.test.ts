@@ -354,7 +354,7 @@ describe('the calendar', () => {
     const explained = (asked: Asked = {}): readonly string[] => {
       const { tree, texts } = make('homecare', asked);
       const [calendar] = blocksOfType(tree, 'calendar');
-      return [texts.find((text) => text.startsWith('Come in on black dates')) ?? '', calendar?.listed ?? ''];
+      return [texts.find((text) => text.startsWith('Come in on dates in a black box')) ?? '', calendar?.listed ?? ''];
     };
     const [intro = '', listed = ''] = explained();
     const notes = days().flatMap((one) => one?.notes ?? []);
