@@ -4,6 +4,7 @@ import { conditionCodes, historyCodes, medicineCodes } from '../../../src/model/
 import type { Indication, RecordUse } from '../../../src/model/comparison.ts';
 import { IndicationSchema, RecordTimeSchema, ShareValueSchema } from '../../../src/model/evidence-record.ts';
 import { SeenSchema, StudyDesignSchema } from '../../../src/model/study.ts';
+import { allLanguages } from '../../helpers/all-languages.ts';
 import { shippedLocale } from '../../helpers/locale-words.ts';
 
 /** The type makes a new one a fault here. */
@@ -75,3 +76,17 @@ describe.each(['en', 'es'])('the words of the clinician sheet in %s', (tag) => {
     expect(heads).toEqual(said.map(({ word }) => word));
   });
 });
+
+const english = /inglés|inglês|anglais|anglè|английски|الإنجليزية|英文|अंग्रेज़ी|영어|tiếng Anh|Ingles/;
+
+it.each(allLanguages.filter((tag) => tag !== 'en'))(
+  'words of a record, which are English, are called so on the sheet in %s',
+  async (tag) => {
+    const { translator } = await shippedLocale(tag);
+    const said = [
+      translator.text('clinician-sheet.reasons.variant', { variant: 'x' }),
+      translator.text('clinician-sheet.cautions.from_record', { statement: 'x' }),
+    ];
+    expect(said.filter((words) => !english.test(words))).toEqual([]);
+  },
+);

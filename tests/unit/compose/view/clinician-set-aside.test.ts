@@ -220,7 +220,7 @@ describe('records set aside', () => {
     const cells = [known(leak, setAside)];
     expect(await markups(cells, [], 'es')).toEqual([
       'Otra técnica',
-      'según el registro: <lang code="en">by open surgery</lang> | <b>Manga gástrica:</b> fuga 30d.a.',
+      'según el registro, en inglés: <lang code="en">by open surgery</lang> | <b>Manga gástrica:</b> fuga 30d.a.',
     ]);
     expect((await markups(cells))[1]).toBe('by open surgery | <b>Sleeve:</b> leak 30d.a.');
   });
