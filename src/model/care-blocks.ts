@@ -12,6 +12,8 @@ export interface WarningFrame extends NodeBase {
   readonly heading: string;
   readonly note?: string;
   readonly phones: readonly FramePhone[];
+  /** Which of the numbers comes first, and for what. */
+  readonly first?: string;
   readonly items: readonly Paragraph[];
 }
 

@@ -62,6 +62,7 @@ function textsOfFrame(frame: WarningFrame): Texts {
     piece('heading', frame.heading, frame),
     ...optional('paragraph', frame.note, frame),
     ...phones,
+    ...optional('paragraph', frame.first, frame),
     ...textsOfParagraphs(frame.items),
   ];
 }

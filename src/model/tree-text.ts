@@ -17,7 +17,7 @@ export type { TextPiece } from './text-piece.ts';
  * - table: column heads; for each row its group, then its cells, the tag at the end of the first
  * - panel: lead, body, each column's heading and items, closing
  * - list: each item's counter (ordered lists), then its paragraphs
- * - warning frames: each frame's heading, note, phones (label, hours, number), items
+ * - warning frames: each frame's heading, note, phones (label, hours, number), which comes first, items
  * - calendar: stages whose label has room nowhere; heads; for each week its days (date, notes), then the labels of its
  *   ribbon that have room
  * - checklist: head, columns; each row's name and detail

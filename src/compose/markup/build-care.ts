@@ -51,6 +51,7 @@ function buildFrame(element: MarkupElement): WarningFrame {
     heading: requiredText(element, 'heading'),
     note: textOf(element, 'note'),
     phones,
+    first: textOf(element, 'first'),
     items: buildParagraphs(element),
     origin: element.origin,
   });

@@ -67,7 +67,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   label: rule('', '', 'inline'),
   value: rule('', '', 'inline'),
   'warning-frames': rule('', '', 'frame'),
-  frame: rule('urgency heading', 'note', 'phone p'),
+  frame: rule('urgency heading', 'note first', 'phone p'),
   phone: rule('number', 'label hours', 'label hours'),
   hours: rule('', '', 'inline'),
   say: rule('heading', '', 'sentence'),

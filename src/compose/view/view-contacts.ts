@@ -15,6 +15,14 @@ export interface NamedContact {
   readonly about: SignCode | null;
 }
 
+/** For which sign alone a number is, and when somebody answers there; null where the clinic says neither. */
+export function contactNote(scene: Scene, { about, hours }: NamedContact): Markup | null {
+  const { words } = scene;
+  if (about === null) return hours === null ? null : words.free(hours);
+  const label = words.say(`aftercare.signs.${about}`);
+  return hours === null ? label : words.say('common.labelled', { label, text: words.free(hours) });
+}
+
 /** Whom to call, each once, in the order of the plan; without a plan the clinic's phones. */
 export function contactsOf(scene: Scene): readonly NamedContact[] {
   const named = (scene.aftercare?.calls ?? phones).map((call) => nameContact(scene, call));

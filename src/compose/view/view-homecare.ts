@@ -21,7 +21,8 @@ import type { Line, Row } from './shared-shapes.ts';
 import { checkRowsShape } from './view-blood-tests.ts';
 import type { CheckRow } from './view-blood-tests.ts';
 import { calendarShape, viewCalendars } from './view-calendar.ts';
-import { contactsOf } from './view-contacts.ts';
+import { contactNote, contactsOf } from './view-contacts.ts';
+import type { NamedContact } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
@@ -32,7 +33,7 @@ const rows = list(rowShape);
 export const homecareShape = group({
   /** The treatment and its day. */
   lead: markup,
-  facts: list(group({ label: text, value: markup })),
+  stay: markup,
   /** What the pages come to. */
   short: list(markup),
   /** What nobody can say of this time. */
@@ -62,7 +63,7 @@ export function viewHomecare(scene: Scene): HomecareView {
   const advice = plan.advice.filter((rule) => !isHandling(rule));
   return {
     lead: leadOf(scene),
-    facts: factsOf(scene),
+    stay: stayOf(scene),
     short: shortHomecare(scene, plan),
     unknown: unknownAtHome(scene, chosenOption(scene)),
     calendar: viewCalendars(scene),
@@ -77,9 +78,11 @@ export function viewHomecare(scene: Scene): HomecareView {
     advice: ruleRows(scene, advice),
     ask: topicsToAsk(scene, plan),
     contacts: contactRows(scene),
-    emergencyFirst: scene.words.say('aftercare.emergency_first', {
-      emergency: scene.clinic.clinic.phones.emergency,
-    }),
+    emergencyFirst: joined(
+      ...['emergency_first', 'no_answer'].map((key) =>
+        scene.words.say(`aftercare.${key}`, { emergency: scene.clinic.clinic.phones.emergency }),
+      ),
+    ),
     origins: originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]),
   };
 }
@@ -91,22 +94,16 @@ function leadOf(scene: Scene): Markup {
   return scene.words.say(key, { option: option.inText, date: scene.format.weekdayDate(planOf(scene).date) });
 }
 
-function factsOf(scene: Scene): HomecareView['facts'] {
-  const { words } = scene;
-  return [
-    { label: words.plain('homecare.facts.option'), value: asMarkup(chosenOption(scene).name) },
-    { label: words.plain('homecare.facts.date'), value: asMarkup(scene.format.date(planOf(scene).date)) },
-    { label: words.plain('aftercare.topics.stay'), value: stayOf(scene) },
-  ];
-}
-
+/** How long the stay is; of the treatment and its day the lead has said all. */
 function stayOf(scene: Scene): Markup {
   const { words, clinic } = scene;
   const { stay } = planOf(scene);
   const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
-  return length === undefined
-    ? words.say('aftercare.ask_clinic', { clinic: clinic.clinic.name })
-    : words.free(length);
+  const text =
+    length === undefined
+      ? words.say('aftercare.ask_clinic', { clinic: clinic.clinic.name })
+      : freeSentence(scene, length);
+  return words.say('common.labelled', { label: words.plain('aftercare.topics.stay'), text });
 }
 
 function stageRow(scene: Scene, { entry, starts, lastDay }: DietStage): Row {
@@ -201,10 +198,19 @@ const elsewhere: readonly string[] = [
 ];
 
 function contactRows(scene: Scene): readonly Row[] {
-  return contactsOf(scene).map(({ name, number, hours }) =>
-    plainRow({ name, tag: '' }, [
-      { ...withDuty('phone', asMarkup(number)), role: 'number' },
-      ...(hours === null ? [] : [body(freeSentence(scene, hours))]),
-    ]),
-  );
+  return contactsOf(scene).map((contact) => {
+    const note = contactWords(scene, contact);
+    return plainRow({ name: contact.name, tag: '' }, [
+      { ...withDuty('phone', asMarkup(contact.number)), role: 'number' },
+      ...(note === null ? [] : [body(note)]),
+    ]);
+  });
+}
+
+/** As a sentence: what a number is for, if for one sign alone, and when somebody answers. */
+function contactWords(scene: Scene, contact: NamedContact): Markup | null {
+  const { about, hours } = contact;
+  if (about === null) return hours === null ? null : freeSentence(scene, hours);
+  const note = contactNote(scene, contact);
+  return note === null ? null : sentence(scene.words, note);
 }

@@ -9,7 +9,7 @@ import type { Viewed } from './shape.ts';
 import { rowShape } from './shared-shapes.ts';
 import { asksShape, viewAsks } from './view-asks.ts';
 import { viewBeforeDay } from './view-before-day.ts';
-import { contactsOf } from './view-contacts.ts';
+import { contactNote, contactsOf } from './view-contacts.ts';
 import { drawingShape, pictureFor, viewDrawing } from './view-drawing.ts';
 import { healthShape, viewHealth } from './view-health.ts';
 import { lineBoardShape, viewLines } from './view-lines.ts';
@@ -136,8 +136,12 @@ function dayOf({ case: { plan, interpreter }, words, format }: Scene): Operation
 
 function callsOf(scene: Scene): OperationView['calls'] {
   const { words } = scene;
-  return contactsOf(scene).map(({ name, number, hours }) => ({
-    label: hours === null ? name : words.say('common.aside', { words: name, aside: words.free(hours) }),
-    value: number,
-  }));
+  return contactsOf(scene).map((contact) => {
+    const { name, number } = contact;
+    const note = contactNote(scene, contact);
+    return {
+      label: note === null ? name : words.say('common.aside', { words: name, aside: note }),
+      value: number,
+    };
+  });
 }

@@ -22,6 +22,8 @@ const framesShape = list(
     urgency: text,
     heading: text,
     note: text,
+    /** Which number comes first, and for what; empty where there is nothing to choose. */
+    first: text,
     phones: list(group({ number: text, label: markup, hours: optional(markup) })),
     items: list(lineShape),
   }),
@@ -57,21 +59,33 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
   const { warnings, calls } = planOf(scene);
   const { emergency } = scene.clinic.clinic.phones;
   const contacts = calls.filter((call) => call.urgency === urgency).map((call) => nameContact(scene, call));
+  // A number for one sign stands beside that sign.
+  const phones = contacts.filter(({ about }) => about === null);
+  const isChoice = urgency === 'now' && phones.some(({ number }) => number !== emergency);
+  const signs = warnings[urgency].map((sign) => ({ sign, said: withCalls(scene, sign, urgency) }));
   return {
     urgency,
     heading: scene.words.plain(`warning-signs.${urgency}.heading`),
     // Where a number does not answer, the note names the one that does.
     note: scene.words.plain(`warning-signs.${urgency}.note`, urgency === 'now' ? { emergency } : {}),
-    // A number for one sign stands beside that sign.
-    phones: contacts
-      .filter(({ about }) => about === null)
-      .map(({ name, number, hours }) => ({
-        number,
-        label: name,
-        hours: hours === null ? null : scene.words.free(hours),
-      })),
-    items: warnings[urgency].map((sign) => body(withCalls(scene, sign, urgency))),
+    first: isChoice ? scene.words.plain('aftercare.emergency_first', { emergency }) : '',
+    phones: phones.map(({ name, number, hours }) => ({
+      number,
+      label: name,
+      hours: hours === null ? null : scene.words.free(hours),
+    })),
+    items: signs
+      .filter((one) => !isChoice || !isSaidFirst(scene, one.sign, one.said))
+      .map(({ said }) => body(said)),
   };
+}
+
+/** Signs that the words on which number comes first name. */
+const saidFirst: readonly WarningSign['sign'][] = ['fainting', 'chest-pain-breathless'];
+
+/** Whether those words say all that there is to say of a sign: twice on one page, it would stand at two numbers. */
+function isSaidFirst({ words }: Scene, { sign }: WarningSign, said: Markup): boolean {
+  return saidFirst.includes(sign) && said.markup === words.say(`aftercare.signs.${sign}`).markup;
 }
 
 /** A sign, and the numbers that the clinic has for it alone. */

@@ -41,7 +41,8 @@ function isPictured({ layout }: Strip): boolean {
  */
 function mayBeDivided(block: Strip): boolean {
   const { rows } = block;
-  if (isPictured(block)) return false;
+  // Numbers to call are chosen from: half of them would pass for all.
+  if (isPictured(block) || rows.some(({ words }) => words.some(({ duty }) => duty === 'phone'))) return false;
   return rows.length > MOST_WHOLE || rows.every(({ words }) => words.every(({ role }) => role === 'small'));
 }
 

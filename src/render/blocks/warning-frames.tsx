@@ -21,6 +21,8 @@ const BODY_BOTTOM = 12;
 const MOST_HEAD_LINES = 2;
 /** White between the words and the numbers of a head. */
 const HEAD_GAP = 16;
+/** White over the words on which number comes first. */
+const FIRST_GAP = 5;
 
 /** The sooner to call, the thicker the line: urgency is told by weight and order, not by colour. */
 export const lines = { now: 3, today: 2, visit: 1 } as const;
@@ -31,9 +33,12 @@ interface FrameProps {
   readonly tag: HeadingTag;
 }
 
+function headColor({ urgency }: WarningFrame): string {
+  return urgency === 'now' ? palette.white : palette.ink;
+}
+
 function HeadWords({ theme, frame, tag, width }: FrameProps & { readonly width: number }): ReactElement {
-  const color = frame.urgency === 'now' ? palette.white : palette.ink;
-  const text = { theme, width, color, setting: 'balanced' } as const;
+  const text = { theme, width, color: headColor(frame), setting: 'balanced' } as const;
   return (
     <View style={{ width }}>
       <Words {...text} text={frame.heading} role={theme.type.frameHead} sem={{ tag }} />
@@ -104,6 +109,19 @@ export function FrameHead(props: FrameProps): ReactElement {
           </View>
         )}
       </View>
+      {frame.first === undefined ? null : (
+        <View style={{ width: inner, marginTop: FIRST_GAP }}>
+          <Words
+            theme={theme}
+            text={frame.first}
+            role={theme.type.strong}
+            width={inner}
+            color={headColor(frame)}
+            setting="balanced"
+            sem={{ tag: 'P' }}
+          />
+        </View>
+      )}
       <View style={{ position: 'absolute', bottom: 0, left: 0, width, height: 0 }}>
         {frame.urgency === 'now' ? null : (
           <Hairline
@@ -138,6 +156,18 @@ function Frame(props: FrameProps): ReactElement {
 /** A higher frame has no sure room on a page of either paper under a title, or would leave most of one empty. Points. */
 const MOST_WHOLE = 400;
 
+/** Height of the words on which number comes first, with the white over them. */
+function firstHeight({ first }: WarningFrame, width: number, { type }: Theme): number {
+  if (first === undefined) return 0;
+  const set = measureLines({
+    runs: runsFor(first, type.strong),
+    size: type.strong.size,
+    width,
+    setting: 'balanced',
+  });
+  return FIRST_GAP + set.lines * type.strong.lineHeight;
+}
+
 /** About as high as the frame is set. */
 function frameHeight(frame: WarningFrame, theme: Theme): number {
   const inner = theme.width - 2 * SIDE;
@@ -155,7 +185,7 @@ function frameHeight(frame: WarningFrame, theme: Theme): number {
   });
   const heading = said.reduce((sum, height) => sum + height, 0);
   const numbers = phonesHeight(frame, phones, theme);
-  const head = beside ? Math.max(heading, numbers) : heading + numbers;
+  const head = (beside ? Math.max(heading, numbers) : heading + numbers) + firstHeight(frame, inner, theme);
   return 2 * HEAD + head + BODY_TOP + frameRows(frame.items, theme).height + BODY_BOTTOM;
 }
 

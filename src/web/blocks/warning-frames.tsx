@@ -39,6 +39,11 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
             ))}
           </ul>
         )}
+        {frame.first === undefined ? null : (
+          <p className="first">
+            <Words text={frame.first} />
+          </p>
+        )}
       </div>
       {frame.items.length === 0 ? null : (
         <ul className="plain">

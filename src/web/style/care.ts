@@ -16,6 +16,7 @@ export const careStyle = `
 .frame.today { border-width: .1875rem; }
 .frame-head { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: center; gap: .5rem 1.5rem; padding: .75rem 1.25rem; border-block-end: .0625rem solid ${palette.ink}; }
 .frame-head > div { flex: 1 1 12rem; }
+.frame-head .first { flex: 1 1 100%; font-weight: 700; max-inline-size: none; }
 .frame-head ul { list-style: none; }
 .frame-head li { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: flex-end; gap: 0 .75rem; }
 .frame-head h2, .frame-head h3 { font-size: 1.75rem; margin: 0; }

@@ -44,6 +44,7 @@ describe('partials of the documents for going home and for consent', () => {
         urgency: 'now',
         heading: 'Call "now"',
         note: '',
+        first: 'Call 911 first.',
         phones: [
           { number: '911', label: { markup: '' }, hours: null },
           {
@@ -54,7 +55,7 @@ describe('partials of the documents for going home and for consent', () => {
         ],
         items: [line('<b>Pain</b> in your chest')],
       },
-      { urgency: 'today', heading: 'Call us', note: 'Day or night.', phones: [], items: [] },
+      { urgency: 'today', heading: 'Call us', note: 'Day or night.', first: '', phones: [], items: [] },
     ];
     expect(
       blocksOf('<warning-frames>{{#each frames}}{{> warning-frame}}{{/each}}</warning-frames>', { frames }),

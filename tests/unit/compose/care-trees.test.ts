@@ -141,6 +141,19 @@ describe.each(['en', 'es'])('the pages for home, in %s', (tag) => {
     },
   );
 
+  it('say at home for what the number for one sign is', () => {
+    const { tree } = make('homecare', { tag });
+    const [contacts] = blocksOfType(tree, 'strip');
+    const sign = make('warning-signs', { tag }).texts.find((text) => text.endsWith(': 988')) ?? '';
+    const said =
+      contacts?.rows.map(({ words }) =>
+        words.map(({ inlines }) => inlines.map(({ value }) => value).join('')),
+      ) ?? [];
+    const crisis = said.find(([number]) => number === '988');
+    expect(sign.length).toBeGreaterThan(0);
+    expect(crisis?.[1]).toContain(sign.slice(0, sign.search(/[.।。]/)));
+  });
+
   it('name the number for one sign beside that sign, and not among those for all', () => {
     const { tree, texts } = make('warning-signs', { tag });
     expect(texts.filter((text) => text.endsWith(': 988'))).toHaveLength(1);
@@ -354,7 +367,10 @@ describe('the calendar', () => {
     const explained = (asked: Asked = {}): readonly string[] => {
       const { tree, texts } = make('homecare', asked);
       const [calendar] = blocksOfType(tree, 'calendar');
-      return [texts.find((text) => text.startsWith('Come in on dates in a black box')) ?? '', calendar?.listed ?? ''];
+      return [
+        texts.find((text) => text.startsWith('Come in on dates in a black box')) ?? '',
+        calendar?.listed ?? '',
+      ];
     };
     const [intro = '', listed = ''] = explained();
     const notes = days().flatMap((one) => one?.notes ?? []);
@@ -388,8 +404,15 @@ describe('the page for the fridge', () => {
 
   it('prints every sign of the plan once, the most urgent first', () => {
     const { plan } = make('warning-signs');
+    const first = frames()[0]?.first ?? '';
+    // These stand where it says which number comes first.
+    expect(first).toMatch(/pass out.*short of breath or have chest pain/);
+    const saidFirst = plan.warnings.now.filter(
+      ({ sign }) => sign === 'fainting' || sign === 'chest-pain-breathless',
+    );
+    expect(saidFirst.length).toBe(2);
     expect(frames().map(({ urgency, items }) => [urgency, items.length])).toEqual([
-      ['now', plan.warnings.now.length],
+      ['now', plan.warnings.now.length - saidFirst.length],
       ['today', plan.warnings.today.length],
       ['visit', plan.warnings.visit.length],
     ]);
@@ -397,6 +420,32 @@ describe('the page for the fridge', () => {
       items.map(({ inlines }) => inlines.map(({ value }) => value).join('')),
     );
     expect(new Set(said).size).toBe(said.length);
+  });
+
+  it('says for what the emergency number comes first, in the words of the pages for home, where there are others', () => {
+    for (const tag of locales.keys()) {
+      const [now, ...others] = frames({ tag });
+      expect(now?.first).toContain('911');
+      expect(make('homecare', { tag }).texts.join('\n')).toContain(now?.first);
+      expect(others.map(({ first }) => first)).toEqual([undefined, undefined]);
+    }
+    const { call } = exampleClinic.protocol;
+    const alone = { ...call, sleeve: call['sleeve']?.filter(({ phone }) => phone !== '555-0134') ?? [] };
+    const clinic = { ...exampleClinic, protocol: { ...exampleClinic.protocol, call: alone } };
+    const [only] = frames({ clinic });
+    expect(only?.first).toBeUndefined();
+    expect(only?.items.length).toBe(make('warning-signs', { clinic }).plan.warnings.now.length);
+  });
+
+  it('keeps among the signs what the words on the first number do not say of one', () => {
+    const { warnings } = exampleClinic.protocol;
+    const { sleeve } = warnings;
+    const now = (sleeve?.now ?? []).map((sign) =>
+      'code' in sign && sign.code === 'fainting' ? { ...sign, means: { en: 'even once' } } : sign,
+    );
+    const own = { ...warnings, ...(sleeve === undefined ? {} : { sleeve: { ...sleeve, now } }) };
+    const clinic = { ...exampleClinic, protocol: { ...exampleClinic.protocol, warnings: own } };
+    expect(make('warning-signs', { clinic }).texts.join('\n')).toContain('You pass out: even once');
   });
 
   it('says the number for a fever and a pulse only as the clinic does', () => {

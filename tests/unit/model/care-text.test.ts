@@ -30,6 +30,7 @@ describe('the order in which texts for going home are printed', () => {
       frame('today', ['Fever', 'Pain'], {
         heading: 'Call us',
         note: 'Day or night.',
+        first: 'Call the first one first.',
         phones: [{ label: 'Day', number: '555-0142' }, { number: '555-0177' }],
       }),
       frame('visit', ['Hair'], { heading: 'Tell us', phones: [] }),
@@ -37,13 +38,14 @@ describe('the order in which texts for going home are printed', () => {
     origin,
   };
 
-  it('of warning frames: heading, note, label and number of each phone, signs', () => {
+  it('of warning frames: heading, note, label and number of each phone, which comes first, signs', () => {
     expect(textsOf(warning)).toEqual([
       'Call us',
       'Day or night.',
       'Day',
       '555-0142',
       '555-0177',
+      'Call the first one first.',
       'Fever',
       'Pain',
       'Tell us',

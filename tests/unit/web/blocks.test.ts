@@ -272,6 +272,17 @@ describe('blocks as HTML', () => {
     expect(numbers.every((to) => /^tel:\+?\d+$/.test(to))).toBe(true);
   });
 
+  it('say under the numbers, and before the signs, which of them comes first', () => {
+    const first = 'Call 911 first if you pass out.';
+    const frames = [frame('now', ['Pain'], { first, phones: [{ number: '911' }, { number: '555-0134' }] })];
+    const said = within(made({ type: 'warning-frames', frames, origin }))
+      .filter(({ tagName }) => ['a', 'p', 'li'].includes(tagName))
+      .map((element) => textOf(element));
+    const place = said.indexOf(first);
+    expect(place).toBeGreaterThan(said.indexOf('555-0134'));
+    expect(place).toBeLessThan(said.indexOf('Pain'));
+  });
+
   it('set short lists side by side under headings of one level', () => {
     const body = made({ type: 'heading', level: 1, text: 'At home', origin }, asides);
     const levels = within(body).flatMap(({ tagName }) => (/^h\d$/.test(tagName) ? [tagName] : []));

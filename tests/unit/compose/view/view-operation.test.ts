@@ -270,6 +270,18 @@ describe('what comes after the operation', () => {
     });
   });
 
+  it('says for what a number for one sign alone is', async () => {
+    const line = { who: { en: 'Crisis line' }, phone: '988', urgency: ['now'], about: 'self-harm' };
+    const labels = async (hours: object): Promise<readonly unknown[]> =>
+      (await operationOf('sleeve', {}, { call: { sleeve: [{ ...line, ...hours }] } })).calls.map(
+        ({ label }) => label.markup,
+      );
+    expect(await labels({})).toContain('Crisis line (You think of hurting yourself)');
+    expect(await labels({ hours: { en: 'Call or text' } })).toContain(
+      'Crisis line (You think of hurting yourself: Call or text)',
+    );
+  });
+
   it('warns of what touches the chosen operation, naming no other, and of nothing that touches others alone', async () => {
     const warnings = async (chosen: string): Promise<readonly string[]> => {
       const view = await operationOf(chosen);

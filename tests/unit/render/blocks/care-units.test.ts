@@ -126,6 +126,22 @@ describe('frames of warning signs', () => {
     expect(fills).toContain('#000000');
   });
 
+  it('say below the numbers, in bold, which comes first, and are as much higher', async () => {
+    const phones = [{ number: '911' }, { number: '555-0134' }];
+    const first = 'Call 911 first if you pass out.';
+    const heightOf = async (more: object): Promise<number> => {
+      const frames = [frame('now', ['Pain'], { phones, ...more })];
+      const [set] = await setUnits(unitsOf({ type: 'warning-frames', frames, origin }));
+      const said = nodesOf(set === undefined ? [] : [set.node], 'TEXT').filter(
+        (node) => textBoxesText(node) === first,
+      );
+      expect(said.map(({ style }) => style['color'])).toEqual('first' in more ? ['#FFFFFF'] : []);
+      return set?.height ?? 0;
+    };
+    // One line of 18 and the white over it.
+    expect((await heightOf({ first })) - (await heightOf({}))).toBeCloseTo(18 + 5);
+  });
+
   /** How many signs stand side by side in each row. */
   const rowsOf = (...texts: string[]): readonly number[] =>
     frameRows(

@@ -123,3 +123,21 @@ describe('a call-out of a study', () => {
     ]).toEqual([[undefined], [true], [true]]);
   });
 });
+
+describe('numbers to call', () => {
+  it('are never divided between pages, as other rows of words are where they are as many', () => {
+    const rowsOf = (duty: 'phone' | undefined): Block => ({
+      type: 'strip',
+      layout: 'text',
+      rows: Array.from({ length: 4 }, () => ({
+        name: 'Nurse line',
+        words: [{ ...para('555-0129', 'number'), ...(duty === undefined ? {} : { duty }) }],
+        origin,
+      })),
+      origin,
+    });
+    const divisible = (block: Block): readonly unknown[] => unitsOf([block]).map((unit) => unit.divisible);
+    expect(divisible(rowsOf(undefined))).toEqual(Array(4).fill(true));
+    expect(divisible(rowsOf('phone'))).toEqual(Array(4).fill(undefined));
+  });
+});
