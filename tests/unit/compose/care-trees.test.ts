@@ -437,6 +437,11 @@ describe('the page for the fridge', () => {
     expect(only?.items.length).toBe(make('warning-signs', { clinic }).plan.warnings.now.length);
   });
 
+  it('says whose the words in another language are right after the signs that cannot wait', () => {
+    const types = make('warning-signs', { tag: 'zh-Hans' }).tree.blocks.map(({ type }) => type);
+    expect(types.slice(0, 4)).toEqual(['heading', 'warning-frames', 'paragraph', 'say']);
+  });
+
   it('keeps among the signs what the words on the first number do not say of one', () => {
     const { warnings } = exampleClinic.protocol;
     const { sleeve } = warnings;
