@@ -240,7 +240,7 @@ export interface ComparisonTable {
   readonly conflicts: readonly CautionConflict[];
   /** For clinicians only; null where it was not made for this person and these options. */
   readonly mortalityScore: MortalityScore | null;
-  /** For clinicians only: whether the surgeon's coded reasons are borne out, in the order of the case. */
+  /** Whether the surgeon's coded reasons are borne out, in the order of the case. */
   readonly reasons: readonly ReasonCheck[];
   readonly notes: readonly IndicationNote[];
   /** Every record id printed on a patient page, sorted. */

@@ -1,7 +1,9 @@
 import type { CellValue } from './comparison-value.ts';
-import type { reasonCodes } from './codes.ts';
+import type { matterCodes, reasonCodes } from './codes.ts';
 
 export type ReasonCode = (typeof reasonCodes)[number];
+
+type MatterCode = (typeof matterCodes)[number];
 
 /** Whether the case and the evidence bear a reason out. */
 export type ReasonVerdict = 'supported' | 'contradicted' | 'cannot-tell';
@@ -72,15 +74,18 @@ export type ReasonFinding = { readonly means: Means } & (
     }
   | {
       readonly find: 'wishes';
-      readonly met: readonly string[];
-      readonly unmet: readonly string[];
-      readonly open: readonly string[];
+      readonly met: readonly MatterCode[];
+      readonly unmet: readonly MatterCode[];
+      readonly open: readonly MatterCode[];
       /** Wishes in the person's own words, which nothing can check. */
       readonly ownWords: number;
     }
 );
 
-/** A coded reason of the surgeon, checked against the case and the evidence. For clinicians only. */
+/**
+ * A coded reason of the surgeon, checked against the case and the evidence. What was found is for clinicians; a patient
+ * page says in one sentence that a reason is not borne out.
+ */
 export interface ReasonCheck {
   /** stance/option/code, for example `for/bypass/reflux-better`. Unique in the table. */
   readonly id: string;

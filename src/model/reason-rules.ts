@@ -97,6 +97,10 @@ export const ReasonRuleSchema = z
       })
       .default({})
       .describe('what the case must say for the reason to be about this person; every key must hold'),
+    by_number: z
+      .literal(true)
+      .optional()
+      .describe('it claims what numbers could show: patients are told where there are none'),
     looks: z.array(ReasonLookSchema).describe('empty: that the case says so is all there is to check'),
   })
   .describe('what a coded reason claims, and where that can be checked');

@@ -22,7 +22,7 @@ interface Stance {
 
 /**
  * Each coded reason of the surgeon, checked against the case and the evidence; reasons in free words cannot be. Which
- * check a code needs is data (reasons.yaml). For clinicians: nothing of it is for a patient page.
+ * check a code needs is data (reasons.yaml).
  */
 export function checkReasons(room: ReasonDesk): readonly ReasonCheck[] {
   return stancesOf(room.given).flatMap((said) => {
@@ -128,7 +128,7 @@ function lookWishes(look: LookOf<'wishes'>, setting: Setting): ReasonFinding {
       return { wish, verdict: kinds.includes(setting.asked.desk.kind) ? 'supported' : 'contradicted' };
     return { wish, verdict: judge(findFor(look.reasons[wish], setting)) };
   });
-  const having = (verdict: ReasonVerdict): readonly string[] =>
+  const having = (verdict: ReasonVerdict): FindingOf<'wishes'>['met'] =>
     judged.filter((one) => one.verdict === verdict).map(({ wish }) => wish);
   const [met, unmet, open] = [having('supported'), having('contradicted'), having('cannot-tell')];
   const answer = unmet.length > 0 ? 'no' : met.length > 0 && open.length === 0 ? 'yes' : undefined;

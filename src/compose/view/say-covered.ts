@@ -18,14 +18,20 @@ export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null
   const several = new Set(leads.map(({ study }) => study)).size > 1;
   return joined(
     ...(several ? [words.say('common.covered.different')] : []),
-    ...bodyLines(scene, records),
+    ...bodyLines(scene, { records, several }),
     ...ageLine(scene, records),
   );
 }
 
+/** Records of one study or of several. */
+interface Covered {
+  readonly records: readonly EvidenceRecord[];
+  readonly several: boolean;
+}
+
 /** Their BMI, then the person's own: "Your BMI is 44." */
-function bodyLines(scene: Scene, records: readonly EvidenceRecord[]): readonly Markup[] {
-  const { others, lines } = bodyLine(scene, records);
+function bodyLines(scene: Scene, covered: Covered): readonly Markup[] {
+  const { others, lines } = bodyLine(scene, covered);
   const { yours } = bmiBeside(scene.format, scene.comparison.person.bmi, others);
   return [...lines, scene.words.say('common.covered.yours', { yours })];
 }
@@ -36,16 +42,17 @@ interface BodyLine {
   readonly others: readonly number[];
 }
 
-function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): BodyLine {
+function bodyLine(scene: Scene, { records, several }: Covered): BodyLine {
   const { words, format } = scene;
+  const form = several ? '' : '_one';
   const { sex } = scene.comparison.person;
   const all = records.map(({ people }) => bmiFor(people, sex));
   const stated = all.filter((bmi) => bmi !== undefined);
-  if (stated.length === 0) return { lines: [words.say('common.covered.bmi_none')], others: [] };
+  if (stated.length === 0) return { lines: [words.say(`common.covered.bmi_none${form}`)], others: [] };
   const middle = middleOver(scene, all);
   if (middle !== null)
     return {
-      lines: [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : ''}`, { bmi: middle.range })],
+      lines: [words.say(`common.covered.bmi_mean${middle.ofSome ? '_some' : form}`, { bmi: middle.range })],
       others: [],
     };
   const partly = stated.length < records.length ? [words.say('common.covered.bmi_partly')] : [];
@@ -53,7 +60,9 @@ function bodyLine(scene: Scene, records: readonly EvidenceRecord[]): BodyLine {
   if (lows.length < stated.length) return { lines: partly, others: [] };
   const lowest = Math.min(...lows);
   const low = bmiBeside(format, scene.comparison.person.bmi, [lowest]).others[0] ?? format.number(lowest);
-  const limits = words.say('common.covered.bmi_limits', { bmi: words.plain('common.or_more', { low }) });
+  const limits = words.say(`common.covered.bmi_limits${form}`, {
+    bmi: words.plain('common.or_more', { low }),
+  });
   return { lines: [limits, ...partly], others: [lowest] };
 }
 

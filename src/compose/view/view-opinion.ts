@@ -1,10 +1,11 @@
 import type { Reason } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
-import type { ReasonFinding } from '../../model/reason-check.ts';
+import type { ReasonCheck, ReasonFinding } from '../../model/reason-check.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { upperFirst } from './say-aftercare.ts';
 import { healthAgainst } from './say-against.ts';
 import { mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
+import { sayUnsupported } from './say-support.ts';
 import { optionsNamed } from './scene.ts';
 import { group, list, markup, optional } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -35,7 +36,7 @@ export function viewOpinion(scene: Scene): OpinionView {
               option: option.inText,
             }),
             reasons: leaning.reasons.map((reason) =>
-              reasonInWords(scene, reason, { stance: 'for', option: leaning.option }),
+              reasonForPatients(scene, reason, { stance: 'for', option: leaning.option }),
             ),
             against: againstIt(scene, option),
           },
@@ -63,15 +64,27 @@ export function surgeonFirst(scene: Scene): string {
   return upperFirst(surgeonName(scene));
 }
 
+/** A reason as patients read it: in words, and what to know of it where nothing found bears it out. */
+export function reasonForPatients(scene: Scene, reason: Reason, stance: Stance): Markup {
+  const check = checkOf(scene, reason, stance);
+  const beside = check === undefined ? null : sayUnsupported(scene, check);
+  return joined(reasonInWords(scene, reason, stance), ...(beside === null ? [] : [beside]));
+}
+
 /** A coded reason that compares says with which other options it was compared: "fewer problems" than what? */
-export function reasonInWords(scene: Scene, reason: Reason, { stance, option }: Stance): Markup {
+export function reasonInWords(scene: Scene, reason: Reason, stance: Stance): Markup {
   if (!('code' in reason)) return scene.words.free(reason.text);
   const said = scene.words.say(`codes.reasons.${reason.code}`);
-  const check = scene.comparison.reasons.find(({ id }) => id === `${stance}/${option}/${reason.code}`);
-  const others = (check?.findings ?? []).flatMap(comparedWith);
+  const others = (checkOf(scene, reason, stance)?.findings ?? []).flatMap(comparedWith);
   if (others.length === 0) return said;
   const names = [...new Set(others)].map((code) => scene.words.plain(`options.${code}.in_text`));
   return joined(said, scene.words.say('codes.reason_compared', { others: scene.format.list(names, 'and') }));
+}
+
+/** Nothing can check a reason in free words. */
+function checkOf(scene: Scene, reason: Reason, { stance, option }: Stance): ReasonCheck | undefined {
+  if (!('code' in reason)) return undefined;
+  return scene.comparison.reasons.find(({ id }) => id === `${stance}/${option}/${reason.code}`);
 }
 
 function comparedWith(finding: ReasonFinding): readonly string[] {
@@ -105,7 +118,7 @@ function advisedLine(scene: Scene, option: NamedOption, reasons: readonly Reason
     option: option.inText,
   });
   const against = { stance: 'against', option: option.code } as const;
-  return body(joined(lead, ...reasons.map((reason) => reasonInWords(scene, reason, against))));
+  return body(joined(lead, ...reasons.map((reason) => reasonForPatients(scene, reason, against))));
 }
 
 function secondOpinions(scene: Scene): readonly Line[] {

@@ -3,7 +3,7 @@ import type { NamedOption, Scene } from './scene.ts';
 import { group, list, optional, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { ownWords } from './view-matters.ts';
-import { reasonInWords, surgeonFirst } from './view-opinion.ts';
+import { reasonForPatients, surgeonFirst } from './view-opinion.ts';
 
 export const whyShape = group({
   /** What the person said matters, in quotation marks. */
@@ -34,7 +34,7 @@ function leaning(scene: Scene, option: NamedOption): WhyView['surgeon'] {
     return { lead: scene.words.say('operation.why.other_choice', words), reasons: [] };
   }
   const reasons = lean.reasons.map((reason) =>
-    reasonInWords(scene, reason, { stance: 'for', option: lean.option }),
+    reasonForPatients(scene, reason, { stance: 'for', option: lean.option }),
   );
   const key = reasons.length === 0 ? 'same_choice' : 'same_choice_why';
   return { lead: scene.words.say(`operation.why.${key}`, names), reasons };
@@ -48,5 +48,5 @@ function advice(scene: Scene, option: NamedOption): WhyView['against'] {
     option: option.inText,
   });
   const stance = { stance: 'against', option: option.code } as const;
-  return { lead, reasons: entry.reasons.map((reason) => reasonInWords(scene, reason, stance)) };
+  return { lead, reasons: entry.reasons.map((reason) => reasonForPatients(scene, reason, stance)) };
 }

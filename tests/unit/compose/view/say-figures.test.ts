@@ -273,6 +273,8 @@ describe('weights', () => {
 });
 
 describe('who was measured', () => {
+  const two = ['study-a', 'study-b'];
+  const different = 'The numbers come from different studies. They may not have counted in the same way. ';
   /** The line under a strip whose figures come from records with these people, of as many studies. */
   const line = (people: readonly object[], studies: readonly string[] = []): string => {
     const records = people.map((who, index) =>
@@ -291,10 +293,10 @@ describe('who was measured', () => {
 
   it('is said from the averages that the studies state, from lowest to highest', () => {
     expect(line([{ bmi: { mean: 45.9, low: 35 }, age: { mean: 41.6 } }])).toBe(
-      'People in these studies had a BMI of 46 on average. Your BMI is 43. They were 42 years old on average. You are 45.',
+      'People in this study had a BMI of 46 on average. Your BMI is 43. They were 42 years old on average. You are 45.',
     );
-    expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 } }])).toBe(
-      'People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.',
+    expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 } }], two)).toBe(
+      `${different}People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.`,
     );
   });
 
@@ -308,21 +310,26 @@ describe('who was measured', () => {
   });
 
   it('is said from their limits where no average is stated, and never from what was only assumed', () => {
-    expect(line([{ bmi: { low: 40 } }, { bmi: { low: 35, high: 60 } }])).toBe(
-      'These studies took people with a BMI of 35 or more. Your BMI is 43.',
+    expect(line([{ bmi: { low: 40 } }, { bmi: { low: 35, high: 60 } }], two)).toBe(
+      `${different}These studies took people with a BMI of 35 or more. Your BMI is 43.`,
+    );
+    expect(line([{ bmi: { low: 35 } }])).toBe(
+      'This study took people with a BMI of 35 or more. Your BMI is 43.',
     );
     // The lower limit of one is not known, so no limit holds for all.
     expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.');
-    expect(line([{}])).toBe('These studies do not state the BMI. Your BMI is 43.');
-    expect(line([{ bmi: { low: 40 } }, {}])).toBe(
-      'These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.',
+    expect(line([{}])).toBe('This study does not state the BMI. Your BMI is 43.');
+    expect(line([{}, {}], two)).toBe(`${different}These studies do not state the BMI. Your BMI is 43.`);
+    expect(line([{ bmi: { low: 40 } }, {}], two)).toBe(
+      `${different}These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.`,
     );
   });
 
   it('says first when figures side by side come from different studies', () => {
     const people = [{ bmi: { mean: 44 } }, { bmi: { mean: 44 } }];
-    const different = 'The numbers come from different studies. They may not have counted in the same way. ';
-    expect(line(people, ['study-a', 'study-b'])).toBe(`${different}${line(people)}`);
+    expect(line(people, two)).toBe(
+      `${different}People in these studies had a BMI of 44 on average. Your BMI is 43.`,
+    );
     expect(line(people)).not.toContain('different studies');
   });
 

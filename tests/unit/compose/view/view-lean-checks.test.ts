@@ -328,7 +328,7 @@ describe('the part of the clinician sheet about reasons', () => {
 });
 
 describe('the patient pages', () => {
-  it('print a contradicted reason as it stands', async () => {
+  it('print a contradicted reason whole, and beside it that it is', async () => {
     const given = makeCase({
       decision: { options: fiveOptions, leaning: { option: 'bypass', reasons: [{ code: 'reflux-better' }] } },
     });
@@ -339,10 +339,11 @@ describe('the patient pages', () => {
         ),
       ),
     );
-    expect(opinions[1]).toEqual(opinions[0]);
-    expect(opinions[0]?.leaning?.reasons.map(({ markup }) => markup)).toEqual([
-      'Your reflux may get better.',
+    expect(opinions.map((opinion) => opinion.leaning?.reasons.map(({ markup }) => markup))).toEqual([
+      ['Your reflux may get better.'],
+      ['Your reflux may get better. What we found says something else.'],
     ]);
+    expect(opinions[1]?.leaning?.against).toEqual(opinions[0]?.leaning?.against);
   });
 
   it('come from templates that do not know the checks', () => {
