@@ -103,7 +103,7 @@ export interface PictureKey extends NodeBase {
   readonly type: 'key';
   readonly heading: string;
   readonly items: readonly {
-    readonly mark: 'had' | 'not' | 'may' | 'spread' | 'average' | 'uncertainty' | 'today';
+    readonly mark: 'had' | 'not' | 'may' | 'spread' | 'average' | 'change' | 'uncertainty' | 'today';
     readonly words: string;
   }[];
 }

@@ -73,6 +73,15 @@ function uncertaintyMark(direction: Direction): Mark {
   return { width: 24, height: 18, strokes: [{ path, stroke: palette.ink, strokeWidth: 2 }] };
 }
 
+/** As thin as beside the bars: no caps, so that nobody takes it for a range. */
+function changeStroke(direction: Direction): Stroke {
+  const path = linePath({ width: 24, direction }, [
+    [0.6, 11],
+    [23.4, 11],
+  ]);
+  return { path, stroke: palette.ink, strokeWidth: 1.2 };
+}
+
 /** The sample that stands before its words in a key. */
 export function drawKeyMark(mark: KeyMark, direction: Direction): Mark {
   switch (mark) {
@@ -88,6 +97,8 @@ export function drawKeyMark(mark: KeyMark, direction: Direction): Mark {
       const path = boxPath({ width: 4.4, direction }, { start: 0, top: 0, width: 4.4, height: 22 });
       return { width: 4.4, height: 22, strokes: [{ path, fill: palette.ink }] };
     }
+    case 'change':
+      return { width: 24, height: 22, strokes: [changeStroke(direction)] };
     case 'today': {
       const path = linePath({ width: 1.5, direction }, [
         [0.75, 0],

@@ -33,7 +33,7 @@ import {
   textOf,
 } from './read-attributes.ts';
 
-const marks = ['had', 'not', 'may', 'spread', 'average', 'uncertainty', 'today'] as const;
+const marks = ['had', 'not', 'may', 'spread', 'average', 'change', 'uncertainty', 'today'] as const;
 
 export function buildTable(element: MarkupElement): Table {
   const columns = childrenNamed(element, 'column').map((column) =>

@@ -52,6 +52,7 @@ export function buildView(scene: Scene): ViewModel {
     weight: () => viewWeight(scene),
     lines: () => viewLines(scene),
     firstMonth: () => viewPeople(scene, topicOf(scene, 'first-month')),
+    firstMonthQuestion: () => firstMonthQuestion(scene),
     firstMonthTables: () => tablesOf(scene, 'first-month'),
     laterYears: () => viewPeople(scene, topicOf(scene, 'later-years')),
     laterTables: () => tablesOf(scene, 'later-years'),
@@ -87,10 +88,23 @@ function topicOf(scene: Scene, id: TopicId): Topic | undefined {
   return scene.comparison.topics.find((topic) => topic.id === id);
 }
 
+/** Where the table tells of deaths alone, a heading that asks for problems would promise more. */
+function firstMonthQuestion(scene: Scene): string {
+  const topic = topicOf(scene, 'first-month');
+  const told = topic === undefined ? [] : rowsOf(topic).map(({ outcome }) => outcome);
+  const isMore = topic !== undefined && untoldEarly(scene, topic).length > 0;
+  const form = !isMore && told.join() === 'death' ? '_death' : '';
+  return scene.words.plain(`comparison.first_month.question${form}`);
+}
+
 /** An outcome that the topic draws as a picture is not said again in its table. */
+function rowsOf(topic: Topic): readonly OutcomeRow[] {
+  return topic.rows.filter((row) => row.outcome !== topic.picture?.outcome);
+}
+
 function tablesOf(scene: Scene, id: TopicId): readonly TableView[] {
   const topic = topicOf(scene, id);
   if (topic === undefined) return [];
-  const rows: readonly OutcomeRow[] = topic.rows.filter((row) => row.outcome !== topic.picture?.outcome);
+  const rows = rowsOf(topic);
   return [...viewTables(scene, rows, topic.denominator), ...untoldEarly(scene, topic)];
 }

@@ -15,7 +15,7 @@ import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row, TableView } from './shared-shapes.ts';
 import { tableShape } from './shared-shapes.ts';
-import { isProcedure } from './view-people.ts';
+import { isProcedure, viewPeople } from './view-people.ts';
 import { saysShortTimes, shortWeightCell } from './view-weight.ts';
 import { asMarkup, bold, figure, joined, runIn } from './words.ts';
 
@@ -35,6 +35,8 @@ export const choicesShape = group({
   ticks: list(text),
   /** Whether any picture of people is shown, so that its key is needed. */
   peopleKey: optional(text),
+  /** Only what some picture shows: a sign that is nowhere would be looked for. */
+  peopleMarks: list(group({ kind: text, words: text })),
 });
 export type ChoicesView = Viewed<typeof choicesShape>;
 
@@ -67,7 +69,23 @@ export function viewChoices(scene: Scene): ChoicesView {
     peopleKey: scene.comparison.topics.some((topic) => topic.picture !== null)
       ? words.plain('common.key.people')
       : null,
+    peopleMarks: peopleMarks(scene),
   };
+}
+
+/** The signs that the pictures of people use. */
+function peopleMarks(scene: Scene): ChoicesView['peopleMarks'] {
+  const drawn = scene.comparison.topics
+    .flatMap((topic) => viewPeople(scene, topic)?.rows ?? [])
+    .flatMap(({ people }) => (people === null ? [] : [people]));
+  const isUsed = {
+    had: drawn.some(({ filled, half }) => filled > 0 || half),
+    not: drawn.some(({ of, filled, may }) => filled + may < of),
+    may: drawn.some(({ may }) => may > 0),
+  };
+  return (['had', 'not', 'may'] as const)
+    .filter((kind) => isUsed[kind])
+    .map((kind) => ({ kind, words: scene.words.plain(`common.key.${kind}`) }));
 }
 
 interface ShortColumn {

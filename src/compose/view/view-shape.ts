@@ -43,6 +43,7 @@ export const viewShape = group({
   weight: weightShape,
   lines: optional(lineBoardShape),
   firstMonth: optional(peopleShape),
+  firstMonthQuestion: text,
   firstMonthTables: list(tableShape),
   laterYears: optional(peopleShape),
   laterTables: list(tableShape),

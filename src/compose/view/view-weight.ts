@@ -184,7 +184,12 @@ function marksOf(scene: Scene, row: OutcomeRow): WeightView['marks'] {
   const spreadKey = spreads.every((share) => share === 'two-in-three') ? 'spread' : 'spread_mixed';
   const kinds = [
     ...(spreads.length > 0 ? [{ kind: 'spread', key: spreadKey }] : []),
-    ...(values.length > 0 ? [{ kind: 'average', key: 'average' }] : []),
+    ...(values.length > 0
+      ? [
+          { kind: 'average', key: 'average' },
+          { kind: 'change', key: 'change' },
+        ]
+      : []),
     ...(whiskers ? [{ kind: 'uncertainty', key: 'uncertainty' }] : []),
     { kind: 'today', key: 'today' },
   ];

@@ -41,6 +41,7 @@ export const badPoints: Check = (pages) =>
     namingAll(pages, [
       ...boards(pages).filter(({ block }) => block.type === 'strip' && block.layout === 'people'),
       ...boardsUnder(pages, 'comparison.first_month.question'),
+      ...boardsUnder(pages, 'comparison.first_month.question_death'),
       ...boardsUnder(pages, 'comparison.later.question'),
     ]),
   );

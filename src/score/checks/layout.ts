@@ -180,8 +180,9 @@ function isExplained({ tree, block, topic }: Placed): boolean {
   // Each row says in words what its sign means.
   if (block.type === 'strip' && block.layout === 'way-back') return true;
   if (block.type === 'strip') {
-    const wanted = block.layout === 'range' ? 'average' : 'had';
-    return ofType([tree], 'key').some((key) => key.block.items.some(({ mark }) => mark === wanted));
+    // A key has the signs that are used: where nobody had it, only whoever may.
+    const wanted = block.layout === 'range' ? ['average'] : ['had', 'may'];
+    return ofType([tree], 'key').some((key) => key.block.items.some(({ mark }) => wanted.includes(mark)));
   }
   const over = topic?.blocks.slice(0, topic.blocks.indexOf(block)) ?? [];
   return [...(topic?.intro ?? []), ...over].some((one) => one.type === 'paragraph' && textOf(one) !== '');

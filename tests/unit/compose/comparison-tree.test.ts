@@ -230,7 +230,7 @@ describe('weight', () => {
     const keys = blocksOfType(tree, 'key').map(({ items }) => items.map(({ mark }) => mark));
     expect(keys).toEqual([
       ['had', 'not', 'may'],
-      ['spread', 'average', 'uncertainty', 'today'],
+      ['spread', 'average', 'change', 'uncertainty', 'today'],
     ]);
   });
 
@@ -333,7 +333,7 @@ describe('pictures of people', () => {
   it('says whose figures they are', () => {
     const tree = compose(makeComparison(fiveOptions));
     const { text } = topicNamed(tree, 'Who has a serious problem in the first month?');
-    const covered = '\nThese studies took people with a BMI of 35 or more. Your BMI is 43.';
+    const covered = '\nThis study took people with a BMI of 35 or more. Your BMI is 43.';
     expect(text.endsWith(covered)).toBe(true);
     expect(text).toContain('There are 1,000 in each picture.');
     const weight = topicNamed(tree, tied('How much might I weigh after 5~years?'));

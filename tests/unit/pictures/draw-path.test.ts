@@ -56,7 +56,7 @@ describe('numbers in paths', () => {
 });
 
 describe('small marks', () => {
-  const marks = ['had', 'not', 'may', 'spread', 'average', 'uncertainty', 'today'] as const;
+  const marks = ['had', 'not', 'may', 'spread', 'average', 'change', 'uncertainty', 'today'] as const;
 
   it.each(marks)('the sample of %s stays within its size, strokes included', (name) => {
     for (const direction of ['ltr', 'rtl'] as const) {

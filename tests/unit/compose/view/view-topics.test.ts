@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import type { TableView } from '../../../../src/compose/view/shared-shapes.ts';
+import { buildView } from '../../../../src/compose/view/build-view.ts';
 import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
 import { viewLines } from '../../../../src/compose/view/view-lines.ts';
 import { viewOwn } from '../../../../src/compose/view/view-own.ts';
@@ -161,6 +162,38 @@ describe('in short', () => {
     expect(peopleKey).toBeNull();
   });
 
+  it('explains only the signs that its pictures of people use', async () => {
+    const signs = async (counts: readonly [number, number]): Promise<readonly string[]> => {
+      const cells = { sleeve: (place: Parameters<typeof shareCell>[0]) => shareCell(place, counts) };
+      const comparison = withTopic(
+        topicWith(rowOf(fiveOptions, ['major-complication', { days: 30 }], cells)),
+      );
+      return viewChoices(await sceneFor('en', { comparison })).peopleMarks.map(({ kind }) => kind);
+    };
+    expect(await signs([9, 100])).toEqual(['had', 'not']);
+    expect(await signs([0, 200])).toEqual(['not', 'may']);
+  });
+
+  it('asks how many die where its table of the first month tells of deaths alone', async () => {
+    const question = async (...outcomes: readonly string[]): Promise<string> => {
+      const rows = outcomes.map((outcome) =>
+        rowOf(fiveOptions, [outcome, { days: 30 }], {
+          sleeve: (place) => shareCell(place, [5, 1000]),
+        }),
+      );
+      const [picture, ...rest] = rows;
+      if (picture === undefined) throw new Error('no outcome');
+      const topic = { ...topicWith(picture, 1000), rows: rest };
+      return buildView(await sceneFor('en', { comparison: withTopic(topic) })).firstMonthQuestion;
+    };
+    const several = 'Which problems happen in the first month?';
+    expect(await question('major-complication', 'death')).toBe('How many people die in the first month?');
+    expect(await question('major-complication', 'death', 'leak')).toBe(several);
+    expect(await question('major-complication', 'leak')).toBe(several);
+    // That a serious problem is not known for anyone is said under it too.
+    expect(await question('infection', 'death')).toBe(several);
+  });
+
   it('heads the weights with their time only where it is that of every one', async () => {
     const comparison = makeComparison(fiveOptions);
     const shortOf = async (over: ComparisonTable['weight']['over']): Promise<TableView> =>
@@ -267,10 +300,11 @@ describe('the strip of weights', () => {
   it('explains only the marks that it draws', async () => {
     const marks = async (cells: Parameters<typeof rowOf>[2]): Promise<readonly string[]> =>
       viewWeight(await sceneFor('en', { comparison: withMain(cells) })).marks.map(({ kind }) => kind);
-    expect(await marks({ sleeve: (place) => weightCell(place, 90) })).toEqual(['average', 'today']);
+    expect(await marks({ sleeve: (place) => weightCell(place, 90) })).toEqual(['average', 'change', 'today']);
     const uncertainty = { low: 88, high: 92 };
     expect(await marks({ sleeve: (place) => weightCell(place, 90, { uncertainty }) })).toEqual([
       'average',
+      'change',
       'uncertainty',
       'today',
     ]);
@@ -349,7 +383,7 @@ describe('tables of outcomes', () => {
     const several = 'One person can have several of these.';
     expect(await lead('death', 'vomiting')).toContain(several);
     expect(await lead('death')).not.toContain(several);
-    expect(await lead('death')).toContain('The others do not have it.');
+    expect(await lead('death')).toContain('It does not happen to the others.');
   });
 
   it('cite their notes in the order of their numbers', async () => {
@@ -388,7 +422,9 @@ describe('tables of outcomes', () => {
       return said(viewTables(await sceneFor('en'), rows, 100)[0]?.lead)[0] ?? '';
     };
     const asCounted = 'If fewer than 3 people had it, you see the count of the study itself.';
-    expect(await lead([1, 130])).toMatch(/^How many of the people in the study, within 5 years\. The others/);
+    expect(await lead([1, 130])).toMatch(
+      /^How many of the people in the study, within 5 years\. It does not happen to the others/,
+    );
     const both = await lead([1, 130], [5, 100]);
     expect(both).toMatch(/^Out of 100 people, within 5 years\./);
     expect(both).toContain(asCounted);
