@@ -47,7 +47,8 @@ export type Published = Pick<Study, 'citation' | 'citation_unseen' | 'seen_at'>;
  * no authors are known the title begins, as is usual, not a year in brackets.
  */
 export function citationOf(scene: Scene, study: Published): Markup {
-  const { authors, year, title, journal } = study.citation;
+  const { authors, year, journal } = study.citation;
+  const title = titleOf(study);
   const dated = year === undefined ? undefined : `(${String(year)})`;
   const where = addressOf(scene, study);
   const named = authors === undefined ? [atStart(title), dated] : [authors, dated, atStart(title)];
@@ -55,7 +56,7 @@ export function citationOf(scene: Scene, study: Published): Markup {
   const place = journal === undefined || where.includes(journal) ? undefined : atStart(journal);
   const parts = [...named, place].filter((part) => part !== undefined);
   const published = asPublished(scene, parts.map(withStop).join(' '));
-  const unseen = (study.citation_unseen ?? []).map((field) => scene.words.plain(`sources.fields.${field}`));
+  const unseen = unseenFields(scene, study);
   return joined(
     published,
     ...(where === '' ? [] : [asMarkup(`${where}.`)]),
@@ -63,6 +64,20 @@ export function citationOf(scene: Scene, study: Published): Markup {
     ...(unseen.length === 0
       ? []
       : [scene.words.say('sources.unseen', { fields: scene.format.list(unseen, 'and') })]),
+  );
+}
+
+/** As librarians write it: what says which text it is, though nobody has seen its title, stands in square brackets. */
+function titleOf({ citation: { title }, citation_unseen: unseen = [] }: Published): string | undefined {
+  const isOwn = unseen.includes('title') && title?.startsWith('[') === false;
+  return isOwn ? `[${title}]` : title;
+}
+
+function unseenFields({ words }: Scene, study: Published): readonly string[] {
+  const fields = study.citation_unseen ?? [];
+  const hasTitle = study.citation.title !== undefined;
+  return fields.map((field) =>
+    words.plain(`sources.fields.${field === 'title' && hasTitle ? 'title_in_brackets' : field}`),
   );
 }
 

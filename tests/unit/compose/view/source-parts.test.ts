@@ -34,6 +34,13 @@ describe('citations', () => {
     expect(await cite(without(makeStudy('a', unseen), 'seen_at'))).toBe(
       'Is it safe? Not yet confirmed: authors, year, and journal.',
     );
+    // What nobody has seen as a title is told from a title, once and in brackets.
+    for (const title of ['a cohort of 40', '[A cohort of 40]'])
+      expect(await cite(makeStudy('a', { citation: { title }, citation_unseen: ['title', 'year'] }))).toBe(
+        '[A cohort of 40]. example.org. Not yet confirmed: title in brackets and year.',
+      );
+    const untitled = { citation: { journal: 'J Ex' }, citation_unseen: ['title'] };
+    expect(await cite(makeStudy('a', untitled))).toBe('J Ex. example.org. Not yet confirmed: title.');
     const nobody = { citation: { year: 2020, title: 'Is it safe?', journal: 'J Ex' } };
     expect(await cite(makeStudy('a', nobody))).toBe('Is it safe? (2020). J Ex. example.org.');
     const whole = { authors: 'Example A', year: 2020, title: 'An example', journal: 'J Ex' };
