@@ -1,3 +1,4 @@
+import type { Markup } from '../../model/locale.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -12,18 +13,28 @@ export const nextShape = group({
 export function viewNext(scene: Scene): Viewed<typeof nextShape> {
   const { words } = scene;
   const { next_visit: visit } = scene.case.plan;
-  const language = scene.case.interpreter.needed;
   return {
     steps: [
       words.say('comparison.next.read'),
       visit === undefined
         ? words.say('comparison.next.visit')
         : words.say('comparison.next.visit_on', { date: scene.format.date(visit) }),
-      ...(language ? [words.say('comparison.next.interpreter')] : []),
+      ...askForInterpreter(scene),
       words.say('comparison.next.until_then'),
     ],
     time: words.say(mayNotWait(scene) ? 'comparison.next.how_soon' : 'comparison.next.take_time'),
   };
+}
+
+/** To ask for an interpreter, where one is needed, with the number that the clinic gives for it. */
+export function askForInterpreter({ case: { interpreter }, clinic, words }: Scene): readonly Markup[] {
+  if (!interpreter.needed) return [];
+  const { phone } = clinic.language_notice ?? {};
+  return [
+    phone === undefined
+      ? words.say('comparison.next.interpreter')
+      : words.say('comparison.next.interpreter_call', { phone }),
+  ];
 }
 
 /** Trouble after an earlier operation that a surgeon would not leave for weeks: an outcome that says so, or this. */

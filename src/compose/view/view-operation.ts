@@ -13,6 +13,7 @@ import { contactNote, contactsOf } from './view-contacts.ts';
 import { drawingShape, pictureFor, viewDrawing } from './view-drawing.ts';
 import { healthShape, viewHealth } from './view-health.ts';
 import { lineBoardShape, viewLines } from './view-lines.ts';
+import { askForInterpreter } from './view-next.ts';
 import { surgeonName } from './view-opinion.ts';
 import { originsOf } from './view-rules.ts';
 import { shortOperation } from './view-short.ts';
@@ -123,13 +124,18 @@ function introOf({ words, unit }: Scene, lines: OperationView['lines']): Markup 
   return joined(line, ...(banded ? [words.say('comparison.lines.band')] : []));
 }
 
-function dayOf({ case: { plan, interpreter }, words, format }: Scene): OperationView['day'] {
+function dayOf(scene: Scene): OperationView['day'] {
+  const {
+    case: { plan },
+    words,
+    format,
+  } = scene;
   const { operation_date: date } = plan;
   return [
     date === undefined
       ? words.say('operation.day.come_later')
       : words.say('operation.day.come', { date: format.date(date) }),
-    ...(interpreter.needed ? [words.say('comparison.next.interpreter')] : []),
+    ...askForInterpreter(scene),
     ...['sleep', 'wake', 'up'].map((key) => words.say(`operation.day.${key}`)),
   ];
 }

@@ -775,14 +775,17 @@ describe('what the person fills in', () => {
 
   it('asks for a visit where none is set, and for an interpreter where one is needed', () => {
     const file = makeCase({ decision: { options: fiveOptions } });
-    const { text } = topicNamed(
-      compose(makeComparison(fiveOptions), {
-        case: { ...file, interpreter: { ...file.interpreter, needed: true } },
-      }),
-      'What happens next?',
+    const asked = { ...file, interpreter: { ...file.interpreter, needed: true } };
+    const nextOf = (scene: Partial<ComposeInput>): string =>
+      topicNamed(compose(makeComparison(fiveOptions), { case: asked, ...scene }), 'What happens next?').text;
+    const without = nextOf({ clinic: { ...makeClinic(), language_notice: null } });
+    expect(without).toContain('Come to your next visit. Bring these pages.');
+    expect(without).toMatch(/Ask for an interpreter\. It costs you nothing\.(?! Call)/);
+    const notice = { languages: ['en', 'es'], phone: '555-0128' };
+    expect(nextOf({ clinic: { ...makeClinic(), language_notice: notice } })).toContain(
+      'Ask for an interpreter. It costs you nothing. Call 555-0128.',
     );
-    expect(text).toContain('Come to your next visit. Bring these pages.');
-    expect(text).toContain('Ask for an interpreter. It costs you nothing.');
+    expect(nextOf({ case: file })).not.toContain('interpreter');
   });
 
   it('lets a person tick each choice, or none yet', () => {
