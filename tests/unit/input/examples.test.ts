@@ -7,6 +7,7 @@ import { afterTopics, protocolOf } from '../../../src/model/protocol-of.ts';
 import { bodyMassIndex } from '../../../src/model/quantity.ts';
 import { readShippedFacts } from '../../helpers/aftercare-inputs.ts';
 import { checkFile, open } from '../../helpers/check-file.ts';
+import { readShippedEvidence } from '../../helpers/compare-inputs.ts';
 import { context } from '../../helpers/sample-case.ts';
 
 const names = readdirSync(new URL('../../../examples/cases/', import.meta.url));
@@ -69,6 +70,18 @@ describe('the examples', () => {
     const results = surgeons.flatMap((surgeon) => surgeon.results);
     expect(results.some(({ events, n }) => events === 0 && n >= 30)).toBe(true);
     expect(results.some(({ n }) => n < 30)).toBe(true);
+  });
+
+  it('the clinic has painkillers avoided for life where the caution has them avoided, and not only asked about', () => {
+    const { for_life: forLife } = readExampleClinic().protocol;
+    const caution = readShippedEvidence().cautions.find(({ id }) => id === 'anti-inflammatory-after-surgery');
+    expect(caution?.options).toContain('sleeve');
+    for (const option of ['bypass', ...(caution?.options ?? [])]) {
+      const words: Readonly<Record<string, string>> = forLife[option] ?? {};
+      expect(words.en, option).toMatch(/(Avoid|No) (painkillers like )?ibuprofen/);
+      expect(words.es, option).toMatch(/(Evite|Sin) (analgésicos como el )?ibuprofeno/);
+      for (const said of Object.values(words)) expect(said).not.toMatch(/Ask before|Pregunte antes/);
+    }
   });
 
   it('the clinic says all of the time afterwards for three operations, taking a band out, and a medicine', () => {

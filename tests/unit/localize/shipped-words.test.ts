@@ -298,6 +298,19 @@ describe('the two languages', () => {
   });
 });
 
+describe('weight once a bypass is undone', () => {
+  // A BMI that people came up to reads as a good result to whoever is told no start.
+  it.each(allLanguages)(
+    'is said as a gain on what people weighed before, never as a BMI: %s',
+    async (tag) => {
+      const { entries } = await shippedWords(tag);
+      const said = entries.get('options.bypass.weight_after')?.text ?? '';
+      expect(figuresIn(said)).toEqual(expect.arrayContaining([18, 48, 100]));
+      expect(figuresIn(said)).not.toContain(28);
+    },
+  );
+});
+
 function namesOf(code: string, parts: readonly string[]): readonly string[] {
   return parts.map((part) => `options.${code}.${part}`);
 }
