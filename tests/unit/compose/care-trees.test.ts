@@ -309,6 +309,19 @@ describe('what a clinic says in English alone', () => {
     for (const one of marked) expect(rows.flatMap(foreign)).toContainEqual(one);
   });
 
+  it('is said to be so right under the numbers to call, which stand before all that may go over to the next page', () => {
+    const { tree } = make('homecare', { tag: 'zh-Hans' });
+    const topics = tree.blocks.filter((block) => block.type === 'topic');
+    const [calls, short] = topics.map(({ blocks }) => blocks.map(({ type }) => type));
+    expect(calls).toEqual(['strip', 'paragraph']);
+    expect(short).toEqual(['list']);
+    expect(tree.blocks.slice(0, 6).map(({ type }) => type)).toEqual([
+      'heading',
+      ...Array<string>(3).fill('paragraph'),
+      ...Array<string>(2).fill('topic'),
+    ]);
+  });
+
   it('names numbers in English, and when somebody answers, with the mark at its end that English has', () => {
     const [contacts] = blocksOfType(make('homecare', { tag: 'zh-Hans' }).tree, 'strip');
     const said = ['Nurse line', 'Monday to Friday, 8 to 5.', 'Surgeon on call', 'Day and night.'];

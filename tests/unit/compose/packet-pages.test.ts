@@ -5,7 +5,8 @@ import { identifyPacket } from '../../../src/identify-packet.ts';
 import { documentKinds, packetDocuments } from '../../../src/model/codes.ts';
 import type { DocumentTree, TextRun } from '../../../src/model/document.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
-import { blocksOfType, textOf } from '../../helpers/compose-inputs.ts';
+import { allLanguages } from '../../helpers/all-languages.ts';
+import { blocksOfType, realLocale, textOf } from '../../helpers/compose-inputs.ts';
 import { demand, openExample } from '../../helpers/example-packets.ts';
 
 const reference = 'QB-1141';
@@ -30,7 +31,7 @@ describe('the first page of a packet', () => {
     const rows = blocksOfType(one(documents, 'contents'), 'strip').flatMap((strip) => strip.rows);
     const others = documents.filter(({ kind }) => kind !== 'contents');
     expect(rows.map(({ name }) => name)).toEqual(others.map(({ title }) => title));
-    expect(textOf(one(documents, 'contents'))).toContain('Put the first page on your fridge.');
+    expect(textOf(one(documents, 'contents'))).toContain('Put “Call now” on your fridge.');
   });
 
   it('leaves out the sheet for the clinician', async () => {
@@ -87,4 +88,12 @@ it('every kind of document for a patient has a line for the first page', async (
   for (const locale of prepared.locales.values())
     expect(others.filter((kind) => !locale.translator.has(`contents.about.${kind}`))).toEqual([]);
   expect(expectedText(one(await trees('en'), 'contents')).length).toBeGreaterThan(8);
+});
+
+/** In large print they may take two pages: so the line cannot say which. */
+it.each(allLanguages)('what to put on the fridge is named as its heading names it, in %s', async (tag) => {
+  const { translator } = await realLocale(tag);
+  expect(translator.text('contents.about.warning-signs')).toContain(
+    translator.text('warning-signs.now.heading'),
+  );
 });
