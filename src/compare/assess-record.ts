@@ -80,7 +80,12 @@ function nameOtherFigure(
  */
 function differentlyDone(record: EvidenceRecord): string | undefined {
   if (record.variant !== undefined) return record.variant;
-  return record.id.split('.').includes('stopped') ? (record.definition ?? 'stopped') : undefined;
+  return isOfStopped(record) ? (record.definition ?? 'stopped') : undefined;
+}
+
+/** Whether the figure is of people who had stopped the treatment. */
+export function isOfStopped({ id }: EvidenceRecord): boolean {
+  return id.split('.').includes('stopped');
 }
 
 function readValue(record: EvidenceRecord, desk: OptionDesk): CellValue | SetAsideReason {

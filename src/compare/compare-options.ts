@@ -10,7 +10,7 @@ import type { OptionDesk } from './describe-option.ts';
 import { describeSubject } from './describe-person.ts';
 import { findConflicts } from './find-conflicts.ts';
 import { findFurtherHarms } from './find-further-harms.ts';
-import { findGone, judgeReversibility } from './judge-reversibility.ts';
+import { differAfterwards, findGone, judgeReversibility } from './judge-reversibility.ts';
 import { judgeStanding } from './judge-standing.ts';
 import { listCells, listRecordsUsed, refuseUnverified } from './list-records-used.ts';
 import { noteThresholds } from './note-thresholds.ts';
@@ -79,13 +79,18 @@ function describeColumn(desk: OptionDesk, { case: given, evidence }: CompareInpu
   // A medicine changes nothing of what an operation took out, and stopping it brings back the day before it.
   const isProcedure = kind === 'operation' || kind === 'endoscopic';
   const gone = isProcedure ? findGone(given.health.earlier_operations, evidence.reversibility) : [];
+  const undoing = evidence.reversibility.get(figuresFrom);
+  const differs = differAfterwards(desk, undoing);
   return {
     code,
     figuresFrom,
     kind,
     indication,
     standing: judgeStanding(evidence.standing, figuresFrom, desk.clinic.clinic.jurisdiction),
-    reversibility: judgeReversibility(evidence.reversibility.get(figuresFrom), gone),
+    reversibility: {
+      ...judgeReversibility(undoing, gone),
+      ...(differs === undefined ? {} : { weightAfterDiffers: differs }),
+    },
     stay: buildCell(desk, 'hospital-stay', anyTime),
   };
 }

@@ -27,21 +27,9 @@ interface MatchedPeople {
  * does not exclude makes them `near`, two make them other people.
  */
 export function matchPeople(record: EvidenceRecord, subject: Subject, option: MatchedOption): PeopleMatch {
-  const { sex } = subject.person;
-  const people = { ...record.people, bmi: bmiFor(record.people, sex) };
+  const people = peopleAs(record, subject);
   const bmi = coverBmi(people, option);
-  const found = [
-    subject.person.pregnantNow ? pregnancy : undefined,
-    differInGeneration(people, subject.person.age),
-    ...differInHistory(people, subject, option.indication),
-    differInOperation(record),
-    differInOutcome(record.outcome, subject),
-    differInBmi(bmi, subject.bmi),
-    differInAge(people, subject.person.age),
-    differInDiabetes(people, subject),
-    differInGroup(people, subject),
-    differInSex(people, subject),
-  ].filter((difference) => difference !== undefined);
+  const found = listDifferences(record, subject, option);
   const age = coverAge(people);
   const matched = {
     bmiBasis: bmi.basis,
@@ -52,6 +40,32 @@ export function matchPeople(record: EvidenceRecord, subject: Subject, option: Ma
   if (decisive === undefined) return { ...matched, level: 'like-you', reasons: [] };
   const level = decisive.excludes || found.length > 1 ? 'other-people' : 'near';
   return { ...matched, level, reasons: [decisive.reason] };
+}
+
+/** All ways in which the people of a record differ from this person, or are not stated, the most important first. */
+export function listDifferences(
+  record: EvidenceRecord,
+  subject: Subject,
+  option: MatchedOption,
+): readonly Difference[] {
+  const people = peopleAs(record, subject);
+  return [
+    subject.person.pregnantNow ? pregnancy : undefined,
+    differInGeneration(people, subject.person.age),
+    ...differInHistory(people, subject, option.indication),
+    differInOperation(record),
+    differInOutcome(record.outcome, subject),
+    differInBmi(coverBmi(people, option), subject.bmi),
+    differInAge(people, subject.person.age),
+    differInDiabetes(people, subject),
+    differInGroup(people, subject),
+    differInSex(people, subject),
+  ].filter((difference) => difference !== undefined);
+}
+
+/** The people of a record, with the BMI of those of this person's sex where it is stated apart. */
+function peopleAs({ people }: EvidenceRecord, { person }: Subject): EvidenceRecord['people'] {
+  return { ...people, bmi: bmiFor(people, person.sex) };
 }
 
 /** No figure of any treatment was measured in pregnant people. */

@@ -180,6 +180,8 @@ export interface ReversibilityOf {
   readonly possible: 'yes' | 'partly' | 'no' | 'not-known';
   readonly changeTo: readonly OptionCode[];
   readonly weightAfterKnown: boolean;
+  /** How the people differ whose weight was followed once they had stopped; absent where they are like this person. */
+  readonly weightAfterDiffers?: MatchReason;
   /** Earlier operations of this person that took out something which undoing this option does not bring back. */
   readonly goneBefore: readonly OptionCode[];
 }

@@ -1,7 +1,8 @@
 import type { Markup } from '../../model/locale.ts';
 import { healthAgainstAlone } from './say-against.ts';
-import { mostCommonHarm, mostCommonOutcome, weightComesBack } from './say-drawbacks.ts';
-import { gainInShort } from './say-gain.ts';
+import { sharedDose } from './say-dose.ts';
+import { mostCommonCell, mostCommonHarm, weightComesBack } from './say-drawbacks.ts';
+import { gainInShort, weightGiven } from './say-gain.ts';
 import { countedLines, harmsCounted, mainHarmLines, mainHarms } from './say-risk.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { isProcedure } from './view-people.ts';
@@ -14,13 +15,15 @@ import { bold, joined } from './words.ts';
  */
 export function declinedInWords(scene: Scene, option: NamedOption): Markup {
   const name = scene.words.say('consent.declined.name', { option: option.name });
-  const harms = harmsInShort(scene, option);
+  const dose = doseOfAll(scene, option);
+  const harms = harmsInShort(scene, option, dose !== null);
   // Nobody may take it that a choice has no harm because none was counted, or no other than the one that was.
   const isOpen = harms.length === 0 || option.column.kind === 'none';
   const unknown = isOpen ? [scene.words.say(`options.${option.code}.unknown`)] : [];
   return joined(
     bold(name),
-    gainInShort(scene, option),
+    ...(dose === null ? [] : [scene.words.say('common.dose.fact', { dose })]),
+    gainInShort(scene, option, dose !== null),
     ...harms,
     ...unknown,
     ...healthAgainstAlone(scene, option),
@@ -31,16 +34,23 @@ export function declinedInWords(scene: Scene, option: NamedOption): Markup {
 /** The outcomes that these lines name. */
 export function outcomesOfDeclined(scene: Scene, option: NamedOption): readonly string[] {
   const cells = isTreatment(option) ? mainHarms(scene, option) : harmsCounted(scene, option);
-  const common = isTreatment(option) ? mostCommonOutcome(scene, option) : null;
-  return [...cells.map(({ outcome }) => outcome), ...(common === null ? [] : [common])];
+  const common = isTreatment(option) ? mostCommonCell(scene, option) : null;
+  return [...cells, ...(common === null ? [] : [common])].map(({ outcome }) => outcome);
+}
+
+/** The dose of all figures of these lines, which is said once; null where they are not all of one. */
+function doseOfAll(scene: Scene, option: NamedOption): Markup | null {
+  if (!isTreatment(option)) return null;
+  const common = mostCommonCell(scene, option) ?? undefined;
+  return sharedDose(scene, [weightGiven(scene, option) ?? undefined, ...mainHarms(scene, option), common]);
 }
 
 /** What befalls people to whom nothing is done is not the doing of that choice, but what they must know of it. */
-function harmsInShort(scene: Scene, option: NamedOption): readonly Markup[] {
+function harmsInShort(scene: Scene, option: NamedOption, doseSaid: boolean): readonly Markup[] {
   if (!isTreatment(option)) return countedLines(scene, option);
   const told = mainHarms(scene, option).map(({ id }) => id);
-  const common = mostCommonHarm(scene, option, { outOf: 1000, told });
-  return [...mainHarmLines(scene, option), ...(common === null ? [] : [common])];
+  const common = mostCommonHarm(scene, option, { outOf: 1000, told, doseSaid });
+  return [...mainHarmLines(scene, option, doseSaid), ...(common === null ? [] : [common])];
 }
 
 function isTreatment(option: NamedOption): boolean {

@@ -32,11 +32,12 @@ export function weightComesBack(scene: Scene, { code, column }: NamedOption): Ma
 
 /**
  * Beside which lines it stands: out of how many people they count, and the cells that they say already. Among other
- * harms with their numbers it needs no words on how common it is.
+ * harms with their numbers it needs no words on how common it is, and the dose may be said above them.
  */
 interface Beside {
   readonly outOf?: Denominator;
   readonly told?: readonly string[];
+  readonly doseSaid?: boolean;
 }
 
 /**
@@ -51,10 +52,11 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, beside: Besi
   const { cell } = most;
   const denominator = beside.outOf ?? most.denominator;
   const share = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
+  const count = figure(share, sourceOf(cell));
   const risk = words.say('common.risk', {
     outcome: words.plain(`outcomes.${cell.outcome}.name`),
     time: timeOf(scene, cell),
-    figure: withMark(scene, cell, withDose(scene, figure(share, sourceOf(cell)), cell)),
+    figure: withMark(scene, cell, beside.doseSaid === true ? count : withDose(scene, count, cell)),
   });
   const few = fewPeopleInWords(scene, cell);
   // Nobody can say how common a harm is beside others that have no number. A picture may draw what its table says.
@@ -63,9 +65,9 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, beside: Besi
   return joined(risk, ...(few === null ? [] : [few]), ...rank);
 }
 
-/** Which outcome that is; null where these pages give a share of none. */
-export function mostCommonOutcome(scene: Scene, { code }: NamedOption): string | null {
-  return sharesOfHarms(scene, code)[0]?.cell.outcome ?? null;
+/** Which cell that is; null where these pages give a share of none. */
+export function mostCommonCell(scene: Scene, { code }: NamedOption): ShareCell | null {
+  return sharesOfHarms(scene, code)[0]?.cell ?? null;
 }
 
 /** The most common first. */

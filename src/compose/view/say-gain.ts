@@ -16,28 +16,34 @@ export function gainOf(scene: Scene, option: NamedOption): Markup {
   return said === null ? noWeight(scene) : joined(said, scene.words.say('consent.talk.weight_yours'));
 }
 
-/** The same in one line beside others. */
-export function gainInShort(scene: Scene, option: NamedOption): Markup {
-  return weightOf(scene, option) ?? noWeight(scene);
+/** The same in one line beside others, which may have said the dose. */
+export function gainInShort(scene: Scene, option: NamedOption, doseSaid = false): Markup {
+  return weightOf(scene, option, doseSaid) ?? noWeight(scene);
 }
 
 function noWeight(scene: Scene): Markup {
   return scene.words.say('consent.talk.none_known_weight');
 }
 
-function weightOf(scene: Scene, option: NamedOption): Markup | null {
+function weightOf(scene: Scene, option: NamedOption, doseSaid = false): Markup | null {
+  const cell = weightGiven(scene, option);
+  return cell === null ? null : weightInSentence(scene, cell, doseSaid);
+}
+
+/** The weight that these words give; null where none is known. */
+export function weightGiven(scene: Scene, option: NamedOption): WeightCell | null {
   const { main, over } = scene.comparison.weight;
   const cell = [main, ...over.toReversed()]
     .flatMap(({ cells }) => cells)
     .find((one): one is KnownCell => one.option === option.code && one.state === 'known');
-  return cell === undefined || !isWeight(cell) ? null : weightInSentence(scene, cell);
+  return cell === undefined || !isWeight(cell) ? null : cell;
 }
 
-function weightInSentence(scene: Scene, cell: WeightCell): Markup {
+function weightInSentence(scene: Scene, cell: WeightCell, doseSaid: boolean): Markup {
   const average = figure(weightInWords(scene, cell.value.averageKg), sourceOf(cell));
   const weight = scene.words.say('consent.talk.weight', {
     time: sayLength(scene, cell.lead.horizon),
-    weight: withDose(scene, average, cell),
+    weight: doseSaid ? average : withDose(scene, average, cell),
   });
   const remarks = [
     soundnessInWords(scene, cell),

@@ -1,4 +1,10 @@
-import type { KnownCell, MissingReason, SetAsideReason, UnknownCell } from '../../model/comparison.ts';
+import type {
+  KnownCell,
+  MatchReason,
+  MissingReason,
+  SetAsideReason,
+  UnknownCell,
+} from '../../model/comparison.ts';
 import { isPossible } from '../../model/evidence.ts';
 import type { Markup } from '../../model/locale.ts';
 import { isSlight } from '../../model/slight-difference.ts';
@@ -68,6 +74,11 @@ export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
 export function sayDifference(scene: Scene, { lead }: KnownCell): Markup | null {
   const [reason] = lead.match === 'near' ? lead.reasons : [];
   if (reason === undefined || reason.code === 'stages') return null;
+  return sayOtherPeople(scene, reason);
+}
+
+/** How the people of a figure differ from this person, in a sentence beside it. */
+export function sayOtherPeople(scene: Scene, reason: MatchReason): Markup {
   return scene.words.say(`missing.near.${formOf(reason)}`, patientVariables(scene, reason));
 }
 

@@ -116,9 +116,9 @@ export function mainHarms(scene: Scene, option: NamedOption): readonly Cell[] {
         .filter(({ option: code, state }) => code === option.code && state === 'known');
 }
 
-/** These in words, a line each. */
-export function mainHarmLines(scene: Scene, option: NamedOption): readonly Markup[] {
-  return linesOf(scene, mainHarms(scene, option));
+/** These in words, a line each; the dose may be said before them. */
+export function mainHarmLines(scene: Scene, option: NamedOption, doseSaid = false): readonly Markup[] {
+  return linesOf(scene, mainHarms(scene, option), doseSaid);
 }
 
 /**
@@ -146,19 +146,22 @@ export function isHarm(scene: Scene, cell: Cell): boolean {
   return groupsOf(scene, cell).some((name) => name.endsWith('harm') || name === 'living-with-it');
 }
 
-function linesOf(scene: Scene, cells: readonly Cell[]): readonly Markup[] {
+function linesOf(scene: Scene, cells: readonly Cell[], sameDose = false): readonly Markup[] {
   const known = cells.filter((cell): cell is KnownCell => cell.state === 'known');
   const unknown = cells.filter(({ state }) => state === 'not-known');
-  return [...knownLines(scene, known), ...(unknown.length === 0 ? [] : [unknownLine(scene, unknown)])];
+  return [
+    ...knownLines(scene, known, sameDose),
+    ...(unknown.length === 0 ? [] : [unknownLine(scene, unknown)]),
+  ];
 }
 
 /** What is true of all figures, their time or a remark, is said once: above them the time, below them the remarks. */
-function knownLines(scene: Scene, cells: readonly KnownCell[]): readonly Markup[] {
+function knownLines(scene: Scene, cells: readonly KnownCell[], sameDose: boolean): readonly Markup[] {
   const { words } = scene;
   const told = cells.map((cell) => ({
     cell,
     time: timeOf(scene, cell),
-    remarks: remarksOf(scene, cell, { notes: null, denominator, sameDose: false, marked: true }),
+    remarks: remarksOf(scene, cell, { notes: null, denominator, sameDose, marked: true }),
   }));
   const [first, ...others] = told;
   if (first === undefined) return [];

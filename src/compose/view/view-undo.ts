@@ -1,6 +1,7 @@
 import type { Markup } from '../../model/locale.ts';
 import { undoStatement, weightAfterStatement } from '../../model/statement.ts';
 import { onTroubleLeft } from './say-call-now.ts';
+import { sayOtherPeople } from './say-reason.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -41,10 +42,14 @@ function undoRow(scene: Scene, option: NamedOption): Row {
 
 /** Undoing was measured in adults who were not pregnant; to anyone else only the sentences without a figure are said. */
 function forThisPerson(scene: Scene, words: Markup): Markup {
-  const { age, pregnantNow } = scene.comparison.person;
-  if (age >= adultAge && !pregnantNow) return words;
+  if (isLikeMeasured(scene)) return words;
   const sentences = words.markup.split(/(?<=[.!?]) /).filter((sentence) => !/\d/.test(sentence));
   return { markup: sentences.join(' ') };
+}
+
+function isLikeMeasured({ comparison }: Scene): boolean {
+  const { age, pregnantNow } = comparison.person;
+  return age >= adultAge && !pregnantNow;
 }
 
 /** Years from which a person is adult: figures of adults hold, and nobody else signs. */
@@ -70,10 +75,12 @@ export function staysGone(scene: Scene, { column }: NamedOption): readonly Marku
 function weightAfter(scene: Scene, option: NamedOption): Markup {
   const [getsWorse] = onTroubleLeft(scene, option, 'undo.trouble_left');
   if (getsWorse !== undefined) return getsWorse;
-  const { possible, weightAfterKnown } = option.column.reversibility;
+  const { possible, weightAfterKnown, weightAfterDiffers: differs } = option.column.reversibility;
   if (possible === 'no' && !weightAfterKnown) return { markup: '' };
   const words = forThisPerson(scene, scene.words.say(`options.${option.code}.weight_after`));
-  return standingOn(rowOf(scene, option, weightAfterStatement), words);
+  // Whoever is told no figure needs no word on the people in whom it was measured.
+  const inWhom = differs === undefined || !isLikeMeasured(scene) ? [] : [sayOtherPeople(scene, differs)];
+  return standingOn(rowOf(scene, option, weightAfterStatement), joined(words, ...inWhom));
 }
 
 /** The row on undoing that stands for an option; none where the evidence has none, and then no figure may be said. */

@@ -158,3 +158,40 @@ describe('undoing a second operation', () => {
     expect(goneOf('band', ['bypass', 'sleeve'])).toEqual([[], []]);
   });
 });
+
+describe('weight once a medicine is stopped', () => {
+  const differs = (changes: Parameters<typeof makeCase>[0]): readonly unknown[] => {
+    const table = compareOptions({
+      case: makeCase(changes),
+      clinic: makeClinic(),
+      evidence: readShippedEvidence(),
+      date: today,
+    });
+    if (!table.ok) throw new Error('the comparison failed');
+    return table.value.options.map(({ reversibility }) => reversibility.weightAfterDiffers);
+  };
+  const options = ['semaglutide', 'tirzepatide', 'balloon', 'no-operation'];
+
+  it('was followed in people without diabetes, as far as the record says so', () => {
+    const conditions = ['type-2-diabetes'];
+    const none = { code: 'no-diabetes-only' };
+    expect(differs({ health: { conditions }, decision: { options } })).toEqual([
+      none,
+      undefined,
+      undefined,
+      undefined,
+    ]);
+  });
+
+  it('was followed in people with no operation before', () => {
+    const health = { earlier_operations: [{ operation: 'sleeve', status: 'in-place' }] };
+    const decision = { asked: 'second-operation', options };
+    const reason = { code: 'indication', theirs: 'none', yours: 'after-sleeve' };
+    expect(differs({ health, decision })).toEqual([reason, reason, undefined, undefined]);
+  });
+
+  it('needs no word where they are like this person, and what a study leaves unsaid is no difference', () => {
+    const patient = { born: '1956-06-02' };
+    expect(differs({ patient, decision: { options } })).toEqual([undefined, undefined, undefined, undefined]);
+  });
+});

@@ -140,6 +140,34 @@ describe('the record of the talk', () => {
     expect(viewConsent(await sceneFor('es', { case: input })).refusal).toBe('No\u00a0lo\u00a0quiero');
   });
 
+  it('says the dose of a choice that was not taken once where all its figures are of one, else beside each', async () => {
+    const place = { option: 'semaglutide', outcome: 'pancreatitis', asked: { months: 12 } };
+    const comparison = makeComparison(fiveOptions);
+    const [topic, ...topics] = comparison.topics;
+    if (topic === undefined) throw new Error('no topic');
+    const cells = [shareCell(place, [2, 1000]), shareCell({ ...place, outcome: 'nausea' }, [400, 1000])];
+    const rows = cells.map((cell) => ({ outcome: cell.outcome, asked: cell.asked, cells: [cell] }));
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+      comparison: { ...comparison, topics: [{ ...topic, rows: [...topic.rows, ...rows] }, ...topics] },
+    });
+    const sayWith = (last: number): string => {
+      const doseFor = (id: string): number => (id === cells[1]?.lead.record ? last : 2.4);
+      const records = new Map(
+        [...scene.records.keys(), ...cells.map(({ lead }) => lead.record)].map(
+          (id): [string, EvidenceRecord] => [
+            id,
+            makeRecord({ id, dose: { mg: [doseFor(id)], per: 'week' } }),
+          ],
+        ),
+      );
+      return plain(viewConsent({ ...scene, records }).declined[2]?.markup);
+    };
+    expect(sayWith(2.4)).toMatch(/^Semaglutide\. Dose: 2\.4 mg once a week\. .*400 out of 1,000 people\./);
+    expect(sayWith(2.4).match(/once a week/g)).toHaveLength(1);
+    expect(sayWith(1)).toMatch(/^Semaglutide\. (?!Dose).*2\.4 mg once a week.*1 mg once a week/);
+  });
+
   it('says of each choice that was not taken what came later and that it stays, and what came without treatment', async () => {
     const place = { option: 'no-operation', outcome: 'new-diabetes', asked: { months: 120 } };
     const comparison = makeComparison(fiveOptions, { furtherHarms: [shareCell(place, [60, 300])] });

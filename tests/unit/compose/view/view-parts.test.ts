@@ -147,6 +147,22 @@ describe('undoing', () => {
     expect(rows[0]?.wayBack).toEqual({ possible: 'partly', alt: 'Sleeve: can it be undone? Partly.' });
   });
 
+  it('says in whom weight was followed where they are not like this person, and only beside a figure', async () => {
+    const comparison = makeComparison(fiveOptions);
+    const options = comparison.options.map((option) => ({
+      ...option,
+      reversibility: { ...option.reversibility, weightAfterDiffers: { code: 'no-diabetes-only' } as const },
+    }));
+    const saidTo = async (changes: Partial<typeof comparison.person>): Promise<string> => {
+      const person = { ...comparison.person, ...changes };
+      const rows = viewUndo(await sceneFor('en', { comparison: { ...comparison, options, person } }));
+      return (rows[3]?.lines ?? []).map(({ words }) => plain(words.markup)).join(' ');
+    };
+    expect(await saidTo({})).toMatch(/about 6 below the start\. None of these people had diabetes\.$/);
+    for (const changes of [{ age: 16 }, { pregnantNow: true }])
+      expect(await saidTo(changes)).not.toContain('these people');
+  });
+
   it.each([
     ['a gastric bypass or another operation', 'partly', ['bypass', 'duodenal-switch']],
     ['another operation', 'partly', ['duodenal-switch', 'band']],
