@@ -130,7 +130,7 @@ function textsOfBlock<T extends Block['type']>(block: OfType<T>): Texts {
 /**
  * Texts that may be printed again, as artifacts, at the top of a page that goes on with a block: the heading with the
  * word for "continued" (a small one without, where its question has it), that of a call-out and its points, that of a
- * frame of signs with its first number to call, the upper axis, the heads of a table. In no particular order.
+ * frame of signs with its numbers to call, the upper axis, the heads of a table. In no particular order.
  */
 export function repeatedTexts(tree: DocumentTree): Texts {
   return repeatedIn(tree.blocks, tree.furniture.continued).filter((text) => text.text.trim() !== '');
@@ -156,7 +156,7 @@ function repeatedIn(blocks: readonly Block[], continued: string): Texts {
       case 'warning-frames':
         return block.frames.flatMap((frame) => [
           piece('heading', continuedHeading(frame.heading, continued), frame),
-          ...frame.phones.slice(0, 1).map(({ number }) => piece('label', number, frame)),
+          ...frame.phones.map(({ number }) => piece('label', number, frame)),
         ]);
       case 'strip':
         return block.axis === undefined ? [] : textsOfUpperAxis(block.axis, block);

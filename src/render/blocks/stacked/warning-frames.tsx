@@ -3,7 +3,7 @@ import type { ReactElement } from 'react';
 import type { WarningFrame } from '../../../model/care-blocks.ts';
 import { continuedHeading } from '../../../model/tree-text.ts';
 import { gapStart, palette, rowDirection } from '../../theme.ts';
-import type { Theme } from '../../theme.ts';
+import type { Theme, TypeRole } from '../../theme.ts';
 import type { Unit } from '../../unit.ts';
 import { widthOnLine } from '../fit-words.ts';
 import { SingleItem } from '../frame-items.tsx';
@@ -48,36 +48,50 @@ function Piece({ theme, frame, first, last, children }: PieceProps): ReactElemen
   );
 }
 
+interface RepeatedNumber {
+  readonly number: string;
+  /** Points. */
+  readonly room: number;
+}
+
+/** The numbers to call that have room beside the heading on its line; the first in any case. */
+function repeatedNumbers({ phones }: WarningFrame, rest: number, role: TypeRole): readonly RepeatedNumber[] {
+  const numbers = phones.map(({ number }) => {
+    const whole = tied(number);
+    return { number: whole, room: Math.ceil(widthOnLine(whole, role)) + 1 };
+  });
+  return numbers.filter((_, index) => index === 0 || roomOf(numbers.slice(0, index + 1)) <= rest);
+}
+
+/** Numbers beside a heading, each with the white before it. */
+function roomOf(numbers: readonly RepeatedNumber[]): number {
+  return numbers.reduce((sum, { room }) => sum + HEAD_GAP + room, 0);
+}
+
 /**
- * The heading again with the first number to call, where a page goes on with a frame: black where the frame's own is.
- * Screen readers pass over it.
+ * The heading again with the numbers to call, where a page goes on with a frame: black where the frame's own is. Screen
+ * readers pass over it.
  */
 function Continued({ place, frame }: { readonly place: Place; readonly frame: WarningFrame }): ReactElement {
   const { theme, continued } = place;
   const { width, direction, type } = theme;
   const role = type.smallHeading;
   const color = frame.urgency === 'now' ? palette.white : palette.ink;
-  const number = tied(frame.phones[0]?.number ?? '');
-  const room = number === '' ? 0 : Math.ceil(widthOnLine(number, role)) + 1;
+  const heading = continuedHeading(frame.heading, continued);
   const inner = width - 2 * SIDE;
-  const words = inner - room - (room === 0 ? 0 : HEAD_GAP);
+  const numbers = repeatedNumbers(frame, inner - Math.ceil(widthOnLine(heading, role)) - 1, role);
   const text = { theme, role, color } as const;
   const ground = { paddingHorizontal: SIDE, paddingVertical: CONTINUED, ...headGround(frame, direction) };
   return (
     <View artifact style={{ width }}>
       <Piece theme={theme} frame={frame} first last={false}>
         <View style={{ width, flexDirection: rowDirection(direction), ...ground }}>
-          <Words
-            {...text}
-            text={continuedHeading(frame.heading, continued)}
-            width={words}
-            setting="balanced"
-          />
-          {room === 0 ? null : (
-            <View style={{ width: room, ...gapStart(direction, HEAD_GAP) }}>
+          <Words {...text} text={heading} width={inner - roomOf(numbers)} setting="balanced" />
+          {numbers.map(({ number, room }, index) => (
+            <View key={index} style={{ width: room, ...gapStart(direction, HEAD_GAP) }}>
               <Words {...text} text={number} width={room} />
             </View>
-          )}
+          ))}
         </View>
       </Piece>
     </View>
@@ -93,6 +107,7 @@ interface FrameProps {
 
 /**
  * The head, then each sign: a frame that has no room on a page is divided between signs, and its line stays open there.
+ * So is one that could stand whole on the next page: else what cannot wait would leave its own page, to fill that.
  */
 function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
   const { theme } = place;
@@ -108,7 +123,6 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
     ),
     gapBefore: 0,
     keepWithNext: items.length > 0,
-    group: key,
   };
   const continuation = <Continued place={place} frame={frame} />;
   const signs = items.map((item, index): Unit => {
@@ -132,7 +146,7 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
       continuation,
     };
   });
-  return [head, ...signs.map((sign) => ({ ...sign, group: key }))];
+  return [head, ...signs].map((unit) => ({ ...unit, group: key, divisible: true }));
 }
 
 /** Signs of one degree of urgency after another, one sign a line. */

@@ -3,12 +3,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Block, Paragraph } from '../../../../src/model/document.ts';
 import { repeatedTexts } from '../../../../src/model/tree-text.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
+import { expandElement } from '../../../../src/render/expand-elements.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
 import { pageFaults, planPagesOf } from '../../../helpers/page-faults.ts';
 import { inlines, para } from '../../../helpers/sample-documents.ts';
 import { smallTree } from '../../../helpers/small-tree.ts';
 import { textFaults } from '../../../helpers/text-faults.ts';
-import { elementsOf, structureOf } from '../../../helpers/unit-nodes.ts';
+import { elementsOf, nodesOf, structureOf } from '../../../helpers/unit-nodes.ts';
 
 const origin = 'main.hbs:1';
 
@@ -86,6 +87,28 @@ describe('an opinion or a frame of signs', () => {
     const [first, second] = [units[3], units[7]].map((unit) => unit?.continuation);
     expect(units[4]?.continuation).toBe(first);
     expect(second).not.toBe(first);
+  });
+
+  it('may be divided in large print also where it could stand whole on the next page', () => {
+    const units = blockUnits(smallTree([frames(4)], { edition: 'large-print' }));
+    expect(units.map(({ group, divisible }) => [group, divisible])).toEqual(
+      Array(5).fill(['0.frame.0', true]),
+    );
+  });
+
+  it('repeats with its heading the numbers that have room beside it on one line', () => {
+    const viewsRepeated = (heading: string, numbers: readonly string[]): number => {
+      const phones = numbers.map((number) => ({ label: '', number }));
+      const frame = { urgency: 'now', heading, phones, items: paragraphs(3), origin } as const;
+      const tree = smallTree([{ type: 'warning-frames', frames: [frame], origin }], {
+        edition: 'large-print',
+      });
+      return nodesOf(expandElement(blockUnits(tree).at(-1)?.continuation), 'VIEW').length;
+    };
+    const [one, two] = [['911'], ['911', '555-0134']];
+    const long = 'Call now, at any hour of the day or the night';
+    expect(viewsRepeated('Call now', two)).toBeGreaterThan(viewsRepeated('Call now', one));
+    expect(viewsRepeated(long, two)).toBe(viewsRepeated(long, one));
   });
 
   it('says its heading again, which the read-back expects there', () => {
