@@ -1,6 +1,6 @@
 import { openMatters } from '../model/aftercare-plan.ts';
 import { documentsOf } from '../model/case.ts';
-import { homeDocuments } from '../model/codes.ts';
+import { homeDocuments, studyDocuments } from '../model/codes.ts';
 import { writtenTexts } from '../model/written-texts.ts';
 import { isPastReview } from '../model/review.ts';
 import type { OpenPoint, UnwrittenText } from '../model/open-point.ts';
@@ -113,8 +113,9 @@ function unconfirmed({ comparison, clinic }: OpenInput): number {
   ).length;
 }
 
-/** Studies that the sources name and whose authors, title, year or journal nobody has seen. */
+/** Studies that the sources of these pages name, and whose authors, title, year or journal nobody has seen. */
 function incompleteCitations(input: OpenInput): number {
+  if (!documentsOf(input.case).some((kind) => studyDocuments.includes(kind))) return 0;
   const unseen = (id: string): number => input.evidence.studies.get(id)?.citation_unseen?.length ?? 0;
   return citedStudies(input).filter((id) => unseen(id) > 0).length;
 }

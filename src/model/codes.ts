@@ -17,6 +17,15 @@ export const documentKinds = [
 export const DocumentKindSchema = z.enum(documentKinds);
 export type DocumentKind = z.infer<typeof DocumentKindSchema>;
 
+/** Documents that say what studies found, or where it was read. */
+export const studyDocuments: readonly DocumentKind[] = [
+  'comparison',
+  'consent',
+  'operation',
+  'sources',
+  'clinician-sheet',
+];
+
 /** Documents about the time after a treatment, counted from its day. */
 export const homeDocuments: readonly DocumentKind[] = ['homecare', 'warning-signs', 'vitamins'];
 

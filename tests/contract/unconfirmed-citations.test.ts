@@ -19,3 +19,12 @@ it.each(exampleCases)(
     expect(point).toEqual({ code: 'citations', count: marked.length });
   },
 );
+
+it('counts none in pages that say nothing of studies', async () => {
+  const { prepared, open } = await openExample('QB-1041', (text) =>
+    text.replace(/^documents: .*$/m, 'documents: [questions, language-notice]'),
+  );
+  const codes = identifyPacket(prepared, open, 'en').openPoints.map(({ code }) => code);
+  expect(codes).not.toContain('citations');
+  expect(codes).toContain('words');
+});
