@@ -91,7 +91,7 @@ const BETWEEN_MANY_SIGNS = 5;
  * A frame of more signs is set smaller and closer, so that the page for the fridge stays one page; and all others of the document
  * with it, where they share pages, as they seldom do in large print: what can wait is not larger than what cannot.
  */
-export const MANY_SIGNS = 8;
+export const MANY_SIGNS = 7;
 
 export function themeOf(tree: DocumentTree): Theme {
   const edition = editionOf(tree);

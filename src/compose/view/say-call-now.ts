@@ -21,7 +21,12 @@ export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
   return [
     withDuty(
       'phone',
-      words.say('comparison.health.call_now', { signs: joined(...signs), day, night, emergency }),
+      words.say('comparison.health.call_now', {
+        signs: joined(...signs),
+        first: words.say('aftercare.emergency_first', { emergency }),
+        day,
+        night,
+      }),
     ),
   ];
 }

@@ -186,8 +186,8 @@ describe('frames of warning signs', () => {
         ).find((node) => textBoxesText(node) === text)?.style['fontSize'];
       return [sized('Pain'), sized('Fever'), sized('Cough')];
     };
-    expect(await sizesOf(8)).toEqual([16.5, 16.5, 16.5]);
-    expect(await sizesOf(9)).toEqual([14, 14, 14]);
+    expect(await sizesOf(7)).toEqual([16.5, 16.5, 16.5]);
+    expect(await sizesOf(8)).toEqual([14, 14, 14]);
   });
 
   it('set the emergency number largest, and smaller rather than broken where it is long', async () => {
