@@ -150,6 +150,8 @@ function weightWays(record: WeightRecord, body: Body): readonly string[] {
   return [
     bothUnits(kg),
     `${write(then)} lb`,
+    // At a point of a weight line, whose axis names the unit.
+    write(then),
     `${write(Math.abs(now - then))} lb`,
     (Math.round(twl * 10) / 10).toFixed(1),
     ...spreads.map((ends) => poundRange(ends.map((end) => kilogramsOf(record, end, body)))),
