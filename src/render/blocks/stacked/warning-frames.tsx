@@ -146,7 +146,9 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
       continuation,
     };
   });
-  return [head, ...signs].map((unit) => ({ ...unit, group: key, divisible: true }));
+  // What can wait for a visit is one topic of its own, and stays whole.
+  const divisible = frame.urgency === 'visit' ? {} : { divisible: true };
+  return [head, ...signs].map((unit) => ({ ...unit, group: key, ...divisible }));
 }
 
 /** Signs of one degree of urgency after another, one sign a line. */
