@@ -499,7 +499,7 @@ describe('open points', () => {
       comparison,
       clinic,
       evidence: { ...evidence, studies },
-      case: makeCase({ decision }),
+      case: { ...makeCase({ decision }), documents: ['comparison'] },
     });
     expect(viewOpen(scene).map(({ markup }) => plain(markup))).toEqual([
       'Una persona calificada todavía no ha revisado las palabras en este idioma: español.',
