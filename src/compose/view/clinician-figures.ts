@@ -59,7 +59,9 @@ const decided: readonly (RecordUse['ledBy'] | 'course')[] = [
 export const figurePartShape = group({ heading: text, intro: list(markup), table: tableShape });
 export type FigurePart = Viewed<typeof figurePartShape>;
 
-/** Whether a record stands behind a figure of a cell on the pages of the patient. */
+const kinds = ['printed', 'not_printed'] as const;
+
+/** Whether a figure of a cell, and the record behind it, belong in a part. */
 type Wanted = (cell: string, record: string) => boolean;
 
 /**
@@ -70,20 +72,23 @@ type Wanted = (cell: string, record: string) => boolean;
 export function clinicianFigures(scene: Scene): readonly FigurePart[] {
   const { words, printed = new Set() } = scene;
   const notes = createNotes();
-  const parts = [
-    partOf(scene, (cell, record) => isPrinted(printed, cell, record), notes),
-    partOf(scene, (cell, record) => !isPrinted(printed, cell, record), notes),
-  ];
+  const parts = kinds
+    .map((kind) => {
+      const isWanted: Wanted = (cell, record) => isPrinted(printed, cell, record) === (kind === 'printed');
+      return { kind, ...partOf(scene, isWanted, notes) };
+    })
+    .filter(({ rows }) => rows.length > 0);
   const used = new Set(parts.flatMap(({ ledBy }) => ledBy));
   const told = [words.say('clinician-sheet.abbreviations'), whyWords(scene, used)];
-  const why = [[], [words.say('clinician-sheet.figures.not_printed_why')]];
-  const shown = [0, 1].filter((index) => parts[index]?.rows.length !== 0);
-  return shown.map((index) => ({
-    heading: words.plain(`clinician-sheet.figures.${index === 0 ? 'printed' : 'not_printed'}`),
-    intro: [...(why[index] ?? []), ...(index === shown[0] ? told : [])],
+  return parts.map(({ kind, rows }, index) => ({
+    heading: words.plain(`clinician-sheet.figures.${kind}`),
+    intro: [
+      ...(kind === 'printed' ? [] : [words.say('clinician-sheet.figures.not_printed_why')]),
+      ...(index === 0 ? told : []),
+    ],
     table: {
-      ...denseTable(labels(scene, 'figures', columns), parts[index]?.rows ?? []),
-      notes: index === shown.at(-1) ? notesUnder(scene, notes) : [],
+      ...denseTable(labels(scene, 'figures', columns), rows),
+      notes: index === parts.length - 1 ? notesUnder(scene, notes) : [],
     },
   }));
 }

@@ -146,7 +146,7 @@ function frameUnits({ frame, place, key, tag }: FrameProps): readonly Unit[] {
       continuation,
     };
   });
-  // What can wait for a visit is one topic of its own, and stays whole.
+  // Nothing that cannot wait shares pages with what can wait for a visit: so that stays whole.
   const divisible = frame.urgency === 'visit' ? {} : { divisible: true };
   return [head, ...signs].map((unit) => ({ ...unit, group: key, ...divisible }));
 }
