@@ -2,7 +2,9 @@
 // - Wadden TA et al., JAMA 2021;325:1403-1413 (abstract, PubMed 33625476): 611 adults without diabetes, 407 and 204;
 // - Swedish Obese Subjects: a BMI of 34 and over for men, 38 and over for women (Sjöström L et al., Int J Obes
 //   1992;16:465-479, and every later report; abstract on the pages of the University of Gothenburg);
-// - Mingrone G et al., Lancet 2021;397:293-304 (abstract, PubMed 33485454): 60 people, shared out 1:1:1.
+// - Mingrone G et al., Lancet 2021;397:293-304 (abstract, PubMed 33485454): 60 people, shared out 1:1:1;
+// - Aarts EO et al., Obes Surg 2011;21:207-211 (link.springer.com/doi/10.1007/s11695-010-0316-7): 36 men and 24 women with
+//   a mean BMI of 56.8 ± 10.9 and a mean age of 44 (18-70), a first step to a switch; followed in the first year.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
@@ -48,6 +50,13 @@ describe('the people of a figure', () => {
       bySex?.male.low,
     ]);
     expect(new Set(said.map(String))).toEqual(new Set(['38,38,34']));
+  });
+
+  it('who lacked iron in the first year after a sleeve had a BMI of 57 on average', () => {
+    expect(record('sleeve.deficiency-iron.12m.sleeve-micronutrients-2011')).toMatchObject({
+      people: { bmi: { mean: 56.8, sd: 10.9 }, age: { mean: 44, low: 18, high: 70 }, female_percent: 40 },
+      time: { months: 12, basis: 'by' },
+    });
   });
 
   it.each(['bypass', 'duodenal-switch', 'usual-care'])(
