@@ -177,7 +177,7 @@ describe('weight once a medicine is stopped', () => {
     const none = { code: 'no-diabetes-only' };
     expect(differs({ health: { conditions }, decision: { options } })).toEqual([
       none,
-      undefined,
+      none,
       undefined,
       undefined,
     ]);
