@@ -11,7 +11,18 @@ import { thinTicks } from './thin-ticks.ts';
  * label and its words, white included.
  */
 export function reflowBlocks(blocks: readonly Block[], colon: string): readonly Block[] {
-  return sayLast(blocks).flatMap((block) => reflowBlock(block, colon));
+  return keysFirst(sayLast(blocks)).flatMap((block) => reflowBlock(block, colon));
+}
+
+/** Pictures that take a page or more are read with their key at hand: it stands over them, not after the last. */
+function keysFirst(blocks: readonly Block[]): readonly Block[] {
+  const isMoved = (block: Block | undefined, before: Block | undefined): boolean =>
+    block?.type === 'key' && before?.type === 'strip' && before.layout !== 'text';
+  return blocks.flatMap((block, index) => {
+    const next = blocks[index + 1];
+    if (isMoved(block, blocks[index - 1])) return [];
+    return next !== undefined && isMoved(next, block) ? [next, block] : [block];
+  });
 }
 
 /** Frames of signs take most of a page each: what to say follows them all, so that none is parted for it. */

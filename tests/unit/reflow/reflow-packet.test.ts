@@ -311,6 +311,23 @@ describe('a packet in large print', () => {
     expect(none[0]).not.toHaveProperty('axis');
   });
 
+  it('has the key over its pictures, however many parts these have, and leaves any other key where it is', () => {
+    const key: Block = { type: 'key', heading: 'How to read the bars', items: [], origin };
+    const [bar] = rangeRows;
+    if (bar === undefined) throw new Error('no bar');
+    const { name, words } = bar;
+    const rows = [{ name, words, origin }, bar];
+    const bars: Block = { type: 'strip', layout: 'range', axis: sampleAxis, rows, origin };
+    const choices: Block = { type: 'strip', layout: 'text', rows: [], origin };
+    const inTopic = (...blocks: readonly Block[]): readonly string[] => {
+      const [topic] = largeOf({ type: 'topic', question: 'How much?', intro: [], blocks, origin });
+      return topic?.type === 'topic' ? topic.blocks.map(({ type }) => type) : [];
+    };
+    expect(inTopic(bars, key, para('One study.'))).toEqual(['key', 'strip', 'strip', 'paragraph']);
+    expect(inTopic(choices, key)).toEqual(['strip', 'key']);
+    expect(inTopic(para('a'), key)).toEqual(['paragraph', 'key']);
+  });
+
   it('has what to say after all frames of signs, and leaves it where there are none', () => {
     const say: Block = { type: 'say', heading: 'What to say', sentences: [], origin };
     const frames: Block = { type: 'warning-frames', frames: [], origin };
