@@ -234,7 +234,7 @@ function notesUnder(scene: Scene, notes: Notes): readonly Markup[] {
   const near = notes
     .all()
     .map((note, index) =>
-      words.say('clinician-sheet.near_note', { note: format.number(index + 1), words: note }),
+      words.say('clinician-sheet.near_note', { note: format.number(index + 1), words: note.words }),
     );
   const assumed = knownCells(scene.comparison).some(({ cell }) => isAssumed(cell));
   const parts = [

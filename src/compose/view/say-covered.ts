@@ -1,8 +1,9 @@
-import type { Cell } from '../../model/comparison.ts';
+import type { Cell, KnownCell } from '../../model/comparison.ts';
 import { bmiFor } from '../../model/bmi-by-sex.ts';
 import type { EvidenceRecord, Spread } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import { bmiBeside } from './say-bmi.ts';
+import { aboutOptions } from './say-note.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
 
@@ -11,16 +12,24 @@ import { joined } from './words.ts';
  * only assumed to match them is never said as theirs. Null where no option has a figure.
  */
 export function coveredLine(scene: Scene, cells: readonly Cell[]): Markup | null {
-  const leads = cells.flatMap((cell) => (cell.state === 'known' ? [cell.lead] : []));
+  const known = cells.filter((cell) => cell.state === 'known');
+  const leads = known.map(({ lead }) => lead);
   const records = leads.flatMap(({ record }) => scene.records.get(record) ?? []);
   if (records.length === 0) return null;
   const { words } = scene;
   const several = new Set(leads.map(({ study }) => study)).size > 1;
   return joined(
-    ...(several ? [words.say('common.covered.different')] : []),
+    several ? words.say('common.covered.different') : oneStudy(scene, known),
     ...bodyLines(scene, { records, several }),
     ...ageLine(scene, records),
   );
+}
+
+/** Whose numbers the one study counted: they may stand on the page before. */
+function oneStudy(scene: Scene, known: readonly KnownCell[]): Markup {
+  const { words } = scene;
+  const said = words.say(`common.covered.${known.length === 1 ? 'one_number' : 'one_study'}`);
+  return aboutOptions(scene, known, said);
 }
 
 /** Records of one study or of several. */

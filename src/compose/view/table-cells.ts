@@ -1,4 +1,4 @@
-import type { Cell, KnownCell } from '../../model/comparison.ts';
+import type { Cell, KnownCell, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
@@ -36,7 +36,7 @@ export function cellLines(scene: Scene, cell: Cell | undefined, table: InTable):
     case 'not-possible':
       return [body(scene.words.say('common.table.not_possible'))];
     case 'not-known':
-      return [unknownWithNote(scene, unknownNote(scene, cell), table.notes)];
+      return [unknownWithNote(scene, cell, table.notes)];
     case 'known':
       return knownLines(scene, cell, { ...table, notes: table.notes });
   }
@@ -65,10 +65,10 @@ function knownLines(
   table: InTable & { readonly notes: Notes },
 ): readonly Line[] {
   const time = otherTime(scene, cell.asked, cell.lead);
-  const remarks = remarksOf(scene, cell, table);
+  const numbers = noteNumbers(scene, cell, table);
   const beside = [
     ...(time === null ? [] : [asMarkup(time)]),
-    ...(remarks.length === 0 ? [] : [citeNotes(scene, remarks, table.notes)]),
+    ...(numbers.length === 0 ? [] : [citeNotes(scene, numbers)]),
   ];
   const value = valueLine(scene, cell, table.denominator);
   return beside.length === 0 ? [value] : [value, lineOf('small', series(scene.words, 'items', beside))];
@@ -76,9 +76,22 @@ function knownLines(
 
 /** What a reader must know of the figure: how far it could go, on how many it stands, in whom and of what dose. */
 export function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+  return [...boundsOf(scene, cell, table), ...aboutPeople(scene, cell, table)];
+}
+
+/** How far a figure could go whose own count its cell prints. Under a table this begins with that count. */
+function boundsOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+  if (!isShare(cell)) return [];
   return [
-    isShare(cell) && cell.value.zero !== undefined ? zeroNote(scene, cell, table) : null,
-    isShare(cell) && hasFewest(cell) ? fewestNote(scene, cell, table) : fewPeopleInWords(scene, cell),
+    ...(cell.value.zero === undefined ? [] : [zeroNote(scene, cell, table)]),
+    ...(hasFewest(cell) ? [fewestNote(scene, cell, table)] : []),
+  ];
+}
+
+/** The same words may hold for several figures and do not say of which they speak. */
+function aboutPeople(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+  return [
+    isShare(cell) && hasFewest(cell) ? null : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
     table.marked === true ? null : unsureInWords(scene, cell),
     newOnlyInWords(scene, cell),
@@ -135,13 +148,24 @@ function zeroNote(scene: Scene, cell: ShareCell, { notes, denominator }: InTable
   );
 }
 
-function unknownWithNote(scene: Scene, remark: Markup, notes: Notes): Line {
-  const note = scene.format.number(notes.cite(remark));
+function unknownWithNote(scene: Scene, cell: UnknownCell, notes: Notes): Line {
+  const note = scene.format.number(notes.cite(unknownNote(scene, cell), cell));
   return body(scene.words.say('common.table.not_known_note', { note }));
 }
 
-function citeNotes(scene: Scene, remarks: readonly Markup[], notes: Notes): Markup {
-  const numbers = remarks.map((remark) => notes.cite(remark)).toSorted((a, b) => a - b);
+function noteNumbers(
+  scene: Scene,
+  cell: KnownCell,
+  table: InTable & { readonly notes: Notes },
+): readonly number[] {
+  const { notes } = table;
+  return [
+    ...boundsOf(scene, cell, table).map((words) => notes.cite(words)),
+    ...aboutPeople(scene, cell, table).map((words) => notes.cite(words, cell)),
+  ].toSorted((a, b) => a - b);
+}
+
+function citeNotes(scene: Scene, numbers: readonly number[]): Markup {
   const list = scene.format.list(
     numbers.map((number) => scene.format.number(number)),
     'and',

@@ -4,6 +4,7 @@ import type { Denominator } from '../round-counts.ts';
 import { createNotes } from './notes.ts';
 import { sharedDose } from './say-dose.ts';
 import { outcomeMeanings } from './say-meanings.ts';
+import { noteInWords } from './say-note.ts';
 import { sayMissing } from './say-reason.ts';
 import { ownTimes, sayAsked, sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
@@ -88,7 +89,7 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
     lead: [body(leadOf(scene, columns, setting)), ...(meanings.markup === '' ? [] : [body(meanings)])],
     columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
     rows,
-    notes: notes.all(),
+    notes: notes.all().map((note) => noteInWords(scene, note)),
   };
 }
 

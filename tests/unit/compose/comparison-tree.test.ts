@@ -333,8 +333,9 @@ describe('pictures of people', () => {
   it('says whose figures they are', () => {
     const tree = compose(makeComparison(fiveOptions));
     const { text } = topicNamed(tree, 'Who has a serious problem in the first month?');
-    const covered = '\nThis study took people with a BMI of 35 or more. Your BMI is 43.';
+    const covered = ' This study took people with a BMI of 35 or more. Your BMI is 43.';
     expect(text.endsWith(covered)).toBe(true);
+    expect(text).toMatch(/\nSleeve, Gastric bypass, .*: The main numbers come from one study\. This study/);
     expect(text).toContain('There are 1,000 in each picture.');
     const weight = topicNamed(tree, tied('How much might I weigh after 5~years?'));
     expect(weight.text.endsWith(covered)).toBe(true);
@@ -360,7 +361,7 @@ describe('tables', () => {
     ]);
     expect(text).toContain('Out of 1,000 people, in the first month.');
     expect(text).toContain(
-      '2\n3 of 1,000 people had this.\n3\n“None of 31”: The true figure could be up to 113 out of 1,000.',
+      '2\nGastric bypass (Death): 3 of 1,000 people had this.\n3\n“None of 31”: The true figure could be up to 113 out of 1,000.',
     );
   });
 
@@ -458,7 +459,7 @@ describe('tables', () => {
       '2',
       '“2 of 400”: Could be fewer than 1 to 18 out of 1,000.',
       '3',
-      '3 of 400 people had this.',
+      'Stomach folding (A leak): 3 of 400 people had this.',
     ]);
   });
 
@@ -486,9 +487,9 @@ describe('tables', () => {
     expect(text).toContain('“Not known” without a note: we found no study.');
     expect(text.replace(noDeath, '').split('\n').slice(-4)).toEqual([
       '1',
-      'Not known for people like you. The studies we found were in people with a BMI of 50 or more. Yours is 43.',
+      'Sleeve (A leak), Stomach folding (A leak): Not known for people like you. The studies we found were in people with a BMI of 50 or more. Yours is 43.',
       '2',
-      'Not known for people like you. The studies we found were only in people with diabetes.',
+      'Gastric bypass (A leak): Not known for people like you. The studies we found were only in people with diabetes.',
     ]);
   });
 

@@ -165,7 +165,10 @@ describe('a dose of a medicine', () => {
     const two = { ...one, 'semaglutide.vomiting': weekly(5) };
     expect(await tableOf(two)).toEqual({
       cells: ['Semaglutide', '30 | note 1', '30 | note 2'],
-      notes: ['Dose: 15 mg once a week.', 'Dose: 5 mg once a week.'],
+      notes: [
+        'Semaglutide (Feeling sick): Dose: 15 mg once a week.',
+        'Semaglutide (Throwing up): Dose: 5 mg once a week.',
+      ],
     });
     const half = { ...one, 'semaglutide.vomiting': 'unstated' } as const;
     expect((await tableOf(half)).cells).toEqual(['Semaglutide', '30 | note 1', '30']);

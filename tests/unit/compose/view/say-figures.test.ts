@@ -274,6 +274,8 @@ describe('weights', () => {
 
 describe('who was measured', () => {
   const two = ['study-a', 'study-b'];
+  const one = 'Sleeve: The main number comes from one study. ';
+  const same = 'Sleeve: The main numbers come from one study. ';
   const different = 'The numbers come from different studies. They may not have counted in the same way. ';
   /** The line under a strip whose figures come from records with these people, of as many studies. */
   const line = (people: readonly object[], studies: readonly string[] = []): string => {
@@ -293,7 +295,7 @@ describe('who was measured', () => {
 
   it('is said from the averages that the studies state, from lowest to highest', () => {
     expect(line([{ bmi: { mean: 45.9, low: 35 }, age: { mean: 41.6 } }])).toBe(
-      'People in this study had a BMI of 46 on average. Your BMI is 43. They were 42 years old on average. You are 45.',
+      `${one}People in this study had a BMI of 46 on average. Your BMI is 43. They were 42 years old on average. You are 45.`,
     );
     expect(line([{ bmi: { mean: 49.2 } }, { bmi: { median: 43 } }], two)).toBe(
       `${different}People in these studies had a BMI of 43 to 49 on average. Your BMI is 43.`,
@@ -302,10 +304,10 @@ describe('who was measured', () => {
 
   it('is never said of studies that state no average from those that do', () => {
     expect(line([{ bmi: { low: 35 } }, { bmi: { mean: 45.9 }, age: { median: 39 } }])).toBe(
-      'Not every study gives an average BMI. Where one does, it is 46. Your BMI is 43. Not every study gives an average age. Where one does, it is 39. You are 45.',
+      `${same}Not every study gives an average BMI. Where one does, it is 46. Your BMI is 43. Not every study gives an average age. Where one does, it is 39. You are 45.`,
     );
     expect(line([{ bmi: { mean: 44 } }, {}])).toBe(
-      'Not every study gives an average BMI. Where one does, it is 44. Your BMI is 43.',
+      `${same}Not every study gives an average BMI. Where one does, it is 44. Your BMI is 43.`,
     );
   });
 
@@ -314,11 +316,11 @@ describe('who was measured', () => {
       `${different}These studies took people with a BMI of 35 or more. Your BMI is 43.`,
     );
     expect(line([{ bmi: { low: 35 } }])).toBe(
-      'This study took people with a BMI of 35 or more. Your BMI is 43.',
+      `${one}This study took people with a BMI of 35 or more. Your BMI is 43.`,
     );
     // The lower limit of one is not known, so no limit holds for all.
-    expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe('Your BMI is 43.');
-    expect(line([{}])).toBe('This study does not state the BMI. Your BMI is 43.');
+    expect(line([{ bmi: { low: 40 } }, { bmi: { high: 60 } }])).toBe(`${same}Your BMI is 43.`);
+    expect(line([{}])).toBe(`${one}This study does not state the BMI. Your BMI is 43.`);
     expect(line([{}, {}], two)).toBe(`${different}These studies do not state the BMI. Your BMI is 43.`);
     expect(line([{ bmi: { low: 40 } }, {}], two)).toBe(
       `${different}These studies took people with a BMI of 40 or more. Not every study states the BMI. Your BMI is 43.`,
@@ -331,6 +333,16 @@ describe('who was measured', () => {
       `${different}People in these studies had a BMI of 44 on average. Your BMI is 43.`,
     );
     expect(line(people)).not.toContain('different studies');
+  });
+
+  it('names the choices that one study is about, unless each choice has a figure', () => {
+    const cells = ['sleeve', 'bypass'].map((option) => shareCell({ ...place, option }, [5, 100]));
+    const ofBoth = plain(coveredLine(scene, cells)?.markup);
+    expect(ofBoth).toMatch(/^Sleeve, Gastric bypass: The main numbers come from one study\. This study /);
+    const alone = { ...scene, options: scene.options.filter(({ code }) => code === 'sleeve') };
+    expect(plain(coveredLine(alone, cells.slice(0, 1))?.markup)).toMatch(
+      /^The main number comes from one study\. This study /,
+    );
   });
 
   it('is left out where no option has a figure', () => {

@@ -88,7 +88,8 @@ describe('a figure that is weak or old', () => {
     for (const said of lines) expect(said).toContain('This number is not very sure.');
     const other = rowOf(options, ['gallstones', fiveYears], { sleeve: (at) => shareCell(at, [100, 1000]) });
     const [table] = viewTables(scene, [row, other], 100);
-    expect(table?.notes.map(plain)).toEqual(['This number is not very sure.']);
+    const both = 'Sleeve (An ulcer), Gastric bypass (An ulcer): ';
+    expect(table?.notes.map(plain)).toEqual([both + 'This number is not very sure.']);
     const cells = (table?.rows ?? []).map(({ cells: own }) =>
       own.slice(1).map((cell) => cell.lines.map(({ words }) => plain(words)).join(' | ')),
     );

@@ -524,6 +524,16 @@ describe('small tools', () => {
     expect(found.all()).toHaveLength(2);
   });
 
+  it('keep which figures a note is about', () => {
+    const found = createNotes();
+    const month = { days: 30 };
+    const first = shareCell({ option: 'sleeve', outcome: 'leak', asked: month }, [5, 100]);
+    const second = shareCell({ option: 'bypass', outcome: 'leak', asked: month }, [5, 100]);
+    for (const cell of [first, second]) found.cite({ markup: 'The study does not say.' }, cell);
+    found.cite({ markup: '“None of 212”: up to 18.' });
+    expect(found.all().map(({ cells }) => cells)).toEqual([[first, second], []]);
+  });
+
   it('work a part out once, and only when it is asked for', () => {
     let made = 0;
     const view = lazyView<{ one: number; two: number }>({

@@ -403,6 +403,26 @@ describe('tables of outcomes', () => {
     ).toEqual(['50 | note 1', '50 | notes 1 and 2']);
   });
 
+  it('name in a note the figures it is about, or their choices alone where these are many', async () => {
+    const near: Partial<RecordUse> = { match: 'near', reasons: [{ code: 'bmi-unknown' }] };
+    const notesOf = async (...outcomes: readonly string[]): Promise<readonly string[]> => {
+      const rows = outcomes.map((outcome) =>
+        rowOf(fiveOptions, [outcome, fiveYears], {
+          sleeve: (place) => shareCell(place, [500, 1000], near),
+          bypass: (place) => shareCell(place, [5, 100], outcome === 'death' ? near : {}),
+        }),
+      );
+      return (viewTables(await sceneFor('en'), rows, 100)[0]?.notes ?? []).map(plain);
+    };
+    const unstated = 'The study does not state the BMI of the people.';
+    expect(await notesOf('death', 'bleeding')).toEqual([
+      `Sleeve (Death, Bleeding), Gastric bypass (Death): ${unstated}`,
+    ]);
+    expect(await notesOf('death', 'bleeding', 'vomiting', 'nausea')).toEqual([
+      `Sleeve, Gastric bypass: ${unstated}`,
+    ]);
+  });
+
   it('say the denominator and the rest over the first of several only', async () => {
     const rows = rowsOf('death', 'bleeding', 'vomiting', 'nausea', 'fracture');
     const tables = viewTables(await sceneFor('en'), rows, 100);
