@@ -6,9 +6,10 @@ import type { Extent, PlanUnit } from './plan-unit.ts';
  * best first in kept rules, then in pages that are not nearly empty, in rows and notes not alone, in whole groups, in a
  * last page that is not short. Then pages under half full are weighed together with groups divided above room for all the rest of
  * them: the emptier the page the worse, and worst if what follows had room on it. Only then the number of pages counts,
- * and white, most of all that of a page hardly over half full, then what is over a quarter of a page above room for what
- * follows, since a reader sees no reason for it; and that a group which no page can hold, or which may be divided, breaks
- * as seldom as it may, and not above room for its next unit.
+ * that notes stand with the last row of what they explain, and white: most of all what is over a third of a page, where it
+ * begins to look like a mistake, then that of a page hardly over half full, then what is over a quarter of a page above room
+ * for what follows, since a reader sees no reason for it; and that a group which no page can hold, or which may be divided,
+ * breaks as seldom as it may, and not above room for its next unit.
  */
 const prices = {
   brokenKeep: 1e9,
@@ -20,8 +21,10 @@ const prices = {
   needlessBreak: 45,
   underHalf: 20,
   whiteUnderHalf: 600,
+  partedNotes: 2,
   page: 1,
   white: 2,
+  whiteOverThird: 5,
   whiteAboveRoom: 2,
   hardlyHalf: 0.3,
   earlyBreak: 1,
@@ -95,7 +98,8 @@ function isBound(unit: PlanUnit, next: PlanUnit): boolean {
 function priceOfWhite(white: number, { room, early, needless }: PageEnd): number {
   const broken = (early ? prices.earlyBreak * white : 0) + (needless ? prices.needlessBreak : 0);
   const wasted = room ? prices.whiteAboveRoom * Math.max(0, white - 0.25) : 0;
-  return prices.white * white ** 2 + wasted + broken + emptiness(white, room);
+  const seen = prices.white * white ** 2 + prices.whiteOverThird * Math.max(0, white - 1 / 3);
+  return seen + wasted + broken + emptiness(white, room);
 }
 
 /**
@@ -126,7 +130,8 @@ export function breakPrices(units: readonly PlanUnit[], bodyHeight: number): rea
     if (previous === undefined || unit.startsPage === true) return 0;
     const inside = isSameGroup(previous, unit);
     const split = unit.group !== undefined && whole.has(unit.group) ? prices.brokenGroup : prices.insideGroup;
-    return keptPrice(previous) + (inside ? split : 0);
+    const notes = unit.explains === true && previous.explains !== true ? prices.partedNotes : 0;
+    return keptPrice(previous) + notes + (inside ? split : 0);
   });
 }
 

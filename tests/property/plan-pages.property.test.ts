@@ -96,9 +96,9 @@ function groupFits(units: readonly PlanUnit[], index: number): boolean {
  * short under 35 %. A page under half full weighs 20 pages, 6 for each hundredth under half, and 100 if what follows
  * had room on it (that from a hundredth above half); a group or topic divided above room for all the rest of it weighs
  * 45. White weighs twice its square, and half that of a page all white is a page of its own; what is over a quarter of
- * a page above room for what follows weighs twice itself besides. One hardly over half full weighs three tenths of a
- * page more, a break inside a group that no page can hold a tenth, and above room for the next unit the white besides;
- * gaps closed up all the way a fiftieth.
+ * a page above room for what follows weighs twice itself besides, and what is over a third five times itself. One
+ * hardly over half full weighs three tenths of a page more, a break inside a group that no page can hold a tenth, and
+ * above room for the next unit the white besides; gaps closed up all the way a fiftieth.
  */
 function faults(units: readonly PlanUnit[], starts: readonly number[]): readonly number[] {
   const sum = [0, 0, 0, 0, 0];
@@ -121,7 +121,7 @@ function weigh({ free, white, closed }: Fill, { early, needless, room }: PageEnd
   const kept = 1 + 2 * closed ** 2;
   if (free) return kept;
   const broken = (early ? white : 0) + (needless ? 45 : 0);
-  const seen = room ? 2 * Math.max(0, white - 0.25) : 0;
+  const seen = (room ? 2 * Math.max(0, white - 0.25) : 0) + 5 * Math.max(0, white - 1 / 3);
   return kept + 2 * white ** 2 + seen + broken + weighLow(white, room);
 }
 

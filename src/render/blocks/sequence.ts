@@ -194,9 +194,9 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
-  // In large print they may stand on the next page, all of them, if not alone.
+  // In large print they may all stand on the next page where little else helps, if not alone.
   const rows = theme.flow === 'stacked' ? units : keepLast(units);
-  return { units: [...rows, ...keepTogether(joined)], before: block };
+  return { units: [...rows, ...notesOf(joined, theme)], before: block };
 }
 
 /** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */
@@ -212,12 +212,14 @@ function isNoteList(block: Block): boolean {
   return block.type === 'list' && isNotes(block);
 }
 
-function keepTogether(units: readonly Unit[]): readonly Unit[] {
+/** In large print the first of many stay with the rows and the others may go on; none is parted from all the rest. */
+function notesOf(units: readonly Unit[], { flow }: Theme): readonly Unit[] {
   const last = units.length - 1;
+  const keeps = (index: number): boolean => flow === 'beside' || index === 0 || index === last - 1;
   return units.map((unit, index) => ({
     ...unit,
     explains: true,
-    ...(index === last ? {} : { keepWithNext: true }),
+    ...(index < last && keeps(index) ? { keepWithNext: true } : {}),
   }));
 }
 

@@ -48,6 +48,16 @@ describe('planPages', () => {
     expect(pagesOf([unit(200), unit(400), ...notes])).toEqual([2, 2]);
   });
 
+  it('takes the last row over to its notes rather than leave them on the page after, if that leaves none nearly empty', () => {
+    const note = unit(60, { explains: true });
+    const pagesOf = (next: number): readonly number[] =>
+      plan([unit(280), unit(180), unit(150), note, unit(next)]).map((page) => page.length);
+    // 610 | 460 would leave less white than 460 | 610.
+    expect(pagesOf(400)).toEqual([2, 3]);
+    // 450 has no room after 150 and 60.
+    expect(pagesOf(450)).toEqual([3, 2]);
+  });
+
   it('drops the gap at the top of a page', () => {
     expect(plan([unit(600), unit(200, { gapBefore: 30 }), unit(100, { gapBefore: 30 })])).toEqual([
       [[0, 0]],
@@ -185,6 +195,17 @@ describe('planPages', () => {
     expect(pagesOf([unit(300), ...rows(105), unit(410), unit(640)])).toEqual([4, 2, 1]);
     // Of 610 | 340 | 640 the second page is hardly over half full; so it is 490 | 460 | 640.
     expect(pagesOf([unit(250), ...rows(120), unit(220), unit(640)])).toEqual([3, 3, 1]);
+  });
+
+  it('divides a group above room for its next unit to keep a page from being white over more than a third', () => {
+    const rows = Array.from({ length: 4 }, () => unit(105, { group: 'a', divisible: true }));
+    const pagesOf = (last: number): readonly number[] =>
+      plan([unit(300), ...rows, unit(last), unit(640)]).map((page) => page.length);
+    // Of 615 | 405 | 640 the second page is 38 in a hundred white; of 615 | 435 | 640 it is 33.
+    expect([pagesOf(300), pagesOf(330)]).toEqual([
+      [3, 3, 1],
+      [4, 2, 1],
+    ]);
   });
 
   it('rather leaves a little white than closes gaps up all the way', () => {

@@ -286,6 +286,28 @@ describe('keep rules', () => {
     expect(listAfter(para('Some words.'), list('small'))[2]).toBeUndefined();
   });
 
+  it('keep the first two and the last two of many notes together in large print, where the others may go on', () => {
+    const strip: Block = {
+      type: 'strip',
+      layout: 'text',
+      rows: [{ name: 'Sleeve', words: [], origin }],
+      origin,
+    };
+    const notes = (count: number): Block => ({
+      type: 'list',
+      ordered: true,
+      items: Array.from({ length: count }, () => [para('One.', 'small')]),
+      origin,
+    });
+    const keptOf = (count: number): readonly boolean[] =>
+      blockUnits(smallTree([topic('Which?', [], [strip, notes(count)])], { edition: 'large-print' }))
+        .filter(({ explains }) => explains === true)
+        .map(({ keepWithNext }) => keepWithNext);
+    expect(keptOf(5)).toEqual([true, false, false, true, false]);
+    expect(keptOf(3)).toEqual([true, true, false]);
+    expect(keptOf(1)).toEqual([false]);
+  });
+
   it('keep sentences together that follow each other, but not small type with what is above it', () => {
     const unitsOfRoles = (...roles: readonly ('body' | 'lead' | 'small')[]): readonly Unit[] =>
       unitsOf(...roles.map((role) => para('Words.', role)));
