@@ -66,6 +66,7 @@ function isAbout(...topics: readonly string[]): (one: JudgedFact) => boolean {
 /** Topics that have a part of their own in a plan; what is no supplement among the supplements is advice. */
 const apart: readonly string[] = [
   'diet-stage',
+  'emergency-first',
   'lifting',
   'driving',
   'work',

@@ -100,6 +100,8 @@ export const aftercareSubjects = {
     'self-harm',
     'cannot-swallow',
   ],
+  /** For which the emergency number comes before all others. */
+  'emergency-first': ['pass-out', 'heavy-bleeding', 'breathless', 'chest-pain'],
   'warning-clinic': [
     'wound',
     'not-keeping-fluids-down',

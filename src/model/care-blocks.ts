@@ -13,7 +13,7 @@ export interface WarningFrame extends NodeBase {
   readonly note?: string;
   readonly phones: readonly FramePhone[];
   /** Which of the numbers comes first, and for what. */
-  readonly first?: string;
+  readonly first?: readonly Inline[];
   readonly items: readonly Paragraph[];
 }
 

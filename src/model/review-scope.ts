@@ -29,6 +29,8 @@ const further: Partial<Record<DocumentKind, readonly string[]>> = {
   consent: ['operation'],
   operation: ['consent'],
   homecare: ['sources'],
+  'warning-signs': ['sources'],
+  vitamins: ['sources'],
   'clinician-sheet': ['reason-checks', 'document-score', 'consent-check', 'consent-elements', 'criteria'],
   contents: [
     'homecare',

@@ -20,6 +20,7 @@ import type {
 import { buildInlines, buildParagraphs, labelOf, plainContent } from './build-inlines.ts';
 import type { MarkupElement } from './element.ts';
 import {
+  childNamed,
   childrenNamed,
   choiceOf,
   flagOf,
@@ -51,10 +52,16 @@ function buildFrame(element: MarkupElement): WarningFrame {
     heading: requiredText(element, 'heading'),
     note: textOf(element, 'note'),
     phones,
-    first: textOf(element, 'first'),
+    first: firstOf(element),
     items: buildParagraphs(element),
     origin: element.origin,
   });
+}
+
+/** With what the words stand on, which a label would lose. */
+function firstOf(frame: MarkupElement): WarningFrame['first'] {
+  const first = childNamed(frame, 'first');
+  return first === undefined ? undefined : buildInlines(first);
 }
 
 export function buildSay(element: MarkupElement): SayPanel {

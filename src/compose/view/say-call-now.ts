@@ -2,10 +2,11 @@ import type { CautionHit } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { cautionStatement } from '../../model/statement.ts';
 import { mayState, patientCautions } from './patient-cautions.ts';
+import { emergencyFirst } from './say-emergency-first.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { withDuty } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
-import { joined, sentence, standingOn } from './words.ts';
+import { asMarkup, joined, sentence, standingOn } from './words.ts';
 
 /** Whether a caution says for which signs to call at once. */
 export function callsNow(scene: Scene, hit: CautionHit): boolean {
@@ -17,13 +18,13 @@ export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
   const { words, clinic } = scene;
   const signs = signsOf(scene, hit).map((sign) => sentence(words, words.say(`aftercare.signs.${sign}`)));
   if (signs.length === 0) return [];
-  const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
+  const { day, out_of_hours: night } = clinic.clinic.phones;
   return [
     withDuty(
       'phone',
       words.say('comparison.health.call_now', {
         signs: joined(...signs),
-        first: words.say('aftercare.emergency_first', { emergency }),
+        first: emergencyFirst(scene, hit.options) ?? asMarkup(''),
         day,
         night,
       }),

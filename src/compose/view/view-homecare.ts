@@ -12,9 +12,10 @@ import {
   writtenAt,
   upperFirst,
 } from './say-aftercare.ts';
+import { emergencyFirst, emergencyOrigins } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
-import { group, list, markup, text } from './shape.ts';
+import { group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape, withDuty } from './shared-shapes.ts';
 import type { Line, Row } from './shared-shapes.ts';
@@ -52,6 +53,8 @@ export const homecareShape = group({
   contacts: rows,
   /** Which number comes first. */
   emergencyFirst: markup,
+  /** Where that was read. */
+  emergencyOrigins: optional(markup),
   /** Sources of lines that only a guideline says. */
   origins: list(markup),
 });
@@ -79,10 +82,10 @@ export function viewHomecare(scene: Scene): HomecareView {
     ask: topicsToAsk(scene, plan),
     contacts: contactRows(scene),
     emergencyFirst: joined(
-      ...['emergency_first', 'no_answer'].map((key) =>
-        scene.words.say(`aftercare.${key}`, { emergency: scene.clinic.clinic.phones.emergency }),
-      ),
+      emergencyFirst(scene, [plan.option]) ?? asMarkup(''),
+      scene.words.say('aftercare.no_answer', { emergency: scene.clinic.clinic.phones.emergency }),
     ),
+    emergencyOrigins: emergencyOrigins(scene, [plan.option]),
     origins: originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]),
   };
 }
@@ -189,6 +192,7 @@ const elsewhere: readonly string[] = [
   'warnings',
   'warning-emergency',
   'warning-clinic',
+  'emergency-first',
   'call',
   'preparation',
   'liver-diet',

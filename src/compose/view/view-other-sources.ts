@@ -6,6 +6,8 @@ import type { CitedSource } from './cited-studies.ts';
 import { asPublished, shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { patientCautions } from './patient-cautions.ts';
+import { callsNow } from './say-call-now.ts';
+import { emergencyOrigins } from './say-emergency-first.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, triggersInWords } from './view-health.ts';
 import { asMarkup, joined } from './words.ts';
@@ -24,6 +26,7 @@ export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources 
       ...noteSources(scene, numbers),
       ...cautionSources(scene, numbers),
       ...undoSources(scene, numbers),
+      ...emergencySources(scene),
     ],
     preferred: clinic.prefer.map(({ record, reason }) =>
       words.say('sources.preferred', { record, reason: words.free(reason) }),
@@ -54,6 +57,15 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
       ? []
       : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
   });
+}
+
+/** Where it was read for what the emergency number comes first, if a caution sends there. */
+function emergencySources(scene: Scene): readonly Markup[] {
+  const options = patientCautions(scene)
+    .filter((hit) => callsNow(scene, hit))
+    .flatMap((hit) => hit.options);
+  const where = options.length === 0 ? null : emergencyOrigins(scene, [...new Set(options)]);
+  return where === null ? [] : [where];
 }
 
 /** Study numbers, then what is no study; only what was read on a page. */

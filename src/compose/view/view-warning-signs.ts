@@ -6,6 +6,7 @@ import type { Markup } from '../../model/locale.ts';
 import type { Practice } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { forWhom, planOf } from './say-aftercare.ts';
+import { emergencyFirst, emergencyOrigins, namesSign } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { count, group, list, markup, optional, text } from './shape.ts';
@@ -23,7 +24,7 @@ const framesShape = list(
     heading: text,
     note: text,
     /** Which number comes first, and for what; empty where there is nothing to choose. */
-    first: text,
+    first: optional(markup),
     phones: list(group({ number: text, label: markup, hours: optional(markup) })),
     items: list(lineShape),
   }),
@@ -38,6 +39,8 @@ export const warningSignsShape = group({
   say: list(sentenceShape),
   /** Sources of signs that the clinic does not name itself. */
   origins: list(markup),
+  /** Where it was read which number comes first. */
+  emergencyOrigins: optional(markup),
 });
 export type WarningSignsView = Viewed<typeof warningSignsShape>;
 
@@ -52,6 +55,9 @@ export function viewWarningSigns(scene: Scene): WarningSignsView {
     later: frames.filter(({ urgency }) => urgency === 'visit'),
     say: sayOf(scene),
     origins: originsOf(scene, Object.values(warnings).flat()),
+    emergencyOrigins: frames.some(({ first }) => first !== null)
+      ? emergencyOrigins(scene, [chosenOption(scene).code])
+      : null,
   };
 }
 
@@ -68,7 +74,7 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
     heading: scene.words.plain(`warning-signs.${urgency}.heading`),
     // Where a number does not answer, the note names the one that does.
     note: scene.words.plain(`warning-signs.${urgency}.note`, urgency === 'now' ? { emergency } : {}),
-    first: isChoice ? scene.words.plain('aftercare.emergency_first', { emergency }) : '',
+    first: isChoice ? emergencyFirst(scene, [chosenOption(scene).code]) : null,
     phones: phones.map(({ name, number, hours }) => ({
       number,
       label: name,
@@ -80,12 +86,10 @@ function frameOf(scene: Scene, urgency: Urgency): WarningSignsView['urgent'][num
   };
 }
 
-/** Signs that the words on which number comes first name. */
-const saidFirst: readonly WarningSign['sign'][] = ['fainting', 'chest-pain-breathless'];
-
 /** Whether those words say all that there is to say of a sign: twice on one page, it would stand at two numbers. */
-function isSaidFirst({ words }: Scene, { sign }: WarningSign, said: Markup): boolean {
-  return saidFirst.includes(sign) && said.markup === words.say(`aftercare.signs.${sign}`).markup;
+function isSaidFirst(scene: Scene, { sign }: WarningSign, said: Markup): boolean {
+  if (sign === null || !namesSign(scene, sign, [chosenOption(scene).code])) return false;
+  return said.markup === scene.words.say(`aftercare.signs.${sign}`).markup;
 }
 
 /** A sign, and the numbers that the clinic has for it alone. */

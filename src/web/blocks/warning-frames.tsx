@@ -41,7 +41,7 @@ function Frame({ frame, heading, place }: FrameProps): ReactElement {
         )}
         {frame.first === undefined ? null : (
           <p className="first">
-            <Words text={frame.first} />
+            <LabelWords label={frame.first} place={place} />
           </p>
         )}
       </div>

@@ -44,7 +44,7 @@ describe('partials of the documents for going home and for consent', () => {
         urgency: 'now',
         heading: 'Call "now"',
         note: '',
-        first: 'Call 911 first.',
+        first: { markup: '<stands on="aftercare:a">Call 911 first.</stands>' },
         phones: [
           { number: '911', label: { markup: '' }, hours: null },
           {
@@ -55,7 +55,7 @@ describe('partials of the documents for going home and for consent', () => {
         ],
         items: [line('<b>Pain</b> in your chest')],
       },
-      { urgency: 'today', heading: 'Call us', note: 'Day or night.', first: '', phones: [], items: [] },
+      { urgency: 'today', heading: 'Call us', note: 'Day or night.', first: null, phones: [], items: [] },
     ];
     expect(
       blocksOf('<warning-frames>{{#each frames}}{{> warning-frame}}{{/each}}</warning-frames>', { frames }),
@@ -66,6 +66,7 @@ describe('partials of the documents for going home and for consent', () => {
           {
             urgency: 'now',
             heading: 'Call "now"',
+            first: [{ value: 'Call 911 first.', statements: ['aftercare:a'] }],
             phones: [
               { number: '911' },
               { number: '555-0129', label: 'Line', hours: [{ value: 'Overdag', language: 'nl' }] },

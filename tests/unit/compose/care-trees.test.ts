@@ -12,7 +12,7 @@ import type { DocumentKind } from '../../../src/model/codes.ts';
 import type { DocumentTree, TextRun } from '../../../src/model/document.ts';
 import type { Locale } from '../../../src/model/locale.ts';
 import { holdsFigure } from '../../../src/model/statement.ts';
-import { labelText } from '../../../src/model/text-piece.ts';
+import { inlineText, labelText } from '../../../src/model/text-piece.ts';
 import { expectedText } from '../../../src/model/tree-text.ts';
 import { readShippedFacts, readShippedSources } from '../../helpers/aftercare-inputs.ts';
 import { makeCase, makeClinic } from '../../helpers/compare-inputs.ts';
@@ -417,9 +417,9 @@ describe('the page for the fridge', () => {
 
   it('prints every sign of the plan once, the most urgent first', () => {
     const { plan } = make('warning-signs');
-    const first = frames()[0]?.first ?? '';
+    const first = inlineText(frames()[0]?.first ?? []);
     // These stand where it says which number comes first.
-    expect(first).toMatch(/pass out.*short of breath or have chest pain/);
+    expect(first).toMatch(/pass out.*short of breath, or have chest pain/);
     const saidFirst = plan.warnings.now.filter(
       ({ sign }) => sign === 'fainting' || sign === 'chest-pain-breathless',
     );
@@ -438,8 +438,9 @@ describe('the page for the fridge', () => {
   it('says for what the emergency number comes first, in the words of the pages for home, where there are others', () => {
     for (const tag of locales.keys()) {
       const [now, ...others] = frames({ tag });
-      expect(now?.first).toContain('911');
-      expect(make('homecare', { tag }).texts.join('\n')).toContain(now?.first);
+      const first = inlineText(now?.first ?? []);
+      expect(first).toContain('911');
+      expect(make('homecare', { tag }).texts.join('\n')).toContain(first);
       expect(others.map(({ first }) => first)).toEqual([undefined, undefined]);
     }
     const { call } = exampleClinic.protocol;

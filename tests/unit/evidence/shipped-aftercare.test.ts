@@ -36,8 +36,8 @@ function amountOf(id: string): unknown {
 
 describe('the shipped facts on aftercare', () => {
   it('are those that were brought in, by topic and by how they were read', () => {
-    expect(evidence.aftercare).toHaveLength(224);
-    expect(evidence.aftercareSources.size).toBe(65);
+    expect(evidence.aftercare).toHaveLength(233);
+    expect(evidence.aftercareSources.size).toBe(68);
     expect(tally(evidence.aftercare.map(({ topic }) => topic))).toEqual({
       'liver-diet': 4,
       'tests-before': 2,
@@ -65,13 +65,14 @@ describe('the shipped facts on aftercare', () => {
       lifting: 3,
       activity: 2,
       'warning-emergency': 24,
+      'emergency-first': 9,
       'warning-clinic': 7,
       carry: 1,
       'unit-conversion': 10,
     });
     // Two definitions of units had no address to read them at, and count as recalled.
     expect(tally(evidence.aftercare.map(({ seen }) => seen))).toEqual({
-      page: 149,
+      page: 158,
       'page-2nd': 27,
       memory: 48,
     });
@@ -139,7 +140,7 @@ describe('the shipped facts on aftercare', () => {
     }
   });
 
-  it('leave this much to print after a sleeve, none of it for a medicine, and little after plication', () => {
+  it('leave this much to print after a sleeve, little after plication, and for a medicine only when to call the emergency number first', () => {
     const topics = tally(rulesFor('sleeve').map(({ topic }) => topic));
     expect(topics).toEqual({
       'liver-diet': 1,
@@ -152,11 +153,14 @@ describe('the shipped facts on aftercare', () => {
       'diabetes-medicine': 1,
       pregnancy: 1,
       'warning-emergency': 9,
+      'emergency-first': 9,
       'warning-clinic': 3,
       carry: 1,
     });
-    expect(rulesFor('semaglutide')).toEqual([]);
-    expect(rulesFor('plication').map(({ id }) => id)).toEqual(['warning-emergency.vomiting-pain.plication']);
+    const furtherFor = (option: string): readonly string[] =>
+      rulesFor(option).flatMap(({ id, topic }) => (topic === 'emergency-first' ? [] : [id]));
+    expect(furtherFor('semaglutide')).toEqual([]);
+    expect(furtherFor('plication')).toEqual(['warning-emergency.vomiting-pain.plication']);
   });
 
   it('name no salt of iron among what may print, so that amounts of iron cannot be added', () => {

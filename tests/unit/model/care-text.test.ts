@@ -30,7 +30,7 @@ describe('the order in which texts for going home are printed', () => {
       frame('today', ['Fever', 'Pain'], {
         heading: 'Call us',
         note: 'Day or night.',
-        first: 'Call the first one first.',
+        first: [{ type: 'text', value: 'Call the first one first.' }],
         phones: [{ label: 'Day', number: '555-0142' }, { number: '555-0177' }],
       }),
       frame('visit', ['Hair'], { heading: 'Tell us', phones: [] }),

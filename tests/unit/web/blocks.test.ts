@@ -274,7 +274,10 @@ describe('blocks as HTML', () => {
 
   it('say under the numbers, and before the signs, which of them comes first', () => {
     const first = 'Call 911 first if you pass out.';
-    const frames = [frame('now', ['Pain'], { first, phones: [{ number: '911' }, { number: '555-0134' }] })];
+    const words = [{ type: 'text' as const, value: first }];
+    const frames = [
+      frame('now', ['Pain'], { first: words, phones: [{ number: '911' }, { number: '555-0134' }] }),
+    ];
     const said = within(made({ type: 'warning-frames', frames, origin }))
       .filter(({ tagName }) => ['a', 'p', 'li'].includes(tagName))
       .map((element) => textOf(element));

@@ -11,8 +11,8 @@ describe('building the blocks for going home', () => {
   it('makes frames of warning signs, the most urgent first, with what is left out left out', () => {
     expect(
       build(`<warning-frames>
-        <frame urgency="now" heading="Call now" note="" first="Call 911 first."><phone number="911" label=""/><p>Pain in your <b>chest</b></p></frame>
-        <frame urgency="visit" heading="Tell us" note="At any visit." first=""><p>Hair that thins</p></frame>
+        <frame urgency="now" heading="Call now" note=""><first><stands on="aftercare:a">Call 911 first.</stands></first><phone number="911" label=""/><p>Pain in your <b>chest</b></p></frame>
+        <frame urgency="visit" heading="Tell us" note="At any visit."><p>Hair that thins</p></frame>
       </warning-frames>`),
     ).toEqual({
       type: 'warning-frames',
@@ -21,7 +21,7 @@ describe('building the blocks for going home', () => {
           urgency: 'now',
           heading: 'Call now',
           phones: [{ number: '911' }],
-          first: 'Call 911 first.',
+          first: [{ type: 'text', value: 'Call 911 first.', statements: ['aftercare:a'] }],
           items: [
             {
               type: 'paragraph',

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 
-import { aftercareTopics, testCodes, whoCodes } from '../../../../src/model/aftercare-codes.ts';
+import {
+  aftercareSubjects,
+  aftercareTopics,
+  testCodes,
+  whoCodes,
+} from '../../../../src/model/aftercare-codes.ts';
 import { mayPrintAsRule } from '../../../../src/model/aftercare-rules.ts';
 import { aftercareUnits } from '../../../../src/model/aftercare-units.ts';
 import { isForAll } from '../../../../src/model/aftercare-plan.ts';
@@ -24,6 +29,7 @@ const rules = readShippedFacts().filter(
 );
 /** Amounts, tests and supplements have words of their own. */
 const isWords = ({ topic, value }: (typeof rules)[number]): boolean =>
+  topic !== 'emergency-first' &&
   topic !== 'blood-test' &&
   topic !== 'other-test' &&
   topic !== 'unit-conversion' &&
@@ -37,6 +43,7 @@ const without =
 describe.each(['en', 'es'])('the words for the time after a treatment, in %s', (tag) => {
   it.each<[string, readonly string[]]>([
     ['signs', [...signCodes, ...signFacts.map(({ subject }) => subject).filter(without('self-harm-line'))]],
+    ['emergency_signs', aftercareSubjects['emergency-first']],
     ['supplements', supplementCodes],
     ['tests', testCodes],
     ['staff', staffCodes],
@@ -50,6 +57,7 @@ describe.each(['en', 'es'])('the words for the time after a treatment, in %s', (
         ...aftercareTopics.filter(
           without(
             'unit-conversion',
+            'emergency-first',
             'warning-emergency',
             'warning-clinic',
             'driving',

@@ -4,14 +4,20 @@ import { viewAsks } from '../../../../src/compose/view/view-asks.ts';
 import { viewChoices } from '../../../../src/compose/view/view-choices.ts';
 import { viewHealth } from '../../../../src/compose/view/view-health.ts';
 import { viewOpinion } from '../../../../src/compose/view/view-opinion.ts';
+import { viewSources } from '../../../../src/compose/view/view-sources.ts';
 import { viewUndo } from '../../../../src/compose/view/view-undo.ts';
 import type { Scene } from '../../../../src/compose/view/scene.ts';
 import { withoutRecords } from '../../../helpers/caution-pairs.ts';
 import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
+import { readShippedFacts, readShippedSources } from '../../../helpers/aftercare-inputs.ts';
 import { allLanguages } from '../../../helpers/all-languages.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
 
-const evidence = withoutRecords(readShippedEvidence());
+const evidence = {
+  ...withoutRecords(readShippedEvidence()),
+  aftercare: readShippedFacts(),
+  aftercareSources: readShippedSources(),
+};
 const options = ['band-removal', 'sleeve', 'no-operation'];
 
 /** A person whose band slipped or worked its way in, in place or out. */
@@ -104,6 +110,15 @@ describe('a band that slipped or wore in, left where it is', () => {
       expect(choice(scene, 'no-operation')).not.toContain('safe');
       expect(health(scene).filter((line) => line.startsWith('Call now'))).toEqual([]);
     }
+  });
+
+  it('says among the sources where it was read which number comes first, where that is said at all', async () => {
+    const origins = (scene: Scene): readonly string[] =>
+      viewSources(scene)
+        .points.map(({ markup }) => plain(markup))
+        .filter((line) => line.startsWith('On when to call 911 first: American College'));
+    expect(origins(await sceneOf('en', 'slippage'))).toHaveLength(1);
+    expect(origins(await sceneOf('en', 'slippage', { status: 'removed' }))).toEqual([]);
   });
 
   it.each(allLanguages)('has its words in %s', async (tag) => {

@@ -139,7 +139,9 @@ describe('frames of warning signs', () => {
       return set?.height ?? 0;
     };
     // One line of 18 and the white over it.
-    expect((await heightOf({ first })) - (await heightOf({}))).toBeCloseTo(18 + 5);
+    expect((await heightOf({ first: [{ type: 'text', value: first }] })) - (await heightOf({}))).toBeCloseTo(
+      18 + 5,
+    );
   });
 
   /** How many signs stand side by side in each row. */
