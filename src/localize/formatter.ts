@@ -3,6 +3,7 @@ import type { Formatter, WeightUnits } from '../model/locale.ts';
 import type { LocaleSettings } from '../model/locale-settings.ts';
 import { hasDecimalComma } from '../model/list-marks.ts';
 import { kilogramsPerPound } from '../model/quantity.ts';
+import { spaceBetween } from '../model/wide-marks.ts';
 import { beforeRangeWord, printable, tie } from './printable.ts';
 import { writeDates, writeOwnDates } from './write-dates.ts';
 
@@ -22,7 +23,9 @@ export function makeFormatter(settings: LocaleSettings): Formatter {
   const inUnits = (wanted: WeightUnits, write: (perUnit: number) => string): string => {
     const metric = withUnit(units.kilogram, write(1));
     const customary = withUnit(units.pound, write(kilogramsPerPound));
-    const both = isChinese.test(units.kilogram) ? `${customary}（${metric}）` : `${customary} (${metric})`;
+    const both = isChinese.test(units.kilogram)
+      ? `${customary}（${metric}）`
+      : `${customary}${spaceBetween(customary, '(')}(${metric})`;
     return { metric, us: customary, both }[wanted];
   };
   return {

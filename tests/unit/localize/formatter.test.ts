@@ -59,7 +59,7 @@ describe('the formatter', () => {
       ...settings('ko', '~'),
       units: { kilogram: '{{n}}kg', pound: '{{n}} 파운드' },
     });
-    expect(korean.weight(93.44, 'both')).toBe('206\u00A0파운드 (93kg)');
+    expect(korean.weight(93.44, 'both')).toBe('206\u00A0파운드(93kg)');
     expect(korean.weightRange(81.6, 105.2, 'metric')).toBe('82\u00A0~\u00A0105kg');
   });
 

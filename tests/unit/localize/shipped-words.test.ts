@@ -326,3 +326,26 @@ describe('how sure a figure is', () => {
     }
   });
 });
+
+describe('where the numbers to call are', () => {
+  // They stand at the foot of each page, and on the first page for home at its head too: no page says only the one.
+  it.each(allLanguages)(
+    'is said in the same words on the pages for home as on those before: %s',
+    async (tag) => {
+      const { entries } = await shippedWords(tag);
+      const said = entries.get('homecare.short.call')?.text ?? '';
+      expect(said).not.toBe('');
+      expect(entries.get('operation.short.call')?.text).toBe(said);
+    },
+  );
+});
+
+describe('Korean words', () => {
+  it('have no space before a bracket that explains the word before it', async () => {
+    const { entries } = await shippedWords('ko');
+    const parted = [...entries.values()].filter(({ text }) =>
+      /(?:\p{Script=Hangul}|words\}\}|outcomes\}\}|°F) \(/u.test(text),
+    );
+    expect(parted.map(({ key }) => key)).toEqual([]);
+  });
+});

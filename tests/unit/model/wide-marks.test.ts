@@ -12,6 +12,13 @@ describe('the space between words on one line', () => {
     expect(spaceBetween('My choices', '(continued)')).toBe(' ');
   });
 
+  it('is none before a bracket that explains a Korean word', () => {
+    expect(spaceBetween('내 선택', '(계속)')).toBe('');
+    expect(spaceBetween('<b>내 선택</b>', '<b>(계속)')).toBe('');
+    expect(spaceBetween('무엇을 선택합니까?', '(계속)')).toBe(' ');
+    expect(spaceBetween('내 선택', '다음')).toBe(' ');
+  });
+
   it('holds for a heading that goes on over the page', () => {
     expect(continuedHeading('我的选择', '（续）')).toBe('我的选择（续）');
     expect(continuedHeading('My choices', '(continued)')).toBe('My choices (continued)');
