@@ -24,7 +24,7 @@ const shortWord = 1 / 3;
 /** How much unevenness, in squared measures, a break after a pause is worth. */
 const pauseBonus = { mark: 0.03, sentence: 0.08 } as const;
 
-/** A line is ended early, so that words stay together, only where it is then this part of the measure wide at least. */
+/** A line is ended early for words that only lean on the next where it is then this part of the measure wide at least. */
 const leastFilled = 1 / 2;
 
 /** How much unevenness, in squared measures, it costs to part words that should stay together. */
@@ -74,8 +74,16 @@ interface Line {
  */
 function startTogether(words: readonly Word[], line: Line, measure: number): number {
   const all = startOfTied(words, line, ['stays', 'leans']);
-  const tightest = startOfTied(words, line, ['stays']);
-  return [all, tightest].find((first) => hasRoom(words, { ...line, first }, measure)) ?? line.end;
+  const isFilled = lineWidth(words, line.start, all) >= measure * leastFilled;
+  return isFilled && hasRoom(words, { ...line, first: all }, measure)
+    ? all
+    : startUnparted(words, line, measure);
+}
+
+/** The same without regard to what only leans: in a narrow column a number goes with what it counts, however short the line. */
+function startUnparted(words: readonly Word[], line: Line, measure: number): number {
+  const first = startOfTied(words, line, ['stays']);
+  return hasRoom(words, { ...line, first }, measure) ? first : line.end;
 }
 
 function startOfTied(words: readonly Word[], line: Line, ties: readonly Word['tie'][]): number {
@@ -88,10 +96,9 @@ function isTied(word: Word | undefined, ties: readonly Word['tie'][]): boolean {
   return word?.tie !== undefined && ties.includes(word.tie);
 }
 
-/** Whether this line is full enough without the words from `first` on, and the next has room for them. */
+/** Whether something is left on this line without the words from `first` on, and the next has room for them. */
 function hasRoom(words: readonly Word[], line: Line & { readonly first: number }, measure: number): boolean {
-  const isFilled = lineWidth(words, line.start, line.first) >= measure * leastFilled;
-  return isFilled && lineWidth(words, line.first, line.end + 1) <= measure + tolerance;
+  return line.first > line.start && lineWidth(words, line.first, line.end + 1) <= measure + tolerance;
 }
 
 /** Widths of the lines that hold more than one word. */
@@ -138,9 +145,21 @@ function unevenness(words: readonly Word[], line: Line, measure: number): number
   return (width / measure) ** 2 + parted - bonus;
 }
 
+/** As few lines as there is room in, or a line more where words that stay together would else be parted. */
 function balance(words: readonly Word[], measure: number): readonly number[] {
-  // No line more for words that should stay together.
-  const lines = greedy(words, measure, (_, line) => line.end).length;
+  const fewest = greedy(words, measure, (_, line) => line.end).length;
+  const starts = balanceIn(words, measure, fewest);
+  const tied = greedy(words, measure, startUnparted);
+  return tied.length > fewest && countParted(words, starts) > countParted(words, tied)
+    ? balanceIn(words, measure, tied.length)
+    : starts;
+}
+
+function countParted(words: readonly Word[], starts: readonly number[]): number {
+  return starts.filter((start) => isTied(words[start - 1], ['stays'])).length;
+}
+
+function balanceIn(words: readonly Word[], measure: number, lines: number): readonly number[] {
   // best[end]: the best setting of the words before `end` in the lines so far.
   let best: readonly (Best | undefined)[] = words.map((_, index) =>
     index === 0 ? { cost: 0, starts: [] } : undefined,

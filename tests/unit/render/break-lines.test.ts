@@ -61,7 +61,7 @@ describe('breakWords', () => {
     expect(lines('aaaaaa. b, cccccccc', 130, 'balanced')).toEqual(['aaaaaa.', 'b, cccccccc']);
   });
 
-  it('ends a line early where its last words stay with the next, but never to less than half of it', () => {
+  it('ends a line early where its last words stay with the next, and in a narrow column however short it is then', () => {
     const kept = (text: string, measure: number, setting: 'filled' | 'balanced') => {
       const all = text.split(' ');
       const tied = words(text).map((word, index) => ({
@@ -81,17 +81,21 @@ describe('breakWords', () => {
       'after about 24',
       'months and more',
     ]);
-    expect(kept('call 555 010 0199 now then', 130, 'filled')).toEqual(['call 555 010', '0199 now then']);
+    expect(kept('call 555 010 0199 now then', 130, 'filled')).toEqual(['call', '555 010 0199', 'now then']);
     expect(kept('at night call 555 010 0199', 190, 'filled')).toEqual(['at night call', '555 010 0199']);
     // What leans on a number goes with it where that leaves the line full enough, else the number goes with what it counts.
     expect(kept('there were fewer than 1 now', 210, 'filled')).toEqual(['there were fewer', 'than 1 now']);
-    expect(kept('they saw than 24 months', 120, 'filled')).toEqual(['they saw', 'than 24', 'months']);
+    expect(kept('they saw than 24 months', 120, 'filled')).toEqual(['they saw', 'than', '24 months']);
     expect(kept('it than 24 months', 120, 'filled')).toEqual(['it than', '24 months']);
     expect(kept('they see fewer than 1 now', 170, 'balanced')).toEqual(['they see fewer', 'than 1 now']);
     expect(kept('in 24 unforgettable months', 120, 'filled')).toEqual(['in 24', 'unforgettable', 'months']);
     expect(kept('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had', '6 weeks of it']);
     expect(lines('they had 6 weeks of it', 130, 'balanced')).toEqual(['they had 6', 'weeks of it']);
-    expect(kept('they had 6 weeks of it', 120, 'balanced')).toEqual(['they had 6', 'weeks of it']);
+    // A line more, where as many as there is room in would part them; none where no line has room for both.
+    expect(kept('they had 6 weeks of it', 120, 'balanced')).toEqual(['they had', '6 weeks', 'of it']);
+    expect(kept('in 24 unforgettable months', 120, 'balanced')).toEqual(['in 24', 'unforgettable', 'months']);
+    expect(kept('at 17 months', 90, 'filled')).toEqual(['at', '17 months']);
+    expect(lines('at 17 months', 90, 'filled')).toEqual(['at 17', 'months']);
   });
 
   it('gives no line for no words, and one line for a word wider than the measure', () => {

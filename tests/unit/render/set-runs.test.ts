@@ -21,7 +21,7 @@ describe('setRuns', () => {
 
   it('keeps a number with what it counts where there is room, also where one of them is bold', () => {
     expect(linesOf('it may take 24 months', 115)).toEqual(['it may take', '24 months']);
-    expect(linesOf('within 24 unforgettable months', 115)).toEqual(['within 24', 'unforgettable', 'months']);
+    expect(linesOf('within 24 unforgettable months', 115)).toEqual(['within', '24 unforgettable', 'months']);
     const runs: readonly Run[] = [
       { text: 'it may take ', weight: 400 },
       { text: '24', weight: 700 },
