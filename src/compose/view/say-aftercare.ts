@@ -9,7 +9,7 @@ import type { AfterTopic } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import type { Span } from '../../model/span.ts';
 import type { Scene } from './scene.ts';
-import { bold, asMarkup, freeText, inLanguage, makeWords } from './words.ts';
+import { afterColon, asMarkup, bold, freeText, inLanguage, makeWords } from './words.ts';
 
 /** The plan of the time after the treatment. Without one the input stage has refused the documents that need it. */
 export function planOf({ aftercare }: Scene): AftercarePlan {
@@ -73,11 +73,16 @@ export function dated({ words }: Scene, period: string, said: Markup): Markup {
   return period === '' ? said : words.say('common.labelled', { label: bold(asMarkup(period)), text: said });
 }
 
-/** "If you have diabetes: …", unless it is for everybody. */
+/** "If you have diabetes: …", unless it is for everybody. What the clinic wrote stays as it is written. */
 export function forWhom({ words }: Scene, who: WhoCode, what: Markup): Markup {
   return isForAll(who)
     ? what
     : words.say('aftercare.for_them', { who: words.plain(`aftercare.who.${who}`), what });
+}
+
+/** The same of words of the program's own, which go on after the colon. */
+export function saidForWhom(scene: Scene, who: WhoCode, what: Markup): Markup {
+  return isForAll(who) ? what : forWhom(scene, who, afterColon(scene.words, what));
 }
 
 /** "at least 12 mg a day", "8 to 11 mg a day". */

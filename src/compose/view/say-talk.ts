@@ -14,7 +14,8 @@ import { viewHealth } from './view-health.ts';
 import { isProcedure } from './view-people.ts';
 import { viewUndo } from './view-undo.ts';
 import { viewWhy } from './view-why.ts';
-import { afterColon, bold, joined } from './words.ts';
+import type { WhyView } from './view-why.ts';
+import { afterColon, bold, joined, runIn } from './words.ts';
 
 /** What was explained, point by point, with what the pages say of the chosen option; each is ticked and initialled. */
 export function talkAbout(scene: Scene, option: NamedOption): readonly (readonly Line[])[] {
@@ -71,8 +72,13 @@ function whatMatters(alone: Scene, option: NamedOption): Markup {
 
 function adviceOn(scene: Scene, option: NamedOption): Markup {
   const { surgeon, against } = viewWhy(scene, option);
-  const said = [surgeon, against].flatMap((one) => (one === null ? [] : [one.lead, ...one.reasons]));
+  const said = [surgeon, against].flatMap((one) => (one === null ? [] : [whyInLine(scene, one)]));
   return said.length === 0 ? scene.words.say('comparison.opinion.none') : joined(...said);
+}
+
+function whyInLine({ words }: Scene, { lead, reasons }: NonNullable<WhyView['against']>): Markup {
+  const [first, ...others] = reasons;
+  return first === undefined ? lead : joined(runIn(words, lead, first), ...others);
 }
 
 function otherChoices(scene: Scene, option: NamedOption): Markup {

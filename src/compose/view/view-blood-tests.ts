@@ -1,7 +1,15 @@
 import { isForAll } from '../../model/aftercare-plan.ts';
 import type { Due, Repetition, TestPlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
-import { forWhom, saySpan, sayNext, sayRepetition, upperFirst, writtenAt } from './say-aftercare.ts';
+import {
+  forWhom,
+  saidForWhom,
+  saySpan,
+  sayNext,
+  sayRepetition,
+  upperFirst,
+  writtenAt,
+} from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -96,10 +104,12 @@ function testedIn(scene: Scene, plan: TestPlan): Markup {
   const other = plan.entry === null ? undefined : writtenAt(scene, 'blood_tests', plan.entry).other;
   if (plan.from === 'guideline') {
     const said = words.say('aftercare.guideline.tests', { tests: namesOf(scene, plan) });
-    return fromGuideline(plan.facts, forWhom(scene, plan.who, said));
+    return fromGuideline(plan.facts, saidForWhom(scene, plan.who, said));
   }
-  const named = plan.tests.length === 0 ? [] : [sentence(words, asMarkup(upperFirst(namesOf(scene, plan))))];
-  return forWhom(scene, plan.who, joined(...named, ...(other === undefined ? [] : [words.free(other)])));
+  const own = other === undefined ? [] : [words.free(other)];
+  if (plan.tests.length === 0) return forWhom(scene, plan.who, joined(...own));
+  const named = sentence(words, asMarkup(upperFirst(namesOf(scene, plan))));
+  return saidForWhom(scene, plan.who, joined(named, ...own));
 }
 
 function namesOf({ words, format }: Scene, { tests }: TestPlan): string {

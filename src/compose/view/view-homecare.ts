@@ -27,7 +27,7 @@ import type { NamedContact } from './view-contacts.ts';
 import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
 import { isHandling } from './view-vitamins.ts';
-import { asMarkup, joined, sentence } from './words.ts';
+import { afterColon, asMarkup, joined, sentence } from './words.ts';
 
 const rows = list(rowShape);
 
@@ -104,7 +104,7 @@ function stayOf(scene: Scene): Markup {
   const length = stay === null ? undefined : clinic.protocol.stay[stay.option];
   const text =
     length === undefined
-      ? words.say('aftercare.ask_clinic', { clinic: clinic.clinic.name })
+      ? afterColon(words, words.say('aftercare.ask_clinic', { clinic: clinic.clinic.name }))
       : freeSentence(scene, length);
   return words.say('common.labelled', { label: words.plain('aftercare.topics.stay'), text });
 }

@@ -10,7 +10,7 @@ import { callsNow } from './say-call-now.ts';
 import { emergencyOrigins } from './say-emergency-first.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, triggersInWords } from './view-health.ts';
-import { asMarkup, joined } from './words.ts';
+import { asMarkup, joined, runIn } from './words.ts';
 
 interface OtherSources {
   readonly points: readonly Markup[];
@@ -38,7 +38,7 @@ export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources 
 /** One line for all notes: their thresholds come from one set of indications. */
 function noteSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
   const where = whereSeen(scene, noteRows(scene), numbers);
-  return where === null ? [] : [joined(scene.words.say('sources.thresholds'), where)];
+  return where === null ? [] : [besideLead(scene, scene.words.say('sources.thresholds'), where)];
 }
 
 function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
@@ -46,7 +46,7 @@ function cautionSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] 
     const where = whereSeen(scene, cautionRows(scene, hit), numbers);
     if (where === null) return [];
     const about = aboutOptions(scene, hit);
-    return [joined(triggersInWords(scene, hit), about, where)];
+    return [joined(triggersInWords(scene, hit), besideLead(scene, about, where))];
   });
 }
 
@@ -55,7 +55,7 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
     const where = whereSeen(scene, undoRows(scene, option.column), numbers);
     return where === null
       ? []
-      : [joined(scene.words.say('sources.undone', { option: option.inText }), where)];
+      : [besideLead(scene, scene.words.say('sources.undone', { option: option.inText }), where)];
   });
 }
 
@@ -68,8 +68,18 @@ function emergencySources(scene: Scene): readonly Markup[] {
   return where === null ? [] : [where];
 }
 
+interface Where {
+  readonly said: Markup;
+  /** Else it begins with the title of a text or its address, which stays as it was published. */
+  readonly beginsWithStudies: boolean;
+}
+
+function besideLead({ words }: Scene, lead: Markup, { said, beginsWithStudies }: Where): Markup {
+  return beginsWithStudies ? runIn(words, lead, said) : joined(lead, said);
+}
+
 /** Study numbers, then what is no study; only what was read on a page. */
-function whereSeen(scene: Scene, sources: readonly CitedSource[], numbers: StudyNumbers): Markup | null {
+function whereSeen(scene: Scene, sources: readonly CitedSource[], numbers: StudyNumbers): Where | null {
   const seen = sources.filter((source) => source.seen === 'page');
   const studies = seen.flatMap((source) => (source.study === undefined ? [] : [numbers.of(source.study)]));
   const others = seen.flatMap((source) => (source.study === undefined ? otherText(scene, source) : []));
@@ -82,7 +92,7 @@ function whereSeen(scene: Scene, sources: readonly CitedSource[], numbers: Study
       : [scene.words.say('sources.studies', { list: scene.format.list(cited, 'and'), count: cited.length })]),
     ...unique(others.map(({ markup }) => markup)).map((markup) => ({ markup })),
   ];
-  return parts.length === 0 ? null : joined(...parts);
+  return parts.length === 0 ? null : { said: joined(...parts), beginsWithStudies: cited.length > 0 };
 }
 
 /** The address, or what the text is and that it was read in a copy, to which nobody is sent. */

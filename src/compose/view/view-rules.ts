@@ -1,12 +1,13 @@
+import { isForAll } from '../../model/aftercare-plan.ts';
 import { aftercareStatement } from '../../model/statement.ts';
 import type { DatedRule, Grounds } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import { citationOf } from './number-studies.ts';
-import { dated, forWhom, sayAmount, sayPeriod, writtenAt } from './say-aftercare.ts';
+import { dated, forWhom, saidForWhom, sayAmount, sayPeriod, writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
 import { body, plainRow } from './shared-shapes.ts';
 import type { Line, Row } from './shared-shapes.ts';
-import { joined, standingOn } from './words.ts';
+import { afterColon, joined, standingOn } from './words.ts';
 
 /** Rules in rows by what they are about, in the order in which each comes first. */
 export function ruleRows(scene: Scene, rules: readonly DatedRule[]): readonly Row[] {
@@ -20,8 +21,14 @@ export function ruleRows(scene: Scene, rules: readonly DatedRule[]): readonly Ro
 
 /** "From January 28: Desk work."; "If you are pregnant: A guideline says …". */
 export function ruleInWords(scene: Scene, rule: DatedRule): Markup {
-  const said = rule.entry === null ? guidelineInWords(scene, rule) : clinicInWords(scene, rule.entry);
-  return dated(scene, sayPeriod(scene, rule.starts, rule.lastDay), forWhom(scene, rule.who, said));
+  const period = sayPeriod(scene, rule.starts, rule.lastDay);
+  const said =
+    rule.entry === null
+      ? saidForWhom(scene, rule.who, guidelineInWords(scene, rule))
+      : forWhom(scene, rule.who, clinicInWords(scene, rule.entry));
+  // A line that the clinic wrote for everybody begins as the clinic wrote it: a name may stand there.
+  const isOwn = rule.entry === null || !isForAll(rule.who);
+  return dated(scene, period, period !== '' && isOwn ? afterColon(scene.words, said) : said);
 }
 
 type Entry = NonNullable<Grounds['entry']>;

@@ -3,11 +3,11 @@ import type { AftercarePlan, DatedRule, SupplementPlan } from '../../model/after
 import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import {
-  forWhom,
   planOf,
   sayAmount,
   sayDay,
   sayPeriod,
+  saidForWhom,
   sayRepetition,
   saySpan,
   upperFirst,
@@ -90,11 +90,11 @@ function supplementRow(scene: Scene, plan: SupplementPlan, isDated: boolean): Ch
 /** How much and how often; how to take it goes on in the same line. */
 function doseLines(scene: Scene, plan: SupplementPlan, how: LocalText | undefined): readonly Line[] {
   const { words } = scene;
-  if (plan.from === 'guideline') return [body(forWhom(scene, plan.who, guidelineDose(scene, plan)))];
+  if (plan.from === 'guideline') return [body(saidForWhom(scene, plan.who, guidelineDose(scene, plan)))];
   const often = sayOften(scene, plan);
   const said =
     plan.dose === null ? often : words.plain('aftercare.dose', { dose: sayDose(scene, plan.dose), often });
-  const dose = bold(forWhom(scene, plan.who, sentence(words, asMarkup(upperFirst(said)))));
+  const dose = bold(saidForWhom(scene, plan.who, sentence(words, asMarkup(upperFirst(said)))));
   return [body(how === undefined ? dose : joined(dose, words.free(how)))];
 }
 

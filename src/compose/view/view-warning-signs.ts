@@ -5,7 +5,7 @@ import type { Threshold, WarningSign } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Practice } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
-import { forWhom, planOf } from './say-aftercare.ts';
+import { forWhom, planOf, saidForWhom } from './say-aftercare.ts';
 import { emergencyFirst, emergencyOrigins, namesSign } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -111,7 +111,8 @@ function signInWords(scene: Scene, sign: WarningSign, urgency: Urgency): Markup 
   const named = namedSign(scene, sign, urgency);
   const measured =
     means === undefined ? named : words.say('common.labelled', { label: named, text: words.free(means) });
-  const said = forWhom(scene, sign.who, measured);
+  const forThem = sign.sign === null ? forWhom : saidForWhom;
+  const said = forThem(scene, sign.who, measured);
   return first === undefined
     ? said
     : words.say('warning-signs.first', { sign: said, what: words.free(first) });

@@ -274,6 +274,18 @@ describe('the plan for the time at home', () => {
     expect(without.texts.join('\n')).not.toContain('gallstones, as prescribed');
   });
 
+  it('goes on with a small letter after a colon in a language that writes so, but for what the clinic wrote', () => {
+    const french = make('homecare', { tag: 'fr' }).texts.join('\n').replaceAll('\u00a0', ' ');
+    expect(french).toContain('doit être exacte : une recommandation dit');
+    expect(french).toContain('Jusqu’au 13 juillet : si vous avez encore votre vésicule');
+    expect(french).toContain('À partir du 28 janvier : Desk work.');
+    const spanish = make('homecare', { tag: 'es' }).texts.join('\n').replaceAll('\u00a0', ' ');
+    expect(spanish).toContain('Hasta el 13 de enero de 2028: Nada de alcohol');
+    expect(spanish).toContain('Hasta el 13 de julio: si todavía tiene vesícula');
+    const english = make('homecare').texts.join('\n').replaceAll('\u00a0', ' ');
+    expect(english).toContain('Until July 13: If you still have your gallbladder');
+  });
+
   it('names each number to call once, with its hours', () => {
     const { texts } = make('homecare');
     expect(texts.filter((text) => text === '555-0134')).toHaveLength(1);

@@ -280,6 +280,12 @@ describe('where points were read', () => {
       'You have acid that rises into your food pipe (reflux). For a sleeve: example.org/c.',
       'On whether a sleeve can be undone: Studies 1 and 2. example.org/a.',
     ]);
+    // Where a language writes so the studies go on with a small letter; an address stays as it is.
+    const spanish = otherSources(await sceneFor('es', { comparison, evidence }), numbers);
+    expect(spanish.points.map(({ markup }) => plain(markup))).toEqual([
+      expect.stringMatching(/: example\.org\/c\.$/),
+      'Sobre si hay vuelta atrás después de una manga gástrica: estudios 1 y 2. example.org/a.',
+    ]);
     // A study that the evidence does not hold is cited by its id, so that it cannot go unseen.
     expect(numbers.citations().map(({ markup }) => plain(markup))).toEqual([
       'Example A. (2020). An example. J Ex 2020. example.org.',

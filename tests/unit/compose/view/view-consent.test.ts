@@ -31,6 +31,19 @@ const factOf = (view: ConsentView, label: string): string | undefined =>
   view.facts.find((fact) => fact.label === label)?.value.replaceAll('\u00a0', ' ');
 
 describe('the record of the talk', () => {
+  it('goes on with the first reason of the surgeon after the colon as the language writes it', async () => {
+    const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
+    const reasons = [{ code: 'fewer-early-problems' as const }, { code: 'fewer-vitamins' as const }];
+    const decision = { ...input.decision, leaning: { option: 'sleeve', reasons } };
+    const advice = async (tag: string): Promise<string> =>
+      pointsOf(viewConsent(await sceneFor(tag, { case: { ...input, decision } })))
+        .map(plain)
+        .join('\n');
+    expect(await advice('fr')).toMatch(/penche aussi pour une sleeve : il peut y avoir .*\. [\p{Lu}]/u);
+    expect(await advice('ru')).toContain('к варианту «рукавная резекция»: в первый месяц');
+    expect(await advice('en')).toMatch(/leans to a sleeve too: [\p{Lu}]/u);
+  });
+
   it('names the other choices and what happens without treatment', async () => {
     const view = await consentOf('sleeve');
     expect(pointOf(view, 'My other choices.')).toBe(
