@@ -167,8 +167,8 @@ function openedBy(before: Block | undefined, units: readonly Unit[], { flow }: T
  * In large print a table that comes after the notes of another begins a page: its numbers would be looked up among the
  * wrong notes.
  */
-function startOf(before: Block, part: Part, { flow }: Theme): Pick<Unit, 'startsPage'> {
-  return flow === 'stacked' && part === 'lead-in' && isNoteList(before) ? { startsPage: true } : {};
+function startOf(before: Unit | undefined, part: Part, { flow }: Theme): Pick<Unit, 'startsPage'> {
+  return flow === 'stacked' && part === 'lead-in' && before?.explains === true ? { startsPage: true } : {};
 }
 
 /** A sentence that ends a list to tick stands with the last line of it, not alone under a heading that is repeated. */
@@ -187,7 +187,7 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (first === undefined) return before === undefined ? { units } : { units, before };
   if (before === undefined) return { units: [first, ...others], before: block };
   const gapBefore = gapBetween(before, block, { theme, part });
-  const start = { gapBefore, ...shrinkOf(gapBefore), ...startOf(before, part, theme) };
+  const start = { gapBefore, ...shrinkOf(gapBefore), ...startOf(units.at(-1), part, theme) };
   const spaced: readonly Unit[] = [{ ...first, ...start }, ...others];
   if (part !== 'note')
     return { units: [...keptTo(units, before, { block, part }), ...spaced], before: block };

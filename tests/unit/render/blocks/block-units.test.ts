@@ -254,6 +254,10 @@ describe('keep rules', () => {
         .map(({ key }) => key);
     expect(startsIn('large-print')).toEqual(['0.2']);
     expect(startsIn()).toEqual([]);
+    // Words in small type that no table stands over are no notes: what comes after them goes on where there is room.
+    const meanings = [topic('Which?', [], [notes, para('Out of 100.'), table])];
+    const after = blockUnits(smallTree(meanings, { edition: 'large-print' }));
+    expect(after.filter(({ startsPage }) => startsPage === true)).toEqual([]);
   });
 
   it('bind numbered notes to the table right above them, and to nothing else', () => {
