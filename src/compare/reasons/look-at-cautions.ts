@@ -27,7 +27,9 @@ export function lookCautions(
   const warned = warning.filter(({ isRead }) => isRead);
   const favouring = about.filter(({ caution, isRead }) => isRead && favours(caution, desk));
   if (warned.length > 0) return say('warned', warned, look.warned);
-  if (favouring.length > 0) return say('favoured', favouring, look.favoured);
+  const onPages = favouring.filter(({ caution }) => isCompared(caution, room));
+  if (onPages.length > 0) return say('favoured', onPages, look.favoured);
+  if (favouring.length > 0) return say('favoured', favouring);
   if (warning.length > 0) return say('practice', warning);
   const isSpared = codes.length > 0 && codes.every((code) => isAccountedFor(code, desk, room));
   return isSpared ? say('spared', [], look.spared) : say('silent', []);
@@ -53,6 +55,11 @@ function codesOf(
     ...condition.filter((code) => subject.conditions.has(code)).map((code) => `condition:${code}`),
     ...medicine.filter((code) => given.health.medicines.includes(code)).map((code) => `medicine:${code}`),
   ];
+}
+
+/** Better than a choice that this person does not have bears nothing out: no page of theirs prints that caution. */
+function isCompared({ options }: Caution, { desks }: ReasonDesk): boolean {
+  return desks.some(({ figuresFrom }) => options.includes(figuresFrom));
 }
 
 function favours(caution: Caution, desk: OptionDesk): boolean {

@@ -115,7 +115,7 @@ describe('a caution about what a reason speaks of', () => {
 
   it('counts before one that holds the option up, and that before usual practice', () => {
     const warns = makeCaution({ id: 'warns' });
-    const favours = makeCaution({ id: 'favours', options: ['band'], favours: ['sleeve'] });
+    const favours = makeCaution({ id: 'favours', options: ['bypass'], favours: ['sleeve'] });
     const practice = makeCaution({ id: 'practice', basis: 'practice' });
     const said = (cautions: readonly Caution[]): unknown =>
       check('reflux-worse', { changes: reflux, evidence: { cautions } }).findings[1];
@@ -127,6 +127,18 @@ describe('a caution about what a reason speaks of', () => {
     });
     expect(said([practice, favours])).toMatchObject({ said: 'favoured', cautions: ['favours'] });
     expect(said([practice])).toMatchObject({ said: 'practice', means: 'nothing', cautions: ['practice'] });
+  });
+
+  it('bears nothing out where it is about a choice that is not compared', () => {
+    const favours = makeCaution({ id: 'favours', options: ['band'], favours: ['sleeve'] });
+    expect(check('reflux-better', { changes: reflux, evidence: { cautions: [favours] } })).toMatchObject({
+      verdict: 'cannot-tell',
+      findings: [{}, { said: 'favoured', means: 'nothing', cautions: ['favours'] }],
+    });
+    const compared = { ...reflux, decision: { options: ['sleeve', 'bypass', 'band'] } };
+    expect(check('reflux-better', { changes: compared, evidence: { cautions: [favours] } }).verdict).toBe(
+      'supported',
+    );
   });
 
   it('is named with all others that say so, in one order', () => {

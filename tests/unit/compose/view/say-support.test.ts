@@ -70,6 +70,40 @@ describe('a reason that no number bears out', () => {
     );
   });
 
+  it('says so of vitamins too: how often people lack them is a number', async () => {
+    const vitamins = compare('nothing', pair('sleeve', 'unknown'), pair('duodenal-switch', 'unknown'));
+    const asked = await beside({ code: 'more-vitamins', verdict: 'cannot-tell', finding: vitamins });
+    expect(asked[0]).toBe(`${compared} We found no number for this in people like you.`);
+  });
+
+  it('speaks of numbers only where the pages print them, so that a reader can look them up', async () => {
+    const figures = (outcome: string, result: 'yes' | 'no', study = 'study-a'): PairFinding => {
+      const value = { kind: 'proportion', value: 0.1 } as const;
+      const records = ['bypass', 'sleeve'].map((option) => `${option}.${outcome}.${study}`);
+      const asked = { days: 30 };
+      return {
+        ...{ other: 'sleeve', result, outcome, asked, records },
+        ...{ basis: 'two-studies', mine: value, theirs: value },
+      };
+    };
+    const said = async (one: PairFinding, verdict: 'cannot-tell' | 'contradicted'): Promise<string> => {
+      const means = verdict === 'contradicted' ? 'contradicts' : 'nothing';
+      const finding = compare(means, one, pair('duodenal-switch', 'unknown'));
+      const [first = ''] = await beside({ code: 'fewer-early-problems', verdict, finding });
+      return first.replace(`${compared} `, '');
+    };
+    const only = 'The numbers we found show this only when compared with: a sleeve.';
+    expect(await said(figures('major-complication', 'yes'), 'cannot-tell')).toBe(only);
+    // No page of this case prints any complication, nor a figure of another study.
+    const unclear = 'The numbers we found do not clearly show this.';
+    expect(await said(figures('any-complication', 'yes'), 'cannot-tell')).toBe(unclear);
+    expect(await said(figures('major-complication', 'yes', 'study-b'), 'cannot-tell')).toBe(unclear);
+    const opposite = 'The numbers we found say something else when compared with: a sleeve.';
+    expect(await said(figures('major-complication', 'no'), 'contradicted')).toBe(opposite);
+    const otherwise = 'What we found says something else.';
+    expect(await said(figures('any-complication', 'no'), 'contradicted')).toBe(otherwise);
+  });
+
   it('says that numbers, warnings or the case say something else, and of which choices', async () => {
     const all = compare('contradicts', pair('sleeve', 'no'), pair('duodenal-switch', 'no'));
     expect((await beside({ ...wrong, finding: all }))[0]).toBe(
@@ -104,9 +138,6 @@ describe('a reason that no number bears out', () => {
   it('is left alone where it is borne out, and where no number could bear it out', async () => {
     const finding = compare('supports', pair('sleeve', 'yes'), pair('duodenal-switch', 'yes'));
     expect((await beside({ ...open, verdict: 'supported', finding }))[0]).toBe(compared);
-    const vitamins = compare('nothing', pair('sleeve', 'unknown'), pair('duodenal-switch', 'unknown'));
-    const asked = await beside({ code: 'more-vitamins', verdict: 'cannot-tell', finding: vitamins });
-    expect(asked[0]).toBe(compared);
     const wishes = {
       find: 'wishes',
       means: 'nothing',
