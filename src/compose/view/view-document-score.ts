@@ -20,23 +20,20 @@ export const documentScoreShape = group({
   any: flag,
   /** A line a standard. */
   lines: list(markup),
-  /** What is not met, and what the pages alone cannot meet. */
-  owed: tableShape,
-  hasOwed: flag,
+  /** What is not met, and what the pages alone cannot meet: what has a place on the pages, then what has none. */
+  owed: list(tableShape),
 });
 export type DocumentScoreView = Viewed<typeof documentScoreShape>;
 
 export function viewDocumentScore(scene: Scene): DocumentScoreView {
   const { score } = scene;
-  const rows = score === undefined ? [] : owedRows(scene, score);
   return {
     any: score !== undefined,
     lines:
       score === undefined
         ? []
         : [decisionLine(scene, score), materialLine(scene, score), clearLine(scene, score)],
-    owed: owedTable(scene, rows),
-    hasOwed: rows.length > 0,
+    owed: score === undefined ? [] : owedTables(scene, score),
   };
 }
 
@@ -84,28 +81,50 @@ function clearLine(scene: Scene, { sets }: DocumentScore): Markup {
 const widths = { criterion: 46, set: 25, place: 29 } as const;
 const widthsWithoutPlace = { criterion: 70, set: 30 } as const;
 
-/** No head over cells that are all empty: what only others can bring stands on no page. */
-function owedTable(scene: Scene, rows: readonly DenseRow[]): TableView {
-  const isPlaced = rows.some(({ cells }) => (cells[2]?.markup ?? '') !== '');
-  const shown = isPlaced ? rows : rows.map((row) => ({ ...row, cells: row.cells.slice(0, 2) }));
-  const columns = Object.entries(isPlaced ? widths : widthsWithoutPlace).map(([key, width]) => ({
+/**
+ * Apart by whether anything has a place: what only others can bring stands on no page, and where such rows go over to the
+ * next one, the head of their places would stand there over nothing.
+ */
+function owedTables(scene: Scene, score: DocumentScore): readonly TableView[] {
+  const groups = owedGroups(scene, score);
+  return [
+    owedTable(scene, groups.filter(isPlaced).flat(), widths),
+    owedTable(scene, groups.filter((rows) => !isPlaced(rows)).flat(), widthsWithoutPlace),
+  ].filter(({ rows }) => rows.length > 0);
+}
+
+function isPlaced(rows: readonly DenseRow[]): boolean {
+  return rows.some(({ cells }) => (cells[2]?.markup ?? '') !== '');
+}
+
+function owedTable(
+  scene: Scene,
+  rows: readonly DenseRow[],
+  shown: typeof widths | typeof widthsWithoutPlace,
+): TableView {
+  const columns = Object.entries(shown).map(([key, width]) => ({
     label: scene.words.plain(`document-score.columns.${key}`),
     width: String(width),
     align: 'start',
   }));
-  return denseTable(columns, shown);
+  return denseTable(
+    columns,
+    rows.map((row) => ({ ...row, cells: row.cells.slice(0, columns.length) })),
+  );
 }
 
 /** Who owes what, what the pages themselves lost first. */
 const owed: readonly CriterionOutcome[] = ['not-met', 'clinic', 'organisation', 'study', 'person'];
 
-function owedRows(scene: Scene, { items }: DocumentScore): readonly DenseRow[] {
+function owedGroups(scene: Scene, { items }: DocumentScore): readonly (readonly DenseRow[])[] {
   return owed.flatMap((outcome) => {
     const rows = rowsOf(
       scene,
       items.filter((item) => item.outcome === outcome),
     );
-    return rows.length === 0 ? [] : [groupRow(scene.words.plain(`document-score.owed.${outcome}`)), ...rows];
+    return rows.length === 0
+      ? []
+      : [[groupRow(scene.words.plain(`document-score.owed.${outcome}`)), ...rows]];
   });
 }
 
