@@ -39,7 +39,7 @@ export function freeSentence({ locale, otherLocales = [], words }: Scene, text: 
   const [language, said] = freeText(text, locale.tag);
   const other = otherLocales.find(({ tag }) => tag === language);
   const own = language === locale.tag || other === undefined ? words : makeWords(other);
-  const ended = said.endsWith('.') ? said : own.plain('common.sentence', { text: said });
+  const ended = /[.!?…؟।。！？]$/u.test(said) ? said : own.plain('common.sentence', { text: said });
   return inLanguage(ended, { language, document: locale.tag });
 }
 

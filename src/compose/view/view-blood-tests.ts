@@ -3,6 +3,7 @@ import type { Due, Repetition, TestPlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import {
   forWhom,
+  freeSentence,
   saidForWhom,
   saySpan,
   sayNext,
@@ -106,7 +107,7 @@ function testedIn(scene: Scene, plan: TestPlan): Markup {
     const said = words.say('aftercare.guideline.tests', { tests: namesOf(scene, plan) });
     return fromGuideline(plan.facts, saidForWhom(scene, plan.who, said));
   }
-  const own = other === undefined ? [] : [words.free(other)];
+  const own = other === undefined ? [] : [freeSentence(scene, other)];
   if (plan.tests.length === 0) return forWhom(scene, plan.who, joined(...own));
   const named = sentence(words, asMarkup(upperFirst(namesOf(scene, plan))));
   return saidForWhom(scene, plan.who, joined(named, ...own));

@@ -15,7 +15,7 @@ import {
 import { emergencyFirst, emergencyOrigins } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
-import { group, list, markup, optional, text } from './shape.ts';
+import { flag, group, list, markup, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape, withDuty } from './shared-shapes.ts';
 import type { Line, Row } from './shared-shapes.ts';
@@ -45,6 +45,8 @@ export const homecareShape = group({
   /** Where the visits are, and what to bring. */
   place: markup,
   visits: checkRowsShape,
+  /** Which topic says what lines of guidelines are: the first there is that may have one; none where no line is. */
+  saysOfGuidelines: group({ visits: flag, medicines: flag, advice: flag }),
   activity: rows,
   medicines: rows,
   advice: rows,
@@ -64,6 +66,7 @@ export type HomecareView = Viewed<typeof homecareShape>;
 export function viewHomecare(scene: Scene): HomecareView {
   const plan = planOf(scene);
   const advice = plan.advice.filter((rule) => !isHandling(rule));
+  const origins = originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]);
   return {
     lead: leadOf(scene),
     stay: stayOf(scene),
@@ -86,7 +89,21 @@ export function viewHomecare(scene: Scene): HomecareView {
       scene.words.say('aftercare.no_answer', { emergency: scene.clinic.clinic.phones.emergency }),
     ),
     emergencyOrigins: emergencyOrigins(scene, [plan.option]),
-    origins: originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]),
+    origins,
+    saysOfGuidelines: guidelineTopic(plan, origins.length > 0),
+  };
+}
+
+/** What lines of guidelines are is said once, before any of them. */
+function guidelineTopic(
+  { visits, laterVisits, medicines }: AftercarePlan,
+  isSaid: boolean,
+): HomecareView['saysOfGuidelines'] {
+  const [hasVisits, hasMedicines] = [visits.length + laterVisits.length > 0, medicines.length > 0];
+  return {
+    visits: isSaid && hasVisits,
+    medicines: isSaid && !hasVisits && hasMedicines,
+    advice: isSaid && !hasVisits && !hasMedicines,
   };
 }
 
@@ -127,7 +144,7 @@ function visitRow(scene: Scene, visit: Visit): CheckRow {
     lines: [
       meetingLine(scene, visit),
       // What a repeated visit is for was said of the first.
-      ...(what === undefined || visit.isRepeat ? [] : [body(scene.words.free(what))]),
+      ...(what === undefined || visit.isRepeat ? [] : [body(freeSentence(scene, what))]),
     ],
   };
 }

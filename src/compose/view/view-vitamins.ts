@@ -3,6 +3,7 @@ import type { AftercarePlan, DatedRule, SupplementPlan } from '../../model/after
 import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import {
+  freeSentence,
   planOf,
   sayAmount,
   sayDay,
@@ -95,7 +96,7 @@ function doseLines(scene: Scene, plan: SupplementPlan, how: LocalText | undefine
   const said =
     plan.dose === null ? often : words.plain('aftercare.dose', { dose: sayDose(scene, plan.dose), often });
   const dose = bold(saidForWhom(scene, plan.who, sentence(words, asMarkup(upperFirst(said)))));
-  return [body(how === undefined ? dose : joined(dose, words.free(how)))];
+  return [body(how === undefined ? dose : joined(dose, freeSentence(scene, how)))];
 }
 
 function guidelineDose(scene: Scene, { supplement, amounts, facts }: SupplementPlan): Markup {

@@ -252,6 +252,21 @@ describe('the plan for the time at home', () => {
     expect(textOf(make('vitamins').tree)).not.toContain(said);
   });
 
+  it('says it once, in the first topic there is, whichever parts the clinic leaves to guidelines', () => {
+    const { protocol } = exampleClinic;
+    for (const left of [
+      {},
+      { follow_up: {} },
+      { follow_up: {}, medicines_after: {} },
+      { medicines_after: {} },
+    ]) {
+      const clinic = { ...exampleClinic, protocol: { ...protocol, ...left } };
+      const said = textOf(make('homecare', { clinic }).tree);
+      expect(said.split('A guideline is the advice of experts.')).toHaveLength(2);
+      expect(said.indexOf('A guideline is the advice')).toBeLessThan(said.indexOf(' A guideline says to'));
+    }
+  });
+
   it('sends home with the guideline on a medicine whose dose must be exact, also where the clinic says how to swallow', () => {
     expect(make('homecare').texts.join('\n')).toContain(
       'If you take a medicine whose dose must be exact: A guideline says to plan the dose with a specialist',
@@ -600,7 +615,19 @@ describe('the list of vitamins', () => {
     expect(texts.filter((text) => text.includes('January\u00A021'))).toEqual([
       expect.stringMatching(/^Start on January\u00A021\. Take these for life\. Tick what you have at home\./),
     ]);
-    expect(texts).toContain('500\u00A0mg, 3 times a day. Calcium itself (“elemental”), as citrate');
+    expect(texts).toContain('500\u00A0mg, 3 times a day. Calcium itself (“elemental”), as citrate.');
+  });
+
+  it('ends every line as a sentence, also where the clinic wrote none, and none of them twice', () => {
+    for (const kind of ['vitamins', 'homecare'] as const) {
+      for (const tag of locales.keys()) {
+        const lines = blocksOfType(make(kind, { tag }).tree, 'checklist').flatMap(({ rows }) =>
+          rows.flatMap((row) => row.detail.map(({ inlines }) => inlineText(inlines))),
+        );
+        expect(lines.length).toBeGreaterThan(5);
+        expect(lines.filter((line) => !/[^.।。][.।。]$/u.test(line))).toEqual([]);
+      }
+    }
   });
 
   it('ticks each test on its day, and says what goes on', () => {
