@@ -14,12 +14,16 @@ interface Against {
 
 /**
  * What of the person's health speaks against an option, each with what it does: an illness alone is no reason, and may be
- * one for the option too. The last says where the warnings are, once for all.
+ * one for the option too. Only what tells the option from others is named, so the last says where everything about it
+ * stands, and how much that is.
  */
 export function healthAgainst(scene: Scene, option: NamedOption): readonly Markup[] {
+  const about = patientCautions(scene).filter(({ options }) => options.includes(option.code));
+  if (about.every(({ effect }) => effect === 'needs-check')) return [];
+  const points = scene.format.number(about.length);
+  const see = scene.words.say('comparison.opinion.see_health', { points });
   const all = reasonsOfHealth(scene, option);
-  const count = all.reduce((sum, { causes }) => sum + Math.max(1, causes.length), 0);
-  const see = scene.words.say('comparison.opinion.see_health', { count });
+  if (all.length === 0) return [see];
   return all.map(({ causes, why }, index) =>
     joined(...causes, why, ...(index === all.length - 1 ? [see] : [])),
   );

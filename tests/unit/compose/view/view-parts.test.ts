@@ -339,12 +339,12 @@ describe('the opinion', () => {
   it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
     const hit = { ...practiceHit, triggers: ['smoking:current'] };
     const operations = ['sleeve', 'bypass', 'plication'];
-    const smoking =
-      'You smoke. Ask your surgeon if this counts against this option. There is a warning in “About your own health”.';
+    const see = 'Points about this choice in “About your own health”: 1. Read them all.';
+    const smoking = `You smoke. Ask your surgeon if this counts against this option. ${see}`;
     expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual([smoking]);
     expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual([smoking]);
     const nothing = ['Ask your surgeon what speaks against it.'];
-    expect(await against({ cautions: [{ ...hit, options: operations }] })).toEqual(nothing);
+    expect(await against({ cautions: [{ ...hit, options: operations }] })).toEqual([see]);
     expect(await against({ cautions: [{ ...hit, options: ['bypass'] }] })).toEqual(nothing);
     const check = { ...hit, options: ['sleeve'], effect: 'needs-check' as const };
     expect(await against({ cautions: [check] })).toEqual(nothing);
@@ -355,6 +355,19 @@ describe('the opinion', () => {
     ]);
   });
 
+  it('says how many points the box on health has about the choice, those of every operation too', async () => {
+    const hit = { ...practiceHit, triggers: ['smoking:current'] };
+    const cautions = [
+      { ...hit, options: ['sleeve'] },
+      { ...hit, options: ['sleeve', 'bypass', 'plication'], triggers: ['age'] },
+      { ...hit, options: ['sleeve'], effect: 'needs-check' as const },
+      { ...hit, options: ['semaglutide'] },
+    ];
+    const [health = '', ...rest] = await against({ cautions });
+    expect(health).toMatch(/^You smoke\. .*“About your own health”: 3\. Read them all\.$/);
+    expect(rest).toEqual([]);
+  });
+
   it('says once where the warnings are, after all that they are about', async () => {
     const cautions = ['smoking:current', 'age'].map((trigger) => ({
       ...practiceHit,
@@ -362,7 +375,7 @@ describe('the opinion', () => {
       options: ['sleeve'],
     }));
     expect(await against({ cautions })).toEqual([
-      'You smoke. Your age matters here. Ask your surgeon if this counts against this option. There are warnings about all of this in “About your own health”.',
+      'You smoke. Your age matters here. Ask your surgeon if this counts against this option. Points about this choice in “About your own health”: 2. Read them all.',
     ]);
   });
 
@@ -382,7 +395,7 @@ describe('the opinion', () => {
     expect(await against({ decision, cautions, evidence })).toEqual([
       'With diabetes, ulcers (open sores) at the join are seen more often.',
       expect.stringMatching(
-        /^You have .*\. You have .*\. With this option, it can mean more problems\. There are warnings about all of this in “About your own health”\.$/,
+        /^You have .*\. You have .*\. With this option, it can mean more problems\. Points about this choice in “About your own health”: 3\. Read them all\.$/,
       ),
     ]);
   });
