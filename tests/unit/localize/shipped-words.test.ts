@@ -340,6 +340,28 @@ describe('where the numbers to call are', () => {
   );
 });
 
+describe('a clot', () => {
+  it.each([
+    ['en', /clot/i],
+    ['es', /coágul/i],
+    ['fr', /caillot/i],
+    ['pt-BR', /coágul/i],
+    ['ht', /kayo/i],
+    ['ru', /тромб/i],
+  ])('is explained by other words than its own name: %s', async (tag, name) => {
+    const { entries } = await shippedWords(tag);
+    expect(entries.get('outcomes.clot.name')?.text).toMatch(name);
+    expect(entries.get('outcomes.clot.explained')?.text).not.toMatch(name);
+  });
+
+  it('and the medicine against it are said in plain Spanish where the case names that medicine', async () => {
+    const { entries } = await shippedWords('es');
+    expect(entries.get('codes.medicines.blood-thinner')?.text).toMatch(
+      /^una medicina .*\(un anticoagulante\)$/,
+    );
+  });
+});
+
 describe('Korean words', () => {
   it('have no space before a bracket that explains the word before it', async () => {
     const { entries } = await shippedWords('ko');
