@@ -196,7 +196,7 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
   // In large print they may all stand on the next page where little else helps, if not alone.
   const rows = theme.flow === 'stacked' ? units : keepLast(units);
-  return { units: [...rows, ...notesOf(joined, theme)], before: block };
+  return { units: [...rows, ...notesOf(joined)], before: block };
 }
 
 /** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */
@@ -212,14 +212,14 @@ function isNoteList(block: Block): boolean {
   return block.type === 'list' && isNotes(block);
 }
 
-/** In large print the first of many stay with the rows and the others may go on; none is parted from all the rest. */
-function notesOf(units: readonly Unit[], { flow }: Theme): readonly Unit[] {
+/** The first two of many stay with the rows, and the others may go on where no page holds all; none goes on alone. */
+function notesOf(units: readonly Unit[]): readonly Unit[] {
   const last = units.length - 1;
-  const keeps = (index: number): boolean => flow === 'beside' || index === 0 || index === last - 1;
+  const keeps = (index: number): boolean => index < last && (index === 0 || index === last - 1);
   return units.map((unit, index) => ({
     ...unit,
     explains: true,
-    ...(index < last && keeps(index) ? { keepWithNext: true } : {}),
+    ...(keeps(index) ? { keepWithNext: true } : {}),
   }));
 }
 

@@ -282,7 +282,8 @@ describe('keep rules', () => {
     };
     const five = list('small', 'small', 'small', 'small', 'small');
     const kept = unitsOf(topic('Which?', [], [table, five])).slice(-5);
-    expect(kept.map((unit) => unit.keepWithNext)).toEqual([true, true, true, true, false]);
+    expect(kept.map((unit) => unit.keepWithNext)).toEqual([true, false, false, true, false]);
+    expect(new Set(kept.map((unit) => unit.group))).toEqual(new Set(['0.0']));
     expect(listAfter(table, list('small', 'small'))).toEqual([true, 10, '0.0']);
     // Steps of a body size, even among small ones, are no notes; nor is a list under a paragraph.
     expect(listAfter(table, list('body', 'body'))).toEqual([false, 18, '0.1.list']);
@@ -290,7 +291,7 @@ describe('keep rules', () => {
     expect(listAfter(para('Some words.'), list('small'))[2]).toBeUndefined();
   });
 
-  it('keep the first two and the last two of many notes together in large print, where the others may go on', () => {
+  it('keep the first two and the last two of many notes together, where the others may go on', () => {
     const strip: Block = {
       type: 'strip',
       layout: 'text',
@@ -303,13 +304,15 @@ describe('keep rules', () => {
       items: Array.from({ length: count }, () => [para('One.', 'small')]),
       origin,
     });
-    const keptOf = (count: number): readonly boolean[] =>
-      blockUnits(smallTree([topic('Which?', [], [strip, notes(count)])], { edition: 'large-print' }))
-        .filter(({ explains }) => explains === true)
-        .map(({ keepWithNext }) => keepWithNext);
-    expect(keptOf(5)).toEqual([true, false, false, true, false]);
-    expect(keptOf(3)).toEqual([true, true, false]);
-    expect(keptOf(1)).toEqual([false]);
+    for (const edition of [{}, { edition: 'large-print' }] as const) {
+      const keptOf = (count: number): readonly boolean[] =>
+        blockUnits(smallTree([topic('Which?', [], [strip, notes(count)])], edition))
+          .filter(({ explains }) => explains === true)
+          .map(({ keepWithNext }) => keepWithNext);
+      expect(keptOf(5)).toEqual([true, false, false, true, false]);
+      expect(keptOf(3)).toEqual([true, true, false]);
+      expect(keptOf(1)).toEqual([false]);
+    }
   });
 
   it('keep sentences together that follow each other, but not small type with what is above it', () => {
