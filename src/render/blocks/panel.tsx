@@ -43,8 +43,11 @@ function Column({ theme, column, width }: ColumnProps): ReactElement {
   );
 }
 
-/** A longer one is parted, so that no page is left empty for it and none is too low for it. Points. */
-const MOST_WHOLE = 460;
+/**
+ * A longer one takes most of a page with its lead, and is parted: so no page is left half empty before it, and none is too
+ * low for it. Points.
+ */
+const MOST_WHOLE = 400;
 
 function heightOf(items: readonly Paragraph[], theme: Theme, width: number): number {
   return items.reduce((sum, item) => {

@@ -62,6 +62,11 @@ describe('an opinion or a frame of signs', () => {
     expect(blockUnits(smallTree([frames(2)]))).toHaveLength(1);
   });
 
+  it('is parted once it takes most of a page, before no page can hold it', () => {
+    const closing = [...paragraphs(1), para('The end.')];
+    expect(blockUnits(smallTree([{ ...panel(2), closing } as Block])).length).toBeGreaterThan(1);
+  });
+
   it('may begin a page with each of its points once it is long, and they stay one list', () => {
     const sides = elementsOf(structureOf(blockUnits(smallTree([panel(9)]))), 'L');
     expect(sides.map((list) => elementsOf(list, 'LI').length)).toEqual([9, 9]);
