@@ -230,7 +230,7 @@ describe('the record of the talk', () => {
     const evidence = { ...scene.evidence, recordsByOption: new Map([['sleeve', [dumping]]]) };
     const view = viewConsent({ ...scene, evidence });
     expect(pointOf(view, 'What else can go wrong.').split('\n').slice(1)).toEqual([
-      'In the first month: “Back in hospital”, “An infection”, and “A deep infection”. We found no study that counted this.',
+      'In the first month: “Back in hospital”, “Any infection”, and “A deep infection”. We found no study that counted this.',
       'Later: “Dumping”. We found no study that counted this.',
       'Weight can come back. Each study counts that in its own way, so we give no number.',
       'Too few vitamins can harm your nerves. We have no number for that.',
