@@ -47,6 +47,19 @@ describe.each(exampleCases)('the pages of %s', (reference) => {
   );
 });
 
+describe('the page for the fridge', () => {
+  // What cannot wait stands on the front, all else on the back.
+  it.each(['en', 'ru'])('takes one sheet after a gastric bypass: %s', async (language) => {
+    const { prepared, open } = await openExample('QB-1141', (text) =>
+      text.replace(/^languages: .*$/m, 'languages: [en, es, ru]'),
+    );
+    const { documents } = demand(composePacket(prepared, open, identifyPacket(prepared, open, language)));
+    const fridge = documents.filter(({ kind }) => kind === 'warning-signs');
+    const plans = await planPagesOf(fridge.map((tree) => ({ ...tree, paper: 'letter' as const })));
+    expect(plans.map(({ pages }) => pages.length)).toEqual([2]);
+  });
+});
+
 describe('a plan that is bad on purpose is caught', () => {
   let plan: PlannedDocument;
   let units: readonly string[];
