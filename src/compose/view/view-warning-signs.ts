@@ -2,6 +2,7 @@ import { InternalError } from '../../diagnostics/diagnostic.ts';
 import { urgencies } from '../../model/aftercare-codes.ts';
 import type { Urgency } from '../../model/aftercare-codes.ts';
 import type { Threshold, WarningSign } from '../../model/aftercare-plan.ts';
+import { documentsOf } from '../../model/case.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Practice } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
@@ -39,7 +40,7 @@ export const warningSignsShape = group({
   say: list(sentenceShape),
   /** Sources of signs that the clinic does not name itself. */
   origins: list(markup),
-  /** Where it was read which number comes first. */
+  /** Where it was read which number comes first; null where the pages for home say so. */
   emergencyOrigins: optional(markup),
 });
 export type WarningSignsView = Viewed<typeof warningSignsShape>;
@@ -55,9 +56,11 @@ export function viewWarningSigns(scene: Scene): WarningSignsView {
     later: frames.filter(({ urgency }) => urgency === 'visit'),
     say: sayOf(scene),
     origins: originsOf(scene, Object.values(warnings).flat()),
-    emergencyOrigins: frames.some(({ first }) => first !== null)
-      ? emergencyOrigins(scene, [chosenOption(scene).code])
-      : null,
+    // The page for the fridge keeps to what is needed in a hurry: the pages for home name the same sources.
+    emergencyOrigins:
+      frames.some(({ first }) => first !== null) && !documentsOf(scene.case).includes('homecare')
+        ? emergencyOrigins(scene, [chosenOption(scene).code])
+        : null,
   };
 }
 

@@ -478,6 +478,14 @@ describe('the page for the fridge', () => {
     expect(only?.items.length).toBe(make('warning-signs', { clinic }).plan.warnings.now.length);
   });
 
+  it('leaves where it was read which number comes first to the pages for home, where there are any', () => {
+    const said = 'On when to call 911 first:';
+    const inAll = { documents: ['homecare', 'warning-signs'] } as const;
+    expect(make('warning-signs').texts.join('\n')).toContain(said);
+    expect(make('warning-signs', inAll).texts.join('\n')).not.toContain(said);
+    expect(make('homecare', inAll).texts.join('\n')).toContain(said);
+  });
+
   it('says whose the words in another language are right after the signs that cannot wait', () => {
     const types = make('warning-signs', { tag: 'zh-Hans' }).tree.blocks.map(({ type }) => type);
     expect(types.slice(0, 4)).toEqual(['heading', 'warning-frames', 'paragraph', 'say']);
