@@ -1,14 +1,15 @@
 import type { Inline } from '../model/document.ts';
-import { splitChinese, splitChineseProse, splitChineseWords } from '../model/split-chinese.ts';
+import { splitChineseProse, splitChineseWords } from '../model/split-chinese.ts';
 import { leansOnNext, staysWithNext } from '../model/tie-words.ts';
 import { breakWords } from './break-lines.ts';
 import type { Setting, Word } from './break-lines.ts';
-import { divideWord } from './divide-word.ts';
 import { textWidth } from './measure-text.ts';
 import { printable } from './printable-text.ts';
+import { widthInRun, wordOf } from './run-word.ts';
+import type { Piece, RunWord } from './run-word.ts';
 import type { Run } from './run.ts';
-import { shapedWidth } from './shaping/shape-line.ts';
 import { isPlain } from './shaping/split-text.ts';
+import { partsOf } from './split-word.ts';
 import type { Weight } from './theme.ts';
 
 export interface SetLine {
@@ -27,17 +28,6 @@ export interface LineSetting {
   readonly setting: Setting;
 }
 
-interface Piece extends Run {
-  readonly width: number;
-}
-
-interface RunWord extends Word {
-  readonly text: string;
-  readonly pieces: readonly Piece[];
-  /** The run that the space before the word belongs to. */
-  readonly spaceRun: Run;
-}
-
 /** Runs of the inlines of a paragraph: bold ones in 700, the others in the weight given. */
 export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readonly Run[] {
   return inlines.map((inline) => ({
@@ -54,10 +44,7 @@ export function runsOf(inlines: readonly Inline[], weight: Weight = 400): readon
  */
 export function setRuns(runs: readonly Run[], { size, measure, setting }: LineSetting): readonly SetLine[] {
   const split = setting === 'balanced' ? splitChineseWords : splitChineseProse;
-  const room = { size, measure };
-  const words = wordsOf(joinAlike(runs), size, split)
-    .flatMap((word) => (word.width > measure ? untie(word, room) : [word]))
-    .flatMap((word) => (word.width > measure ? splitLongWord(word, room) : [word]));
+  const words = wordsOf(joinAlike(runs), size, split).flatMap((word) => partsOf(word, { size, measure }));
   const tied = words.map(beforeBracket).map(together);
   const starts = breakWords(setting === 'balanced' ? tied.map(withinMarks) : tied, measure, setting);
   return starts.map((start, line) =>
@@ -113,74 +100,6 @@ function wordsOf(
   }
   close();
   return words;
-}
-
-/** A word beside words of another script is set by the shaper, whose kerning differs by a hair from the typesetter's. */
-function widthInRun(piece: string, run: Run, size: number): number {
-  const width = textWidth(piece, { weight: run.weight, size });
-  return isPlain(run.text) ? width : Math.max(width, shapedWidth(piece, run.weight, size));
-}
-
-function wordOf(pieces: readonly Piece[], spaceRun: Run | undefined, size: number): RunWord {
-  const text = pieces.map((piece) => piece.text).join('');
-  const before: Run = { ...(spaceRun ?? { weight: 400 }), text: ' ' };
-  return {
-    text,
-    pieces,
-    width: pieces.reduce((sum, { width }) => sum + width, 0),
-    space: spaceRun === undefined ? 0 : textWidth(' ', { weight: before.weight, size }),
-    spaceRun: before,
-    ...pauseAfter(text),
-  };
-}
-
-const marks = /[,;:،؛，；：、]$/;
-const sentenceEnds = /[.!?؟।。！？]$/;
-
-function pauseAfter(text: string): Pick<Word, 'pause'> {
-  if (marks.test(text)) return { pause: 'mark' };
-  return sentenceEnds.test(text) ? { pause: 'sentence' } : {};
-}
-
-type Room = Pick<LineSetting, 'size' | 'measure'>;
-
-const tie = '\u00a0';
-
-/** The words that ties make one, where no line can hold them together: better apart than any of them divided. */
-function untie(word: RunWord, { size }: Room): readonly RunWord[] {
-  const groups: Piece[][] = [[]];
-  for (const piece of word.pieces) {
-    piece.text.split(tie).forEach((text, part) => {
-      if (part > 0) groups.push([]);
-      if (text !== '') groups.at(-1)?.push({ ...piece, text, width: widthInRun(text, piece, size) });
-    });
-  }
-  const parted = groups.filter((pieces) => pieces.length > 0);
-  if (parted.length < 2) return [word];
-  return parted.map((pieces, index) => {
-    const one = wordOf(pieces, pieces[0], size);
-    return index === 0 ? { ...one, space: word.space, spaceRun: word.spaceRun } : one;
-  });
-}
-
-/**
- * A word that no line can hold (a web address, a long double name) is cut after its own marks, a Chinese one where Unicode
- * allows it, else divided.
- */
-function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord[] {
-  const parts = word.pieces.flatMap((piece) => {
-    const widthOf = (text: string): number => textWidth(text, { weight: piece.weight, size });
-    return piece.text
-      .split(/(?<=[-/._?&=–—])(?<!\p{Nd}\.(?=\p{Nd}))(?=[^-/._?&=–—])/u)
-      .flatMap(splitChinese)
-      .flatMap((text) => (widthOf(text) > measure ? divideWord(text, widthOf, measure) : [text]))
-      .map((text) => ({ ...piece, text, width: widthOf(text) }));
-  });
-  return parts.map((part, index) =>
-    index === 0
-      ? { ...word, text: part.text, pieces: [part], width: part.width }
-      : wordOf([part], undefined, size),
-  );
 }
 
 function setLine(words: readonly RunWord[], next: RunWord | undefined, size: number): SetLine {

@@ -51,6 +51,20 @@ describe('setRuns', () => {
     expect(set.map(({ spaceAfter }) => spaceAfter)).toEqual([true, true, false]);
   });
 
+  it('parts a Korean word from its bracket, which stands right after it, where no line holds both', async () => {
+    await loadTypefaces(typefacesFor('파운드'));
+    expect(linesOf('206\u00a0파운드(93킬로그램)', 90)).toEqual(['206\u00a0파운드', '(93킬로그램)']);
+    expect(linesOf('내 선택(계속)', 300)).toEqual(['내 선택(계속)']);
+    expect(
+      setRuns([{ text: '파운드(93킬로그램)', weight: 700 }], { size: 13, measure: 80, setting: 'filled' }),
+    ).toEqual([
+      expect.objectContaining({ spaceAfter: false }),
+      expect.objectContaining({ spaceAfter: false }),
+    ]);
+    // No word of a Latin script: "leak(s)".
+    expect(linesOf('a leak(s)', 30)).not.toContain('(s)');
+  });
+
   it('rather ends a line before what makes sense only with the number after it', () => {
     expect(linesOf('there were fewer than 1 now', 150)).toEqual(['there were fewer', 'than 1 now']);
     expect(linesOf('видели это в больнице', 95)).toEqual(['видели это', 'в больнице']);
