@@ -17,6 +17,9 @@
 // - Sammour T et al., Obes Surg 2010;20:271-275 (link.springer.com/article/10.1007/s11695-009-0038-x): the first 100 sleeves of
 //   Counties Manukau, March 2007 to July 2008: age 43 (20-60), BMI 50.3 (34.5-72.8); Lemanu DP et al. followed 96 of that
 //   hospital and those months.
+// - Burgos AM et al., Obes Surg 2013;23:1481-1486 (link.springer.com/article/10.1007%2Fs11695-013-0963-6): 5 of 717 with a narrow
+//   sleeve; Frutos MD et al., Obes Surg 2009;19:1631-1635 (rd.springer.com/article/10.1007%2Fs11695-009-9962-z): 23 of 676 with a
+//   narrow join of a bypass; doi 10.1007/s11695-010-0154-7: 105 of 1,330; none says how long all were followed.
 // When it was measured, likewise:
 // - Coupaye M et al., Surg Obes Relat Dis 2015;11:779-784 (abstract, PubMed 25851775): symptoms "during the follow-up", which
 //   the abstract does not measure; only the stones of any kind are told "at 2 years";
@@ -159,6 +162,14 @@ describe('the people of a figure', () => {
 });
 
 describe('the time of a figure', () => {
+  it.each([
+    ['sleeve.stricture.unclear.burgos-2013', 5, 717],
+    ['bypass.stricture.unclear.frutos-2009', 23, 676],
+    ['bypass.stricture.unclear.bypass-stricture-dilation-1330', 105, 1330],
+  ])('%s is not stated, how many is', (id, events, n) => {
+    expect(record(id)).toMatchObject({ time: { basis: 'unclear' }, value: { events, n } });
+  });
+
   it.each([
     ['sleeve.gallstones.24m.gallstones-ultrasound-2015', 24],
     ['bypass.gallstones.24m.gallstones-ultrasound-2015', 24],
