@@ -14,19 +14,13 @@ interface Against {
 
 /**
  * What of the person's health speaks against an option, each with what it does: an illness alone is no reason, and may be
- * one for the option too. Only what tells the option from others is named, so the last says where everything about it
- * stands, and how much that is.
+ * one for the option too. Only what tells the option from others is named, so the last says where all about it stands,
+ * also what has only to be checked.
  */
 export function healthAgainst(scene: Scene, option: NamedOption): readonly Markup[] {
-  const about = patientCautions(scene).filter(({ options }) => options.includes(option.code));
-  if (about.every(({ effect }) => effect === 'needs-check')) return [];
-  const points = scene.format.number(about.length);
-  const see = scene.words.say('comparison.opinion.see_health', { points });
-  const all = reasonsOfHealth(scene, option);
-  if (all.length === 0) return [see];
-  return all.map(({ causes, why }, index) =>
-    joined(...causes, why, ...(index === all.length - 1 ? [see] : [])),
-  );
+  const isInBox = patientCautions(scene).some(({ options }) => options.includes(option.code));
+  const see = isInBox ? [scene.words.say('comparison.opinion.see_health')] : [];
+  return [...healthAgainstAlone(scene, option), ...see];
 }
 
 /** The same on a page that has no box with these warnings. */

@@ -18,16 +18,19 @@ export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
   const { words, clinic } = scene;
   const signs = signsOf(scene, hit).map((sign) => sentence(words, words.say(`aftercare.signs.${sign}`)));
   if (signs.length === 0) return [];
-  const { day, out_of_hours: night } = clinic.clinic.phones;
+  const { day, out_of_hours: night, emergency } = clinic.clinic.phones;
   return [
     withDuty(
       'phone',
-      words.say('comparison.health.call_now', {
-        signs: joined(...signs),
-        first: emergencyFirst(scene, hit.options) ?? asMarkup(''),
-        day,
-        night,
-      }),
+      joined(
+        words.say('comparison.health.call_now', {
+          signs: joined(...signs),
+          first: emergencyFirst(scene, hit.options) ?? asMarkup(''),
+          day,
+          night,
+        }),
+        words.say('aftercare.no_answer', { emergency }),
+      ),
     ),
   ];
 }

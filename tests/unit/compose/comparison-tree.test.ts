@@ -559,7 +559,8 @@ describe('what the surgeon and the clinic say', () => {
     expect(items).toEqual([
       ['There may be fewer problems in the first month.', 'It is the shorter operation.'],
       [
-        'You have acid that rises into your food pipe (reflux). With this option, it can mean more problems. Points about this choice in “About your own health”: 1. Read them all.',
+        'You have acid that rises into your food pipe (reflux). With this option, it can mean more problems.',
+        'Read what “About your own health” says about this choice.',
         'It can only be undone in part.',
         'Reflux, after 5 years: 31 out of 100. Of the problems with a number here, this happens to the most people.',
       ],

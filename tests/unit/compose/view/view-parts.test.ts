@@ -286,6 +286,8 @@ describe('the opinion', () => {
     const scene = await sceneFor('en', input);
     return viewOpinion({ ...scene, evidence: changes.evidence ?? scene.evidence });
   };
+  const see = 'Read what “About your own health” says about this choice.';
+
   const against = async (changes: Parameters<typeof opinion>[0]): Promise<readonly string[]> =>
     ((await opinion(changes)).leaning?.against ?? []).map(({ markup }) => plain(markup));
 
@@ -339,23 +341,22 @@ describe('the opinion', () => {
   it('counts a caution against an option only where it tells it from others of its kind, and is no mere check', async () => {
     const hit = { ...practiceHit, triggers: ['smoking:current'] };
     const operations = ['sleeve', 'bypass', 'plication'];
-    const see = 'Points about this choice in “About your own health”: 1. Read them all.';
-    const smoking = `You smoke. Ask your surgeon if this counts against this option. ${see}`;
-    expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual([smoking]);
-    expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual([smoking]);
+    const smoking = ['You smoke. Ask your surgeon if this counts against this option.', see];
+    expect(await against({ cautions: [{ ...hit, options: ['sleeve'] }] })).toEqual(smoking);
+    expect(await against({ cautions: [{ ...hit, options: operations.slice(0, 2) }] })).toEqual(smoking);
     const nothing = ['Ask your surgeon what speaks against it.'];
     expect(await against({ cautions: [{ ...hit, options: operations }] })).toEqual([see]);
     expect(await against({ cautions: [{ ...hit, options: ['bypass'] }] })).toEqual(nothing);
     const check = { ...hit, options: ['sleeve'], effect: 'needs-check' as const };
-    expect(await against({ cautions: [check] })).toEqual(nothing);
+    expect(await against({ cautions: [check] })).toEqual([see]);
     // The only one of its kind has none to be told from.
     const alone = { leaning: { ...leaning, option: 'semaglutide' } };
-    expect(await against({ decision: alone, cautions: [{ ...hit, options: ['semaglutide'] }] })).toEqual([
+    expect(await against({ decision: alone, cautions: [{ ...hit, options: ['semaglutide'] }] })).toEqual(
       smoking,
-    ]);
+    );
   });
 
-  it('says how many points the box on health has about the choice, those of every operation too', async () => {
+  it('leads to the box on health in a point of its own, without a number that looks like a score', async () => {
     const hit = { ...practiceHit, triggers: ['smoking:current'] };
     const cautions = [
       { ...hit, options: ['sleeve'] },
@@ -364,8 +365,9 @@ describe('the opinion', () => {
       { ...hit, options: ['semaglutide'] },
     ];
     const [health = '', ...rest] = await against({ cautions });
-    expect(health).toMatch(/^You smoke\. .*“About your own health”: 3\. Read them all\.$/);
-    expect(rest).toEqual([]);
+    expect(health).toMatch(/^You smoke\. /);
+    expect(rest).toEqual([see]);
+    expect(see).not.toMatch(/\d/);
   });
 
   it('says once where the warnings are, after all that they are about', async () => {
@@ -375,7 +377,8 @@ describe('the opinion', () => {
       options: ['sleeve'],
     }));
     expect(await against({ cautions })).toEqual([
-      'You smoke. Your age matters here. Ask your surgeon if this counts against this option. Points about this choice in “About your own health”: 2. Read them all.',
+      'You smoke. Your age matters here. Ask your surgeon if this counts against this option.',
+      see,
     ]);
   });
 
@@ -394,9 +397,8 @@ describe('the opinion', () => {
     const decision = { leaning: { ...leaning, option: 'bypass' } };
     expect(await against({ decision, cautions, evidence })).toEqual([
       'With diabetes, ulcers (open sores) at the join are seen more often.',
-      expect.stringMatching(
-        /^You have .*\. You have .*\. With this option, it can mean more problems\. Points about this choice in “About your own health”: 3\. Read them all\.$/,
-      ),
+      expect.stringMatching(/^You have .*\. You have .*\. With this option, it can mean more problems\.$/),
+      see,
     ]);
   });
 
