@@ -22,6 +22,11 @@ export function splitChinese(word: string): readonly string[] {
   return ends.map((end, index) => word.slice(ends[index - 1] ?? 0, end));
 }
 
+/** A date in its year and the rest, for where no line holds both: 2026年 12月17日. */
+export function splitYear(word: string): readonly string[] {
+  return word.split(/(?<=\p{Nd}年)(?=\p{Nd})/u);
+}
+
 /** Nor a range: 1至2人, nor what makes sense only with its number: 每1,000人, 研究13, 注4. */
 const leaning = /(?:\p{Nd}[至到]|[每注]|研究)$/u;
 

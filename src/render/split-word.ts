@@ -1,4 +1,4 @@
-import { splitChinese } from '../model/split-chinese.ts';
+import { splitChinese, splitYear } from '../model/split-chinese.ts';
 import { divideWord } from './divide-word.ts';
 import { textWidth } from './measure-text.ts';
 import { widthInRun, wordOf } from './run-word.ts';
@@ -72,6 +72,7 @@ function splitLongWord(word: RunWord, { size, measure }: Room): readonly RunWord
     return piece.text
       .split(/(?<=[-/._?&=–—])(?<!\p{Nd}\.(?=\p{Nd}))(?=[^-/._?&=–—])/u)
       .flatMap(splitChinese)
+      .flatMap((text) => (widthOf(text) > measure ? splitYear(text) : [text]))
       .flatMap((text) => (widthOf(text) > measure ? divideWord(text, widthOf, measure) : [text]))
       .map((text) => ({ ...piece, text, width: widthOf(text) }));
   });

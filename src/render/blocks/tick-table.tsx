@@ -1,5 +1,6 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement, ReactNode } from 'react';
+import { splitYear } from '../../model/split-chinese.ts';
 import { drawTickBox } from '../../pictures/marks.ts';
 import { padding, palette, rowDirection } from '../theme.ts';
 import type { Theme } from '../theme.ts';
@@ -21,9 +22,10 @@ export interface TickColumn {
   readonly align: 'start' | 'center';
 }
 
-/** As narrow as asked, wider only where a word of the head would not fit between the white at its edges. */
+/** As narrow as asked, wider only where a word of the head, or a part of a date, would not fit between the white at its edges. */
 export function columnWidth(label: string, theme: Theme, of: { least: number; white: number }): number {
-  return Math.max(of.least, Math.ceil(widestWord(label, theme.type.tableHead)) + 1 + of.white);
+  const widest = Math.max(0, ...splitYear(label).map((part) => widestWord(part, theme.type.tableHead)));
+  return Math.max(of.least, Math.ceil(widest) + 1 + of.white);
 }
 
 export function TickHead({

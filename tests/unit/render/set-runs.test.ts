@@ -91,6 +91,12 @@ describe('setRuns', () => {
     expect(linesOf('胃旁路手术，', 50).length).toBeGreaterThan(1);
   });
 
+  it('parts a Chinese date after its year where no line holds it', async () => {
+    await loadTypefaces(typefacesFor('年月日'));
+    expect(linesOf('2027年4月15日', 60)).toEqual(['2027年', '4月15日']);
+    expect(linesOf('2027年4月15日', 120)).toEqual(['2027年4月15日']);
+  });
+
   it('rather begins a balanced line with words in brackets, but not with the number of a note', () => {
     expect(linesOf('52 de 1,000 (no muy seguro)', 120, 'balanced')).toEqual([
       '52 de 1,000',
