@@ -15,6 +15,8 @@ export interface TextRun {
 export interface FigureRun {
   readonly type: 'figure';
   readonly value: string;
+  /** The same with the number of people it is out of, for where the sentence that says it is not on the same page. */
+  readonly alone?: string;
   readonly cell: string;
   readonly records: readonly string[];
   readonly bold?: boolean;

@@ -56,7 +56,7 @@ function labelled(label: string, cell: readonly Paragraph[], colon: string): rea
   const [first, ...others] = cell;
   if (first === undefined || label === '') return cell;
   const bold = first.role === 'number' || first.role === 'strong';
-  const values = first.inlines.map((inline) => (bold ? { ...inline, bold } : inline));
+  const values = first.inlines.map(standAlone).map((inline) => (bold ? { ...inline, bold } : inline));
   const lead = text(label + afterLabel(label, colon));
   const goesOn = others.findIndex((other) => !isRemark(other));
   const remarks = goesOn === -1 ? others : others.slice(0, goesOn);
@@ -66,6 +66,13 @@ function labelled(label: string, cell: readonly Paragraph[], colon: string): rea
     ...remarks.flatMap((remark) => [text(listComma(label)), ...remark.inlines]),
   ];
   return [{ ...first, role: 'body', inlines }, ...others.slice(remarks.length)];
+}
+
+/** Rows go over pages, away from the sentence over the table: each figure says what it is out of. */
+function standAlone(inline: Inline): Inline {
+  if (inline.type === 'text' || inline.alone === undefined) return inline;
+  const { alone: value, ...figure } = inline;
+  return { ...figure, value };
 }
 
 function text(value: string): Inline {

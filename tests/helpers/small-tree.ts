@@ -1,4 +1,4 @@
-import type { Block, DocumentTree, Inline, Paragraph } from '../../src/model/document.ts';
+import type { Block, DocumentTree, FigureRun, Inline, Paragraph } from '../../src/model/document.ts';
 
 /** A small document of an invented person; replace what the test is about. */
 export function smallTree(blocks: readonly Block[], changes: Partial<DocumentTree> = {}): DocumentTree {
@@ -32,7 +32,7 @@ export function words(value: string): Inline {
   return { type: 'text', value };
 }
 
-export function figure(value: string, cell: string, records: readonly string[] = []): Inline {
+export function figure(value: string, cell: string, records: readonly string[] = []): FigureRun {
   return { type: 'figure', value, cell, records };
 }
 

@@ -117,6 +117,7 @@ function figureRun(element: MarkupElement, style: Style): FigureRun {
   return present({
     type: 'figure' as const,
     value,
+    alone: textOf(element, 'alone'),
     cell: requiredText(element, 'cell'),
     records: idsIn(textOf(element, 'records') ?? ''),
     bold: style.bold ? true : undefined,

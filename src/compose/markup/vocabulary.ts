@@ -94,7 +94,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   field: rule('kind label', '', ''),
   interpreter: rule('heading', 'plate', 'item p field'),
   b: rule('', '', 'inline'),
-  fig: rule('cell records', '', 'inline'),
+  fig: rule('cell records', 'alone', 'inline'),
   lang: rule('code', '', 'inline'),
   stands: rule('on', '', 'inline'),
 };

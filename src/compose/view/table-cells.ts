@@ -6,7 +6,15 @@ import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
 import { doseInWords } from './say-dose.ts';
 import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
-import { couldBeOutOf, fewPeopleInWords, isShare, restInWords, shareInTable, sourceOf } from './say-share.ts';
+import {
+  couldBeOutOf,
+  fewPeopleInWords,
+  isShare,
+  restInWords,
+  shareInSentence,
+  shareInTable,
+  sourceOf,
+} from './say-share.ts';
 import type { ShareCell } from './say-share.ts';
 import { newOnlyInWords, unsureInWords } from './say-soundness.ts';
 import { otherTime } from './say-time.ts';
@@ -103,7 +111,11 @@ function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Lin
   if (!isShare(cell)) return body(amountInWords(scene, cell));
   if (hasFewest(cell)) return body(countedInTable(scene, cell));
   const share = roundShare(cell.value, denominator);
-  const words = figure(shareInTable(scene, share), sourceOf(cell));
+  const words = figure(
+    shareInTable(scene, share),
+    sourceOf(cell),
+    shareInSentence(scene, share, denominator),
+  );
   return share.kind === 'count' || share.kind === 'everyone' ? lineOf('number', words) : body(words);
 }
 

@@ -133,13 +133,20 @@ export function bold(words: Markup): Markup {
   return { markup: `<b>${words.markup}</b>` };
 }
 
-/** A figure in words, tied to its cell and records, so that it can be followed to its source and read back. */
+/**
+ * A figure in words, tied to its cell and records, so that it can be followed to its source and read back. `alone` is
+ * what it says where no sentence over it gives the number of people it is out of.
+ */
 export function figure(
   value: string,
   source: { readonly cell: string; readonly records: readonly string[] },
+  alone = value,
 ): Markup {
   const records = source.records.map(escapeText).join(' ');
-  return { markup: `<fig cell="${escapeText(source.cell)}" records="${records}">${escapeText(value)}</fig>` };
+  const apart = alone === value ? '' : ` alone="${escapeText(alone)}"`;
+  return {
+    markup: `<fig cell="${escapeText(source.cell)}" records="${records}"${apart}>${escapeText(value)}</fig>`,
+  };
 }
 
 /** Whole sentences tied to the rows of the evidence that they stand on (see model/statement.ts). */

@@ -89,6 +89,18 @@ describe('a packet in large print', () => {
     ]);
   });
 
+  it('says of each figure what it is out of, since its row may stand pages after the sentence over the table', () => {
+    const counted = figure('3', 'sleeve/leak/30d', ['sleeve.leak.30d.a']);
+    const numbered = {
+      ...paragraph(origin, [{ ...counted, alone: '3 out of 1,000' }]),
+      role: 'number' as const,
+    };
+    const row = { origin, cells: [[para('Sleeve', 'strong')], [numbered], [para('No')]] };
+    const [strip] = largeOf({ ...table, rows: [row] });
+    expect(rowsOf(strip)).toEqual([['Sleeve', 'A leak: *3 out of 1,000*', 'Can it be undone? No']]);
+    expect(JSON.stringify(strip)).not.toContain('"alone"');
+  });
+
   it('sets the colon of the language between the two', () => {
     const tree = smallTree([table], { language: 'fr', colon: '\u00a0: ' });
     const [after] = reflowPacket(packetOf([tree]), 'large-print').documents;

@@ -386,6 +386,11 @@ describe('tables of outcomes', () => {
     expect(await lead('death')).toContain('It does not happen to the others.');
   });
 
+  it('give with each number what it is out of, for a page without the sentence over the table', async () => {
+    const [table] = viewTables(await sceneFor('en'), rowsOf('death', 'vomiting'), 100);
+    expect(table?.rows[0]?.cells[1]?.lines[0]?.words.markup).toMatch(/ alone="5 out of 100">5<\/fig>$/);
+  });
+
   it('cite their notes in the order of their numbers', async () => {
     const few: Partial<RecordUse> = {
       match: 'near',
