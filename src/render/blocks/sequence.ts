@@ -171,14 +171,18 @@ function startOf(before: Unit | undefined, part: Part, { flow }: Theme): Pick<Un
   return flow === 'stacked' && part === 'lead-in' && before?.explains === true ? { startsPage: true } : {};
 }
 
-/** A sentence that ends a list to tick stands with the last line of it, not alone under a heading that is repeated. */
+/**
+ * A sentence that ends a list to tick stands with the last line of it, not alone under a heading that is repeated; a key
+ * stands with the first of the pictures that are read with it.
+ */
 function keptTo(
   units: readonly Unit[],
   before: Block,
   { block, part }: Omit<Piece, 'units'>,
 ): readonly Unit[] {
   const ends = part === 'plain' && block.type === 'paragraph' && tickedTypes.has(before.type);
-  return ends ? keepLast(units) : units;
+  const isRead = before.type === 'key' && block.type === 'strip';
+  return ends || isRead ? keepLast(units) : units;
 }
 
 function append({ units, before }: Progress, { block, part, units: own }: Piece, theme: Theme): Progress {

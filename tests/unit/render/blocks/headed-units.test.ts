@@ -55,6 +55,21 @@ describe('what is repeated above a block under a small heading', () => {
   });
 });
 
+describe('the key that stands over its pictures in large print', () => {
+  const key: Block = {
+    type: 'key',
+    heading: 'How to read',
+    items: [{ mark: 'average', words: 'a' }],
+    origin,
+  };
+
+  it('is kept with the head of the topic and with the first picture, not alone at the foot of a page', () => {
+    const bars = { ...forLife, layout: 'range' } as Block;
+    const units = unitsOf([topic('How much?', [], [key, bars])], 'large-print');
+    expect(units.map((unit) => unit.keepWithNext)).toEqual([true, true, false, false]);
+  });
+});
+
 describe('what stands under one small heading', () => {
   const topicsOf = (...blocks: Block[]): readonly unknown[] => unitsOf(blocks).map((unit) => unit.topic);
 
