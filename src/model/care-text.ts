@@ -151,7 +151,9 @@ export function repeatedCareTexts(block: Block): Texts {
     case 'talk':
       return headsOfTalk(block);
     case 'panel':
-      return block.columns.map(({ heading }) => piece('heading', heading, block));
+      return [block.lead, ...block.columns.map(({ heading }) => heading)].map((text) =>
+        piece('heading', text, block),
+      );
     default:
       return [];
   }

@@ -1,7 +1,5 @@
 import { View } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
-import { Lines } from '../text.tsx';
-import { alignStart } from '../theme.ts';
 import type { Theme } from '../theme.ts';
 import type { Unit } from '../unit.ts';
 import { LeafFrame } from './leaf-frame.tsx';
@@ -23,34 +21,32 @@ interface Piece {
   readonly keeps: boolean;
   readonly gap: number;
   readonly content: ReactElement;
-  /** What stands again above it where a page begins with it: the heading that a further item stands under. */
+  /** What stands again above it where a page begins with it. */
   readonly repeated?: ReactElement;
 }
 
-/** The heading of a column within the open frame; screen readers pass over it. */
-function ColumnContinued({
-  place,
-  heading,
-}: {
+interface ContinuedProps {
   readonly place: Place;
-  readonly heading: string;
-}): ReactElement {
+  readonly lead: Panel['lead'];
+  /** Of the column that a further item stands under. */
+  readonly heading?: string;
+}
+
+/** Whose opinion it is, and the heading of a column, within the open frame; screen readers pass over it. */
+function PanelContinued({ place, lead, heading }: ContinuedProps): ReactElement {
   const { theme } = place;
   const { direction, width, type } = theme;
-  const { size, lineHeight, weight } = type.name;
+  const text = { theme, role: type.name, width: width - 2 * PADDING, setting: 'balanced' } as const;
   return (
     <ContinuedHead place={place}>
       <View style={{ width, paddingHorizontal: PADDING }}>
         <LeafFrame direction={direction} width={width} corner={CORNER} first={false} last={false} />
-        <Lines
-          runs={[{ text: heading, weight }]}
-          size={size}
-          lineHeight={lineHeight}
-          width={width - 2 * PADDING}
-          setting="balanced"
-          align={alignStart(direction)}
-          direction={direction}
-        />
+        <Words {...text} text={lead} />
+        {heading === undefined ? null : (
+          <View style={{ marginTop: ITEM_GAP }}>
+            <Words {...text} text={heading} />
+          </View>
+        )}
       </View>
     </ContinuedHead>
   );
@@ -60,32 +56,35 @@ function piecesOf(block: Panel, place: Place, tag: HeadingTag): readonly Piece[]
   const { theme, key } = place;
   const width = theme.width - 2 * PADDING;
   const text = { theme, width, measure: theme.measure } as const;
+  const { lead } = block;
+  const whose = <PanelContinued place={place} lead={lead} />;
   const columns = block.columns.flatMap((column, index): readonly Piece[] => {
-    const repeated = <ColumnContinued place={place} heading={column.heading} />;
+    const repeated = <PanelContinued place={place} lead={lead} heading={column.heading} />;
     const heading = <Words {...text} text={column.heading} role={theme.type.name} sem={{ tag: 'P' }} />;
     const items = column.items.map((item, at) => ({
       keeps: false,
       gap: ITEM_GAP,
-      ...(at === 0 ? {} : { repeated }),
+      repeated: at === 0 ? whose : repeated,
       content: (
         <View sem={{ tag: 'L', id: `${key}.side.${index}`, numbering: 'Disc' }} style={{ width }}>
           <BulletItem {...text} paragraphs={[item]} />
         </View>
       ),
     }));
-    return [{ keeps: true, gap: COLUMN_GAP, content: heading }, ...items];
+    return [{ keeps: true, gap: COLUMN_GAP, repeated: whose, content: heading }, ...items];
   });
   const closing = block.closing.map((paragraph, index) => ({
     keeps: false,
     gap: index === 0 ? CLOSING_GAP : theme.space.betweenParagraphs,
+    repeated: whose,
     content: <Paragraphs {...text} paragraphs={[paragraph]} roleOf={proseRole} gap={0} />,
   }));
-  const lead = {
+  const head = {
     keeps: true,
     gap: 0,
     content: <PanelLead theme={theme} block={block} width={width} tag={tag} />,
   };
-  return [lead, ...columns, ...closing];
+  return [head, ...columns, ...closing];
 }
 
 interface FramedProps {
@@ -112,8 +111,8 @@ function Framed({ theme, piece, first, last }: FramedProps): ReactElement {
 
 /**
  * An opinion with many or long reasons: for and against stand one under the other, as wide as the panel, and each reason
- * may begin a page. Where it breaks, the frame stays open, and above a further reason its heading stands again: nobody
- * takes a reason for what speaks against.
+ * may begin a page. Where it breaks, the frame stays open, and what the surgeon leans to stands again, above a further
+ * reason with its heading: nobody takes a reason for what speaks against, nor has to turn back for which choice it is.
  */
 export function longPanelUnits(block: Panel, place: Place, tag: HeadingTag): readonly Unit[] {
   const { theme, key } = place;

@@ -5,8 +5,10 @@ import { repeatedTexts } from '../../../../src/model/tree-text.ts';
 import { blockUnits } from '../../../../src/render/blocks/index.tsx';
 import { expandElement } from '../../../../src/render/expand-elements.ts';
 import { loadFonts } from '../../../../src/render/fonts.ts';
+import { setGalleys } from '../../../../src/render/set-galley.ts';
 import { pageFaults, planPagesOf } from '../../../helpers/page-faults.ts';
 import { inlines, para } from '../../../helpers/sample-documents.ts';
+import { textBoxes } from '../../../helpers/set-boxes.ts';
 import { smallTree } from '../../../helpers/small-tree.ts';
 import { textFaults } from '../../../helpers/text-faults.ts';
 import { elementsOf, nodesOf, structureOf } from '../../../helpers/unit-nodes.ts';
@@ -83,15 +85,18 @@ describe('an opinion or a frame of signs', () => {
       }
   });
 
-  it('has the heading of its side above a further reason that begins a page, and none above the first', () => {
-    const units = blockUnits(smallTree([panel(3)], { edition: 'large-print' }));
-    const repeated = units.map(({ continuation }) => continuation !== undefined);
-    // What my surgeon leans to; a heading and three reasons, twice; the end.
-    const side = [false, false, true, true];
-    expect(repeated).toEqual([false, ...side, ...side, false]);
-    const [first, second] = [units[3], units[7]].map((unit) => unit?.continuation);
-    expect(units[4]?.continuation).toBe(first);
-    expect(second).not.toBe(first);
+  it('says again where it goes on what the surgeon leans to, and over a further reason the heading of its side', async () => {
+    const tree = smallTree([panel(3)], { edition: 'large-print' });
+    const units = blockUnits(tree);
+    const repeated = units.flatMap(({ continuation }) => (continuation === undefined ? [] : [continuation]));
+    const [set = []] = await setGalleys([{ width: 522, elements: repeated }]);
+    const said = set.map(({ node }) => textBoxes(node).map(({ text }) => text.trim()));
+    const lead = 'My surgeon leans to it.';
+    const side = (heading: string): string[][] => [[lead], [lead], [lead, heading], [lead, heading]];
+    // What my surgeon leans to, with nothing above it; a heading and three reasons, twice; the end.
+    expect(units[0]?.continuation).toBeUndefined();
+    expect(said).toEqual([...side('For'), ...side('Against'), [lead]]);
+    expect(repeatedTexts(tree).map(({ text }) => text)).toEqual([lead, 'For', 'Against']);
   });
 
   it('may be divided in large print also where it could stand whole on the next page', () => {
