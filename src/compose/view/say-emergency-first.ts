@@ -5,8 +5,9 @@ import type { OptionCode } from '../../model/evidence-record.ts';
 import type { Markup } from '../../model/locale.ts';
 import { citationOf } from './number-studies.ts';
 import type { Scene } from './scene.ts';
+import { group, list, markup } from './shape.ts';
+import type { Viewed } from './shape.ts';
 import { fromGuideline } from './view-rules.ts';
-import { joined } from './words.ts';
 
 /** For which signs the emergency number comes before all others; null where nothing that was read says so. */
 export function emergencyFirst(scene: Scene, options: readonly OptionCode[]): Markup | null {
@@ -24,16 +25,20 @@ export function emergencyFirst(scene: Scene, options: readonly OptionCode[]): Ma
   );
 }
 
-/** Where that was read, as a sentence with its citations; null where it is not said. */
-export function emergencyOrigins(scene: Scene, options: readonly OptionCode[]): Markup | null {
+/** Where that was read: what the sources are about, and each of them once. */
+export const emergencyOriginsShape = group({ lead: markup, sources: list(markup) });
+export type EmergencyOrigins = Viewed<typeof emergencyOriginsShape>;
+
+/** Null where it is not said. */
+export function emergencyOrigins(scene: Scene, options: readonly OptionCode[]): EmergencyOrigins | null {
   const ids = new Set(factsFor(scene, options).map(({ source }) => source));
   const sources = [...ids].flatMap((id) => scene.evidence.aftercareSources.get(id) ?? []);
   if (sources.length === 0) return null;
   const { emergency } = scene.clinic.clinic.phones;
-  return joined(
-    scene.words.say('sources.emergency_first', { emergency }),
-    ...sources.map((source) => citationOf(scene, source)),
-  );
+  return {
+    lead: scene.words.say('sources.emergency_first', { emergency }),
+    sources: sources.map((source) => citationOf(scene, source)),
+  };
 }
 
 /** What those words have to name so that a sign of the clinic's list stands in them. */

@@ -12,7 +12,7 @@ import {
   writtenAt,
   upperFirst,
 } from './say-aftercare.ts';
-import { emergencyFirst, emergencyOrigins } from './say-emergency-first.ts';
+import { emergencyFirst, emergencyOrigins, emergencyOriginsShape } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { flag, group, list, markup, optional, text } from './shape.ts';
@@ -56,7 +56,7 @@ export const homecareShape = group({
   /** Which number comes first. */
   emergencyFirst: markup,
   /** Where that was read. */
-  emergencyOrigins: optional(markup),
+  emergencyOrigins: optional(emergencyOriginsShape),
   /** Sources of lines that only a guideline says. */
   origins: list(markup),
 });

@@ -65,7 +65,7 @@ function emergencySources(scene: Scene): readonly Markup[] {
     .filter((hit) => callsNow(scene, hit))
     .flatMap((hit) => hit.options);
   const where = options.length === 0 ? null : emergencyOrigins(scene, [...new Set(options)]);
-  return where === null ? [] : [where];
+  return where === null ? [] : [joined(where.lead, ...where.sources)];
 }
 
 interface Where {

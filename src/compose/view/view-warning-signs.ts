@@ -7,7 +7,7 @@ import type { Markup } from '../../model/locale.ts';
 import type { Practice } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { forWhom, planOf, saidForWhom } from './say-aftercare.ts';
-import { emergencyFirst, emergencyOrigins, namesSign } from './say-emergency-first.ts';
+import { emergencyFirst, emergencyOrigins, emergencyOriginsShape, namesSign } from './say-emergency-first.ts';
 import { chosenOption } from './scene.ts';
 import type { Scene } from './scene.ts';
 import { count, group, list, markup, optional, text } from './shape.ts';
@@ -41,7 +41,7 @@ export const warningSignsShape = group({
   /** Sources of signs that the clinic does not name itself. */
   origins: list(markup),
   /** Where it was read which number comes first; null where the pages for home say so. */
-  emergencyOrigins: optional(markup),
+  emergencyOrigins: optional(emergencyOriginsShape),
 });
 export type WarningSignsView = Viewed<typeof warningSignsShape>;
 
