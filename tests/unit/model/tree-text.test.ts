@@ -220,13 +220,14 @@ describe('texts that may be printed again', () => {
     expect(texts).not.toContain('kilograms');
   });
 
-  it('are the headings of an opinion, under which a further reason may begin a page', () => {
+  it('are the lead of an opinion and its headings, under which a further reason may begin a page', () => {
     const columns = ['The reasons', 'What speaks against it'].map((heading) => ({
       heading,
       items: [para('a')],
     }));
     const panel: Block = { type: 'panel', lead: inlines('Lead.'), body: [], columns, closing: [], origin };
     expect(repeatedTexts(smallTree([panel])).map(({ text }) => text)).toEqual([
+      'Lead.',
       'The reasons',
       'What speaks against it',
     ]);
