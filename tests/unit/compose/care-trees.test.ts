@@ -391,7 +391,7 @@ describe('the calendar', () => {
   it('notes a call, the vitamins and a rule that begins or is over', () => {
     const january = days().slice(0, 21);
     const notes = new Map(january.flatMap((one) => (one === null ? [] : [[one.label, one.notes] as const])));
-    expect(notes.get('16')).toEqual(['Call']);
+    expect(notes.get('16')).toEqual(['By phone']);
     // No driving until January 20; vitamins from January 21.
     expect(notes.get('21')).toEqual(['Driving', 'Vitamins']);
     // A visit, lifting, work, bathing and the shots against clots on one day.

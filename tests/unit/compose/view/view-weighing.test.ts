@@ -53,7 +53,7 @@ describe('cautions that pull in different directions, among the questions', () =
     const { groups } = viewQuestions(await sceneOf(tag, changes, cautions));
     return plain(groups.flatMap(({ items }) => items.map(({ words }) => words)));
   };
-  const one = /speak against one choice, some against another/;
+  const one = /are reasons against one choice\. Others are reasons against another/;
 
   it('are one question, however many there are', async () => {
     const crohn = { health: { ...torn.health, conditions: ['reflux', 'inflammatory-bowel-disease'] } };
