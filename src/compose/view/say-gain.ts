@@ -1,6 +1,7 @@
 import type { KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { withDose } from './say-dose.ts';
+import { farFromMean } from './say-mean-bmi.ts';
 import { sayNear } from './say-reason.ts';
 import { sourceOf } from './say-share.ts';
 import { soundnessInWords } from './say-soundness.ts';
@@ -48,6 +49,7 @@ function weightInSentence(scene: Scene, cell: WeightCell, doseSaid: boolean): Ma
   const remarks = [
     soundnessInWords(scene, cell),
     sayNear(scene, cell),
+    farFromMean(scene, cell),
     computedInWords(scene, cell),
     warningInWords(scene, cell),
   ];

@@ -36,7 +36,7 @@ export function timesLine(scene: Scene, option: NamedOption): readonly Line[] {
 }
 
 /** The weights that this line gives. */
-export function weightsAtOtherTimes(scene: Scene, option: NamedOption): readonly WeightCell[] {
+function weightsAtOtherTimes(scene: Scene, option: NamedOption): readonly WeightCell[] {
   const { over, mainMonths, courses } = scene.comparison.weight;
   if (courses.some((course) => course.option === option.code)) return [];
   return over

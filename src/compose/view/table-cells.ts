@@ -5,6 +5,7 @@ import type { Denominator } from '../round-counts.ts';
 import type { Notes } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
 import { doseInWords } from './say-dose.ts';
+import { farFromMean } from './say-mean-bmi.ts';
 import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
 import {
   couldBeOutOf,
@@ -101,6 +102,7 @@ function aboutPeople(scene: Scene, cell: KnownCell, table: InTable): readonly Ma
   return [
     isShare(cell) && hasFewest(cell) ? null : fewPeopleInWords(scene, cell),
     sayNear(scene, cell),
+    farFromMean(scene, cell),
     table.marked === true ? null : unsureInWords(scene, cell),
     newOnlyInWords(scene, cell),
     table.sameDose ? null : doseInWords(scene, cell),

@@ -26,7 +26,7 @@ import type { Viewed } from './shape.ts';
 import { body, lineOf, plainRow, rowShape } from './shared-shapes.ts';
 import type { Row } from './shared-shapes.ts';
 import { coveredLine } from './say-covered.ts';
-import { timesLine, weightsAtOtherTimes } from './say-weight-times.ts';
+import { timesLine } from './say-weight-times.ts';
 import { bold, figure, joined } from './words.ts';
 
 const scaleShape = group({ unit: text, ticks: list(group({ at: count, label: text })) });
@@ -69,10 +69,8 @@ export function viewWeight(scene: Scene): WeightView {
     axis: axisOf(scene, main),
     rows: cells.map(({ option, cell }) => weightRow(scene, option, cell)),
     marks: marksOf(scene, main),
-    covered: coveredLine(scene, [
-      ...main.cells,
-      ...scene.options.flatMap((option) => weightsAtOtherTimes(scene, option)),
-    ]),
+    // Who was measured for what is drawn: a weight at another time beside "not known" has no bar.
+    covered: coveredLine(scene, main.cells),
   };
 }
 
