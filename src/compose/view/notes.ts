@@ -1,35 +1,42 @@
 import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 
-/** A note with the cells that cite it, where it must say which they are. */
-export interface Note {
+/** What a reader must know of a figure, with the words for several: "The studies do not state …". */
+export interface Remark {
   readonly words: Markup;
+  /** The words where they are others for several figures, or for figures of several studies. */
+  readonly ofSeveral?: { readonly words: Markup; readonly what: 'figures' | 'studies' };
+}
+
+/** A note with the cells that cite it, where it must say which they are. */
+export interface Note extends Remark {
   readonly cells: readonly Cell[];
 }
 
 /** Notes under a table, each said once; cells cite them by number. */
 export interface Notes {
   /** Number of the note, from 1. The cell is left out where the words themselves say which figure they are about. */
-  readonly cite: (words: Markup, cell?: Cell) => number;
+  readonly cite: (words: Markup | Remark, cell?: Cell) => number;
   readonly all: () => readonly Note[];
 }
 
 /** Two notes are the same when they read the same, whichever records they name. */
 export function createNotes(): Notes {
-  const notes: { readonly words: Markup; readonly cells: Cell[] }[] = [];
+  const notes: { readonly remark: Remark; readonly cells: Cell[] }[] = [];
   const texts: string[] = [];
   return {
-    cite: (words, cell) => {
+    cite: (said, cell) => {
+      const remark = 'markup' in said ? { words: said } : said;
       const cells = cell === undefined ? [] : [cell];
-      const text = words.markup.replace(/<[^>]*>/g, '');
+      const text = remark.words.markup.replace(/<[^>]*>/g, '');
       const known = texts.indexOf(text);
       if (known !== -1) {
         notes[known]?.cells.push(...cells);
         return known + 1;
       }
-      notes.push({ words, cells });
+      notes.push({ remark, cells });
       return texts.push(text);
     },
-    all: () => [...notes],
+    all: () => notes.map(({ remark, cells }) => ({ ...remark, cells })),
   };
 }

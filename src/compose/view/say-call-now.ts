@@ -22,16 +22,14 @@ export function callNowLines(scene: Scene, hit: CautionHit): readonly Line[] {
   return [
     withDuty(
       'phone',
-      joined(
-        words.say('comparison.health.call_now', {
-          signs: joined(...signs),
-          first: emergencyFirst(scene, hit.options) ?? asMarkup(''),
-          day,
-          night,
-        }),
-        words.say('aftercare.no_answer', { emergency }),
-      ),
+      words.say('comparison.health.call_now', {
+        signs: joined(...signs),
+        first: emergencyFirst(scene, hit.options) ?? asMarkup(''),
+        day,
+        night,
+      }),
     ),
+    withDuty('phone', words.say('aftercare.no_answer', { emergency })),
   ];
 }
 

@@ -11,9 +11,18 @@ const mostNamed = 4;
  * A note under a table after the figures it is about: "Sleeve (A leak, Bleeding): The study does not state …". The
  * rows it belongs to may stand on another page.
  */
-export function noteInWords(scene: Scene, { words, cells }: Note): Markup {
+export function noteInWords(scene: Scene, note: Note): Markup {
+  const { words, cells } = note;
   if (cells.length === 0) return words;
-  return labelled(scene, figuresNamed(scene, cells), words);
+  return labelled(scene, figuresNamed(scene, cells), isOfSeveral(note) ? note.ofSeveral.words : words);
+}
+
+/** Figures of one study leave it "the study". */
+function isOfSeveral(note: Note): note is Note & Required<Pick<Note, 'ofSeveral'>> {
+  const { cells, ofSeveral } = note;
+  if (ofSeveral === undefined) return false;
+  if (ofSeveral.what === 'figures') return cells.length > 1;
+  return new Set(cells.flatMap((cell) => (cell.state === 'known' ? [cell.lead.study] : []))).size > 1;
 }
 
 /** "Sleeve, Gastric bypass: …", a sentence about figures of these options; no name where each choice has one. */

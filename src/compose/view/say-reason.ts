@@ -10,7 +10,8 @@ import type { Markup } from '../../model/locale.ts';
 import { isSlight } from '../../model/slight-difference.ts';
 import { doseName } from './say-dose.ts';
 import { bmiBeside } from './say-bmi.ts';
-import { sayExchange, stagesForm } from './say-exchange.ts';
+import { keyFor, sayExchange, stagesForm } from './say-exchange.ts';
+import type { Form } from './say-exchange.ts';
 import { sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { joined } from './words.ts';
@@ -65,21 +66,24 @@ function isShorter({ reason, asked }: UnknownCell): boolean {
  * The one difference of a `near` match, in a sentence, and how their band was exchanged where that may not be as
  * planned. Null where the people are like this person.
  */
-export function sayNear(scene: Scene, cell: KnownCell): Markup | null {
-  const said = [sayDifference(scene, cell), sayExchange(scene, cell)].filter((part) => part !== null);
+export function sayNear(scene: Scene, cell: KnownCell, form: Form = 'one'): Markup | null {
+  const said = [sayDifference(scene, cell, form), sayExchange(scene, cell, form)].filter(
+    (part) => part !== null,
+  );
   return said.length === 0 ? null : joined(...said);
 }
 
 /** The one difference of a `near` match but for how a band was exchanged, in a sentence. */
-export function sayDifference(scene: Scene, { lead }: KnownCell): Markup | null {
+export function sayDifference(scene: Scene, { lead }: KnownCell, form: Form = 'one'): Markup | null {
   const [reason] = lead.match === 'near' ? lead.reasons : [];
   if (reason === undefined || reason.code === 'stages') return null;
-  return sayOtherPeople(scene, reason);
+  return sayOtherPeople(scene, reason, form);
 }
 
 /** How the people of a figure differ from this person, in a sentence beside it. */
-export function sayOtherPeople(scene: Scene, reason: MatchReason): Markup {
-  return scene.words.say(`missing.near.${formOf(reason)}`, patientVariables(scene, reason));
+export function sayOtherPeople(scene: Scene, reason: MatchReason, form: Form = 'one'): Markup {
+  const key = keyFor(scene.words, { group: 'near', code: formOf(reason), form });
+  return scene.words.say(key, patientVariables(scene, reason));
 }
 
 /** Whether the one difference of a `near` match is in the BMI, which the sources state of every figure. */

@@ -2,6 +2,7 @@ import type { KnownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { Study } from '../../model/study.ts';
 import { plainText } from '../markup/escape-text.ts';
+import type { Form } from './say-exchange.ts';
 import { fewPeopleInWords } from './say-share.ts';
 import type { Scene } from './scene.ts';
 import { asMarkup, joined, series } from './words.ts';
@@ -16,12 +17,13 @@ const lastOldYear = 2005;
 const unsure: readonly string[] = ['low', 'very-low'];
 
 /** "This number is not very sure. It is old: from 2005 or before."; null where neither is so. */
-export function unsureInWords(scene: Scene, { lead }: KnownCell): Markup | null {
+export function unsureInWords(scene: Scene, { lead }: KnownCell, form: Form = 'one'): Markup | null {
   const study = scene.evidence.studies.get(lead.study);
+  const key = form === 'one' ? 'common.unsure' : 'common.unsure.several';
   const said = joined(
-    ...(unsure.includes(lead.certainty) ? [scene.words.say(`common.unsure.${lead.certainty}`)] : []),
+    ...(unsure.includes(lead.certainty) ? [scene.words.say(`${key}.${lead.certainty}`)] : []),
     ...(study !== undefined && isOld(study)
-      ? [scene.words.say('common.unsure.old', { year: String(lastOldYear) })]
+      ? [scene.words.say(`${key}.old`, { year: String(lastOldYear) })]
       : []),
   );
   return said.markup === '' ? null : said;
@@ -44,8 +46,13 @@ export function withMark(scene: Scene, cell: KnownCell, words: Markup): Markup {
 }
 
 /** "This counts only people who did not have it before."; null where the figure may count others too. */
-export function newOnlyInWords({ words, records }: Scene, { lead }: KnownCell): Markup | null {
-  return records.get(lead.record)?.new_only === true ? words.say('common.new_only') : null;
+export function newOnlyInWords(
+  { words, records }: Scene,
+  { lead }: KnownCell,
+  form: Form = 'one',
+): Markup | null {
+  if (records.get(lead.record)?.new_only !== true) return null;
+  return words.say(form === 'one' ? 'common.new_only' : 'common.new_only_several');
 }
 
 /** The same behind on how few people it stands, in one paragraph. */

@@ -2,9 +2,10 @@ import type { Cell, KnownCell, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
-import type { Notes } from './notes.ts';
+import type { Notes, Remark } from './notes.ts';
 import { amountInWords } from './say-amount.ts';
 import { doseInWords } from './say-dose.ts';
+import type { Form } from './say-exchange.ts';
 import { farFromMean } from './say-mean-bmi.ts';
 import { sayNear, unknownNote, whyUnknown } from './say-reason.ts';
 import {
@@ -85,7 +86,7 @@ function knownLines(
 
 /** What a reader must know of the figure: how far it could go, on how many it stands, in whom and of what dose. */
 export function remarksOf(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
-  return [...boundsOf(scene, cell, table), ...aboutPeople(scene, cell, table)];
+  return [...boundsOf(scene, cell, table), ...aboutPeople(scene, cell, table).map(({ words }) => words)];
 }
 
 /** How far a figure could go whose own count its cell prints. Under a table this begins with that count. */
@@ -98,15 +99,28 @@ function boundsOf(scene: Scene, cell: KnownCell, table: InTable): readonly Marku
 }
 
 /** The same words may hold for several figures and do not say of which they speak. */
-function aboutPeople(scene: Scene, cell: KnownCell, table: InTable): readonly Markup[] {
+function aboutPeople(scene: Scene, cell: KnownCell, table: InTable): readonly Remark[] {
+  const unsure = (form: Form): Markup | null =>
+    table.marked === true ? null : unsureInWords(scene, cell, form);
   return [
-    isShare(cell) && hasFewest(cell) ? null : fewPeopleInWords(scene, cell),
-    sayNear(scene, cell),
-    farFromMean(scene, cell),
-    table.marked === true ? null : unsureInWords(scene, cell),
-    newOnlyInWords(scene, cell),
-    table.sameDose ? null : doseInWords(scene, cell),
-  ].filter((remark) => remark !== null);
+    remark(isShare(cell) && hasFewest(cell) ? null : fewPeopleInWords(scene, cell)),
+    remark(sayNear(scene, cell), { words: sayNear(scene, cell, 'several'), what: 'studies' }),
+    remark(farFromMean(scene, cell)),
+    remark(unsure('one'), { words: unsure('several'), what: 'figures' }),
+    remark(newOnlyInWords(scene, cell), { words: newOnlyInWords(scene, cell, 'several'), what: 'figures' }),
+    remark(table.sameDose ? null : doseInWords(scene, cell)),
+  ].filter((one) => one !== null);
+}
+
+interface OfSeveral {
+  readonly words: Markup | null;
+  readonly what: 'figures' | 'studies';
+}
+
+function remark(words: Markup | null, several?: OfSeveral): Remark | null {
+  if (words === null) return null;
+  if (several === undefined || several.words === null) return { words };
+  return { words, ofSeveral: { words: several.words, what: several.what } };
 }
 
 function valueLine(scene: Scene, cell: KnownCell, denominator: Denominator): Line {
@@ -175,7 +189,7 @@ function noteNumbers(
   const { notes } = table;
   return [
     ...boundsOf(scene, cell, table).map((words) => notes.cite(words)),
-    ...aboutPeople(scene, cell, table).map((words) => notes.cite(words, cell)),
+    ...aboutPeople(scene, cell, table).map((one) => notes.cite(one, cell)),
   ].toSorted((a, b) => a - b);
 }
 

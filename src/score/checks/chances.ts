@@ -136,7 +136,8 @@ export const sameTime: Check = (pages) => {
 /** Sentences on how old people were, whose years are no time after a treatment. */
 function agesOf({ locale }: Pages): { readonly isSaidIn: (paragraph: Paragraph) => boolean } {
   const keys = ['age-outside', 'age-outside-high', 'age-outside-range', 'adults-only', 'age-unknown'];
-  const forms = keys.map((key) => wordsOf(locale, `missing.near.${key}`, ['low', 'high', 'yours']));
+  const said = [...keys.map((key) => `missing.near.${key}`), 'missing.near_several.age-unknown'];
+  const forms = said.map((key) => wordsOf(locale, key, ['low', 'high', 'yours']));
   return { isSaidIn: (paragraph) => forms.some((form) => isWordsOf(textOf(paragraph), form)) };
 }
 

@@ -4,8 +4,9 @@ import { soundnessInWords, unsureInWords } from '../../../../src/compose/view/sa
 import { viewPeople } from '../../../../src/compose/view/view-people.ts';
 import { viewTables } from '../../../../src/compose/view/view-table.ts';
 import { viewWeight } from '../../../../src/compose/view/view-weight.ts';
-import type { Cell, KnownCell, Topic } from '../../../../src/model/comparison.ts';
+import type { Cell, KnownCell, RecordUse, Topic } from '../../../../src/model/comparison.ts';
 import type { Study } from '../../../../src/model/study.ts';
+import { allLanguages } from '../../../helpers/all-languages.ts';
 import { makeStudy } from '../../../helpers/compare-inputs.ts';
 import {
   evidenceFor,
@@ -69,6 +70,31 @@ describe('a figure that is weak or old', () => {
     expect(soundnessInWords(await sceneWith({}), cellOf('high'))).toBeNull();
   });
 
+  it.each(allLanguages)(
+    'is said of one or of several, of a study or of studies, in a note in %s',
+    async (tag) => {
+      const notes = async (uses: readonly Partial<RecordUse>[]): Promise<readonly string[]> => {
+        const scene = await sceneWith({}, tag);
+        const [first = {}, second] = uses;
+        const row = rowOf(options, ['ulcer', fiveYears], {
+          sleeve: (at) => shareCell(at, [100, 1000], first),
+          ...(second === undefined ? {} : { bypass: (at) => shareCell(at, [200, 1000], second) }),
+        });
+        const other = rowOf(options, ['gallstones', fiveYears], {
+          sleeve: (at) => shareCell(at, [100, 1000]),
+        });
+        const [table] = viewTables(scene, [row, other], 100);
+        return (table?.notes ?? []).map((note) => (plain(note) ?? '').replace(/^.*?[:：] ?/u, ''));
+      };
+      const weak = { certainty: 'low' };
+      expect(await notes([weak])).not.toEqual(await notes([weak, weak]));
+      const silent = { match: 'near', reasons: [{ code: 'bmi-unknown' }] } as const;
+      const [one] = await notes([silent]);
+      expect(await notes([silent, silent])).toEqual([one]);
+      expect(await notes([silent, { ...silent, study: 'study-b' }])).not.toEqual([one]);
+    },
+  );
+
   it('is called so in strips beside the number, and in tables in one note for all', async () => {
     const scene = await sceneWith({});
     const weak = (cell: KnownCell): Cell => ({ ...cell, lead: { ...cell.lead, certainty: 'low' } });
@@ -89,7 +115,7 @@ describe('a figure that is weak or old', () => {
     const other = rowOf(options, ['gallstones', fiveYears], { sleeve: (at) => shareCell(at, [100, 1000]) });
     const [table] = viewTables(scene, [row, other], 100);
     const both = 'Sleeve (An ulcer), Gastric bypass (An ulcer): ';
-    expect(table?.notes.map(plain)).toEqual([both + 'This number is not very sure.']);
+    expect(table?.notes.map(plain)).toEqual([both + 'These numbers are not very sure.']);
     const cells = (table?.rows ?? []).map(({ cells: own }) =>
       own.slice(1).map((cell) => cell.lines.map(({ words }) => plain(words)).join(' | ')),
     );
