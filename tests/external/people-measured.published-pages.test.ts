@@ -143,19 +143,17 @@ describe('the people of a figure', () => {
   it.each([
     [
       'pcornet-pcori-summary',
-      ['sleeve', 'bypass', 'band'],
-      9,
+      { of: ['sleeve', 'bypass', 'band'], count: 9 },
       { bmi: { low: 35 }, age: { low: 20, high: 79 } },
     ],
-    ['oagb-rct-taiwan-2005', ['bypass', 'one-anastomosis-bypass'], 5, { bmi: { low: 35 } }],
+    ['oagb-rct-taiwan-2005', { of: ['bypass', 'one-anastomosis-bypass'], count: 5 }, { bmi: { low: 35 } }],
     [
       'lemanu-2014',
-      ['sleeve'],
-      8,
+      { of: ['sleeve'], count: 8 },
       { bmi: { mean: 50.3, low: 34.5, high: 72.8 }, age: { mean: 43, low: 20, high: 60 } },
     ],
-  ])('of %s are told as on its page', (study, options, count, people) => {
-    const theirs = options.flatMap(recordsOf).filter(({ id }) => id.includes(`.${study}`));
+  ])('of %s are told as on its page', (study, { of, count }, people) => {
+    const theirs = of.flatMap(recordsOf).filter(({ id }) => id.includes(`.${study}`));
     expect(theirs).toHaveLength(count);
     for (const one of theirs) expect(one.people).toMatchObject(people);
   });
