@@ -57,6 +57,9 @@ export const adviceSubjects = {
   bowels: [],
   travel: [],
   sex: [],
+  caffeine: [],
+  'missed-dose': [],
+  'own-medicines': [],
 } as const satisfies Record<string, readonly AftercareSubject[]>;
 export type AdviceCode = keyof typeof adviceSubjects;
 export const adviceCodes = Object.keys(adviceSubjects) as readonly AdviceCode[];

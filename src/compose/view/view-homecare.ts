@@ -192,7 +192,14 @@ function topicsToAsk(scene: Scene, plan: AftercarePlan): string {
 }
 
 /** What people call about after an operation, and no guideline says: a clinic that does not say it is asked. */
-const habits = ['bowels', 'travel', 'sex'] as const satisfies readonly AdviceCode[];
+const habits = [
+  'bowels',
+  'travel',
+  'sex',
+  'caffeine',
+  'missed-dose',
+  'own-medicines',
+] as const satisfies readonly AdviceCode[];
 
 function unsaidHabits(scene: Scene, { advice }: AftercarePlan): readonly AdviceCode[] {
   if (chosenOption(scene).column.kind !== 'operation') return [];

@@ -235,11 +235,21 @@ describe('the plan for the time at home', () => {
   it('asks what nobody says', () => {
     const { texts } = make('homecare', { clinic: silent });
     const [asked = ''] = texts.filter((text) => text.includes('Ask before you go home'));
-    for (const topic of ['driving', 'work', 'pain', 'going to the toilet', 'travel', 'sex'])
+    for (const topic of [
+      'driving',
+      'work',
+      'pain',
+      'going to the toilet',
+      'travel',
+      'sex',
+      'coffee',
+      'a dose you forget',
+      'medicines',
+    ])
       expect(asked).toContain(topic);
     expect(make('homecare').texts.some((text) => text.includes('Ask before you go home'))).toBe(false);
     expect(textOf(make('homecare', { option: 'band-removal' }).tree)).toContain(
-      'Ask before you go home: going to the toilet, travel, and sex.',
+      'Ask before you go home: going to the toilet, travel, sex, coffee and caffeine, a dose you forget or throw up, and your other medicines.',
     );
     // A medicine needs no advice on travel.
     expect(textOf(make('homecare', { option: 'semaglutide' }).tree)).not.toContain('travel');
