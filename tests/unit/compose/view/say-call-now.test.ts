@@ -60,7 +60,7 @@ describe('a band that slipped or wore in, left where it is', () => {
       /^Call now if you have one of these: Not even water or spit goes down\. .* Call 911 first if .* chest pain\. Do not wait\. For the other signs call 555 0100, other hours 555 0101\.$/,
     );
     // In a line of its own, as one paragraph of all this would be too long to take in.
-    expect(lines[at + 2]).toBe('If nobody answers another number, call 911.');
+    expect(lines[at + 2]).toBe('If you call another number and nobody answers, call 911.');
     expect(lines.findIndex((line) => line.includes('(reflux)'))).toBeGreaterThan(at);
   });
 
