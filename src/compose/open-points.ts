@@ -5,7 +5,7 @@ import { writtenTexts } from '../model/written-texts.ts';
 import { isPastReview } from '../model/review.ts';
 import type { OpenPoint, UnwrittenText } from '../model/open-point.ts';
 import type { LocalText } from '../model/scalars.ts';
-import { citedStudies } from './view/cited-studies.ts';
+import { citedStudies, citedTexts } from './view/cited-studies.ts';
 import { stateOfWords } from '../model/words-review.ts';
 import type { SceneInput } from './view/scene.ts';
 
@@ -113,11 +113,12 @@ function unconfirmed({ comparison, clinic }: OpenInput): number {
   ).length;
 }
 
-/** Studies that the sources of these pages name, and whose authors, title, year or journal nobody has seen. */
+/** Studies and texts that the sources of these pages name, and whose authors, title, year or journal nobody has seen. */
 function incompleteCitations(input: OpenInput): number {
   if (!documentsOf(input.case).some((kind) => studyDocuments.includes(kind))) return 0;
   const unseen = (id: string): number => input.evidence.studies.get(id)?.citation_unseen?.length ?? 0;
-  return citedStudies(input).filter((id) => unseen(id) > 0).length;
+  const texts = citedTexts(input).filter(({ citation_unseen: fields = [] }) => fields.length > 0);
+  return citedStudies(input).filter((id) => unseen(id) > 0).length + texts.length;
 }
 
 /** Matters of the time after the treatment, where the packet speaks of it. */

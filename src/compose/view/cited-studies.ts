@@ -1,9 +1,13 @@
+import type { AftercareSource } from '../../model/aftercare.ts';
 import type { CautionHit, OptionColumn } from '../../model/comparison.ts';
+import type { OptionCode } from '../../model/evidence-record.ts';
 import type { PointSource } from '../../model/evidence-rules.ts';
 import { definitionStatement } from '../../model/statement.ts';
 import { sourcedCells } from './list-sourced-cells.ts';
 import { noteStatements } from './note-statements.ts';
 import { mayState, patientCautions } from './patient-cautions.ts';
+import { callsNow } from './say-call-now.ts';
+import { emergencySources } from './say-emergency-first.ts';
 import type { Scene } from './scene.ts';
 
 /** What decides which studies are cited; no words. */
@@ -25,6 +29,18 @@ export function citedStudies(scene: Citing): readonly string[] {
     ...comparison.options.flatMap((option) => undoRows(scene, option)),
   ].flatMap(({ study, seen }) => (seen === 'page' && study !== undefined ? [study] : []));
   return [...new Set([...cells, ...comparison.weight.courses.map(({ study }) => study), ...points])];
+}
+
+/** The options of which a caution says for what the emergency number comes first. */
+export function sentToEmergency(scene: Citing): readonly OptionCode[] {
+  const hits = patientCautions(scene).filter((hit) => callsNow(scene, hit));
+  return [...new Set(hits.flatMap(({ options }) => options))];
+}
+
+/** The texts, no studies, where that was read. */
+export function citedTexts(scene: Citing): readonly AftercareSource[] {
+  const options = sentToEmergency(scene);
+  return options.length === 0 ? [] : emergencySources(scene, options);
 }
 
 /** Where the thresholds of the notes were read. */

@@ -9,7 +9,7 @@ import type { Line } from './shared-shapes.ts';
 import { asMarkup, joined, sentence, standingOn } from './words.ts';
 
 /** Whether a caution says for which signs to call at once. */
-export function callsNow(scene: Scene, hit: CautionHit): boolean {
+export function callsNow(scene: Pick<Scene, 'evidence'>, hit: CautionHit): boolean {
   return signsOf(scene, hit).length > 0;
 }
 
@@ -59,7 +59,7 @@ function troubleLeft(scene: Scene, option: NamedOption): readonly string[] {
     .map(({ id }) => id);
 }
 
-function signsOf(scene: Scene, hit: CautionHit): readonly string[] {
+function signsOf(scene: Pick<Scene, 'evidence'>, hit: CautionHit): readonly string[] {
   const row = scene.evidence.cautions.find(({ id }) => id === hit.id);
   return (mayState(scene, hit) ? row?.call_now : undefined) ?? [];
 }

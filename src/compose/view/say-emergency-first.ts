@@ -1,4 +1,4 @@
-import type { AftercareFact } from '../../model/aftercare.ts';
+import type { AftercareFact, AftercareSource } from '../../model/aftercare.ts';
 import { whyWithheld } from '../../model/aftercare-rules.ts';
 import type { WarningSign } from '../../model/aftercare-plan.ts';
 import type { OptionCode } from '../../model/evidence-record.ts';
@@ -31,14 +31,22 @@ export type EmergencyOrigins = Viewed<typeof emergencyOriginsShape>;
 
 /** Null where it is not said. */
 export function emergencyOrigins(scene: Scene, options: readonly OptionCode[]): EmergencyOrigins | null {
-  const ids = new Set(factsFor(scene, options).map(({ source }) => source));
-  const sources = [...ids].flatMap((id) => scene.evidence.aftercareSources.get(id) ?? []);
+  const sources = emergencySources(scene, options);
   if (sources.length === 0) return null;
   const { emergency } = scene.clinic.clinic.phones;
   return {
     lead: scene.words.say('sources.emergency_first', { emergency }),
     sources: sources.map((source) => citationOf(scene, source)),
   };
+}
+
+/** The texts it was read in, each once. */
+export function emergencySources(
+  scene: Pick<Scene, 'evidence'>,
+  options: readonly OptionCode[],
+): readonly AftercareSource[] {
+  const ids = new Set(factsFor(scene, options).map(({ source }) => source));
+  return [...ids].flatMap((id) => scene.evidence.aftercareSources.get(id) ?? []);
 }
 
 /** What those words have to name so that a sign of the clinic's list stands in them. */
@@ -55,7 +63,10 @@ export function namesSign(scene: Scene, sign: WarningSign['sign'], options: read
 }
 
 /** In the order of the evidence. Several options share one sentence, so that it has to hold for each of them. */
-function factsFor({ evidence }: Scene, options: readonly OptionCode[]): readonly AftercareFact[] {
+function factsFor(
+  { evidence }: Pick<Scene, 'evidence'>,
+  options: readonly OptionCode[],
+): readonly AftercareFact[] {
   return evidence.aftercare.filter(
     (fact) =>
       fact.topic === 'emergency-first' &&

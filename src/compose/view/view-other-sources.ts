@@ -1,12 +1,11 @@
 import { isCopy } from '../../model/copy-sites.ts';
 import type { PointSource } from '../../model/evidence-rules.ts';
 import type { Markup } from '../../model/locale.ts';
-import { cautionRows, noteRows, undoRows } from './cited-studies.ts';
+import { cautionRows, noteRows, sentToEmergency, undoRows } from './cited-studies.ts';
 import type { CitedSource } from './cited-studies.ts';
 import { asPublished, shortAddress } from './number-studies.ts';
 import type { StudyNumbers } from './number-studies.ts';
 import { patientCautions } from './patient-cautions.ts';
-import { callsNow } from './say-call-now.ts';
 import { emergencyOrigins } from './say-emergency-first.ts';
 import type { Scene } from './scene.ts';
 import { aboutOptions, triggersInWords } from './view-health.ts';
@@ -26,7 +25,7 @@ export function otherSources(scene: Scene, numbers: StudyNumbers): OtherSources 
       ...noteSources(scene, numbers),
       ...cautionSources(scene, numbers),
       ...undoSources(scene, numbers),
-      ...emergencySources(scene),
+      ...emergencyTexts(scene),
     ],
     preferred: clinic.prefer.map(({ record, reason }) =>
       words.say('sources.preferred', { record, reason: words.free(reason) }),
@@ -59,13 +58,11 @@ function undoSources(scene: Scene, numbers: StudyNumbers): readonly Markup[] {
   });
 }
 
-/** Where it was read for what the emergency number comes first, if a caution sends there. */
-function emergencySources(scene: Scene): readonly Markup[] {
-  const options = patientCautions(scene)
-    .filter((hit) => callsNow(scene, hit))
-    .flatMap((hit) => hit.options);
-  const where = options.length === 0 ? null : emergencyOrigins(scene, [...new Set(options)]);
-  return where === null ? [] : [joined(where.lead, ...where.sources)];
+/** Where it was read for what the emergency number comes first, if a caution sends there; a text each. */
+function emergencyTexts(scene: Scene): readonly Markup[] {
+  const options = sentToEmergency(scene);
+  const where = options.length === 0 ? null : emergencyOrigins(scene, options);
+  return where === null ? [] : where.sources.map((source) => joined(where.lead, source));
 }
 
 interface Where {
