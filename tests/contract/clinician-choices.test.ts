@@ -9,11 +9,10 @@ import type { Scene } from '../../src/compose/view/scene.ts';
 import type { UnknownCell } from '../../src/model/comparison.ts';
 import { sceneFor } from '../helpers/compose-scene.ts';
 import { exampleCases, exampleLanguages, openExample } from '../helpers/example-packets.ts';
+import { plain } from '../helpers/read-tables.ts';
 
 /** Characters of a reason that a reader takes in at once: more than half a line of the sheet is too long. */
 const oneLine = 75;
-
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 async function sceneOf(reference: string, language: string): Promise<Scene> {
   const { prepared, open } = await openExample(reference);

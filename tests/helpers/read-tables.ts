@@ -3,7 +3,7 @@ import type { Cell, ComparisonTable } from '../../src/model/comparison.ts';
 import { fiveOptions, makeComparison } from './compose-inputs.ts';
 
 /** Markup as a reader sees it. */
-export function plain(markup: string): string {
+export function plain(markup = ''): string {
   return markup
     .replace(/<[^>]*>/g, '')
     .replaceAll('\u00a0', ' ')

@@ -22,6 +22,11 @@ function decode(name: string): string | undefined {
   return point > 0 && point <= 0x10ffff ? String.fromCodePoint(point) : undefined;
 }
 
+/** Words without their figures' ties and all other tags. */
+export function withoutTags(markup: string): string {
+  return markup.replace(/<[^>]*>/g, '');
+}
+
 /** Plain text of a locale's words: their only markup is <b>…</b>. */
 export function plainText(markup: string): string {
   return unescapeText(markup.replace(/<\/?b>/g, '')) ?? markup;

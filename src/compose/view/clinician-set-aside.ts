@@ -1,5 +1,6 @@
 import type { Cell, SetAsideReason } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { withoutTags } from '../markup/escape-text.ts';
 import { cellsShown } from './cells-shown.ts';
 import { kinds, sayReason } from './clinician-reasons.ts';
 import type { SaidReason } from './clinician-reasons.ts';
@@ -119,5 +120,5 @@ function phraseOf([first]: readonly ReasonRun[]): Markup {
 }
 
 function lengthIn({ markup }: Markup): number {
-  return markup.replace(/<[^>]*>/g, '').length;
+  return withoutTags(markup).length;
 }

@@ -1,5 +1,6 @@
 import type { Cell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { withoutTags } from '../markup/escape-text.ts';
 
 /** What a reader must know of a figure, with the words for several: "The studies do not state …". */
 export interface Remark {
@@ -28,7 +29,7 @@ export function createNotes(): Notes {
     cite: (said, cell) => {
       const remark = 'markup' in said ? { words: said } : said;
       const cells = cell === undefined ? [] : [cell];
-      const text = remark.words.markup.replace(/<[^>]*>/g, '');
+      const text = withoutTags(remark.words.markup);
       const known = texts.indexOf(text);
       if (known !== -1) {
         notes[known]?.cells.push(...cells);

@@ -9,7 +9,7 @@ import type { AfterTopic } from '../../model/protocol-of.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import type { Span } from '../../model/span.ts';
 import type { Scene } from './scene.ts';
-import { afterColon, asMarkup, bold, freeText, inLanguage, makeWords } from './words.ts';
+import { afterColon, asMarkup, bold, endsSentence, freeText, inLanguage, makeWords } from './words.ts';
 
 /** The plan of the time after the treatment. Without one the input stage has refused the documents that need it. */
 export function planOf({ aftercare }: Scene): AftercarePlan {
@@ -39,7 +39,7 @@ export function freeSentence({ locale, otherLocales = [], words }: Scene, text: 
   const [language, said] = freeText(text, locale.tag);
   const other = otherLocales.find(({ tag }) => tag === language);
   const own = language === locale.tag || other === undefined ? words : makeWords(other);
-  const ended = /[.!?…؟।。！？]$/u.test(said) ? said : own.plain('common.sentence', { text: said });
+  const ended = endsSentence(said) ? said : own.plain('common.sentence', { text: said });
   return inLanguage(ended, { language, document: locale.tag });
 }
 

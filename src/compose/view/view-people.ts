@@ -1,5 +1,6 @@
 import type { Cell, OutcomeRow, Topic } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { unescapeText, withoutTags } from '../markup/escape-text.ts';
 import { roundShare } from '../round-counts.ts';
 import type { Denominator, RoundedShare } from '../round-counts.ts';
 import { coveredLine } from './say-covered.ts';
@@ -179,8 +180,5 @@ export function drawn(share: RoundedShare): {
 
 /** Words without their figures' ties, for an alternative text. */
 function plainOf(words: Markup): string {
-  return words.markup
-    .replace(/<[^>]*>/g, '')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&amp;', '&');
+  return unescapeText(withoutTags(words.markup)) ?? words.markup;
 }

@@ -2,7 +2,7 @@ import type { LocalText } from '../../model/scalars.ts';
 import type { Locale, Markup, TextVariable } from '../../model/locale.ts';
 import { hasDecimalComma } from '../../model/list-marks.ts';
 import { spaceBetween } from '../../model/wide-marks.ts';
-import { escapeText, plainText } from '../markup/escape-text.ts';
+import { escapeText, plainText, withoutTags } from '../markup/escape-text.ts';
 
 type Variables = Readonly<Record<string, TextVariable>>;
 
@@ -98,16 +98,24 @@ function small(_: string, tags: string, letter: string): string {
   return tags + letter.toLowerCase();
 }
 
-/** Words with the mark at which a sentence of the language ends, unless they end in a full stop of their own. */
+/** A mark at which a sentence ends in one of the languages, maybe before a closing quotation mark. */
+const sentenceEnd = /[.!?…؟।。！？]["”»」』]?$/u;
+
+/** Whether words end as a sentence by themselves. */
+export function endsSentence(markup: string): boolean {
+  return sentenceEnd.test(withoutTags(markup));
+}
+
+/** Words with the mark at which a sentence of the language ends, unless they end in one of their own. */
 export function sentence(words: Words, text: Markup): Markup {
-  return text.markup.endsWith('.') ? text : words.say('common.sentence', { text });
+  return endsSentence(text.markup) ? text : words.say('common.sentence', { text });
 }
 
 type Between = 'items' | 'clauses';
 
 /** Parts with the marks of the language between them: those of a list, or stronger ones between clauses. */
 export function series(words: Words, between: Between, parts: readonly Markup[]): Markup {
-  const texts = parts.map(({ markup }) => markup.replace(/<[^>]*>/g, ''));
+  const texts = parts.map(({ markup }) => withoutTags(markup));
   const key = `common.between.${markBetween(words, between, texts)}`;
   const [last = asMarkup(''), ...before] = [...parts].reverse();
   return before.reduce((rest, first) => words.say(key, { first, rest }), last);

@@ -12,6 +12,7 @@ import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../..
 import { readShippedFacts, readShippedSources } from '../../../helpers/aftercare-inputs.ts';
 import { allLanguages } from '../../../helpers/all-languages.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 const evidence = {
   ...withoutRecords(readShippedEvidence()),
@@ -39,8 +40,6 @@ async function sceneOf(
   const comparison = compareWell(evidence, changes, clinic);
   return sceneFor(tag, { case: makeCase(changes), clinic, evidence, comparison });
 }
-
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 function health(scene: Scene): readonly string[] {
   return viewHealth(scene).flatMap(({ lines }) => lines.map(({ words }) => plain(words.markup)));

@@ -7,6 +7,7 @@ import { withoutRecords } from '../../../helpers/caution-pairs.ts';
 import { allLanguages } from '../../../helpers/all-languages.ts';
 import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 const evidence = withoutRecords(readShippedEvidence());
 const options = ['sleeve', 'bypass', 'duodenal-switch', 'single-anastomosis-switch', 'no-operation'];
@@ -26,7 +27,6 @@ async function sceneAfter(tag: string, earlier: object, plan = {}): Promise<Scen
 }
 
 const sleeve = { operation: 'sleeve', status: 'in-place' };
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 function said(scene: Scene): readonly string[] {
   return scene.options.map((option) => plain(choiceInWords(scene, option).markup));

@@ -12,6 +12,7 @@ import { allLanguages } from '../../../helpers/all-languages.ts';
 import { withoutRecords } from '../../../helpers/caution-pairs.ts';
 import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 const shipped = {
   ...withoutRecords(readShippedEvidence()),
@@ -29,8 +30,6 @@ async function sceneOf(tag: string, keep: (fact: AftercareFact) => boolean = () 
     comparison: compareWell(evidence, {}, clinic),
   });
 }
-
-const plain = (markup = ''): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 describe('for what the emergency number comes first', () => {
   it('is what was read of it, and names its facts', async () => {

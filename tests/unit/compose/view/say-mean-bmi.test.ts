@@ -13,8 +13,7 @@ import {
   weightCell,
 } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
-
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
+import { plain } from '../../../helpers/read-tables.ts';
 
 describe('people of whose BMI a mean and an SD are known', () => {
   /** What is said beside such a figure to a person with a BMI of 43.1. */

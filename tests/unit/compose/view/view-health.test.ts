@@ -7,9 +7,9 @@ import { withoutRecords } from '../../../helpers/caution-pairs.ts';
 import { allLanguages } from '../../../helpers/all-languages.ts';
 import { compareWell, makeCase, makeClinic, readShippedEvidence } from '../../../helpers/compare-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 const evidence = withoutRecords(readShippedEvidence());
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 interface Changes {
   readonly conditions: readonly string[];

@@ -5,8 +5,7 @@ import { viewUntranslated } from '../../../../src/compose/view/view-open.ts';
 import { allLanguages } from '../../../helpers/all-languages.ts';
 import { makeClinic } from '../../../helpers/compare-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
-
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
+import { plain } from '../../../helpers/read-tables.ts';
 
 /** What the pages in a language say of words that are not in it, where the clinic wrote this of the nights in hospital. */
 async function said(tag: string, stay: Readonly<Record<string, string>>): Promise<readonly string[]> {

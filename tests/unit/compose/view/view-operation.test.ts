@@ -15,6 +15,7 @@ import {
   refluxHit,
 } from '../../../helpers/compose-inputs.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 type Protocol = Readonly<Record<string, unknown>>;
 
@@ -63,7 +64,6 @@ const aftercare = {
   aftercareSources: new Map([['guideline-a', makeAftercareSource('guideline-a')]]),
 };
 
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 const said = (all: readonly { readonly markup: string }[]): readonly string[] =>
   all.map(({ markup }) => plain(markup));
 
