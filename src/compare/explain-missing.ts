@@ -33,9 +33,14 @@ function explainUnusable(refusals: readonly Refusal[]): MissingReason | undefine
   return few.length > 0 ? { code: 'too-few-people', n: Math.max(...few) } : undefined;
 }
 
-/** The longest study of people like this person, named only where none of the unread ones is longer. */
+/**
+ * The longest study of people like this person, named only where none of the unread ones is longer and all say when they
+ * counted. Where none says it, it may have been at that time.
+ */
 function otherTime(refusals: readonly Refusal[], unread: readonly Refusal[]): MissingReason {
-  const longest = longestOf(refusals);
+  const dated = refusals.filter(({ reason }) => reason.code !== 'time-unclear');
+  if (dated.length === 0 && unread.length === 0) return { code: 'time-unclear' };
+  const longest = dated.length === refusals.length ? longestOf(dated) : undefined;
   return longest === undefined || (longestOf(unread) ?? 0) > longest
     ? { code: 'other-time' }
     : { code: 'other-time', longestMonths: Math.round(longest * 10) / 10 };

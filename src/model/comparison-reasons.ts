@@ -57,6 +57,7 @@ export type MissingReason =
   | { readonly code: 'no-record' }
   | { readonly code: 'not-verified' }
   | { readonly code: 'other-time'; readonly longestMonths?: number }
+  | { readonly code: 'time-unclear' }
   | { readonly code: 'not-convertible' }
   | { readonly code: 'contradicted' }
   | { readonly code: 'too-few-people'; readonly n: number }

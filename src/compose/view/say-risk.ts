@@ -1,5 +1,6 @@
 import type { Cell, KnownCell, UnknownCell } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
+import { withoutTags } from '../markup/escape-text.ts';
 import { roundShare } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
 import { possibleHarms, riskTimes } from './possible-harms.ts';
@@ -8,7 +9,7 @@ import { amountInWords } from './say-amount.ts';
 import { sayMissing } from './say-reason.ts';
 import { isShare, shareInSentence, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
-import { isFirstMonth, otherTime, sayTime } from './say-time.ts';
+import { isFirstMonth, otherTime, sayAsked, sayTime } from './say-time.ts';
 import type { NamedOption, Scene } from './scene.ts';
 import { countedInTable, hasFewest, remarksOf } from './table-cells.ts';
 import { isProcedure } from './view-people.ts';
@@ -52,7 +53,8 @@ export function otherHarmLines(scene: Scene, option: NamedOption, when: RiskTime
   const reasons = [...new Map(said.map(({ why }) => [why.markup, why])).values()];
   return reasons.map((why) => {
     const outcomes = said.filter((one) => one.why.markup === why.markup).map(({ outcome }) => outcome);
-    const named = scene.words.say(`consent.talk.else_${when}`, { outcomes: outcomeList(scene, outcomes) });
+    const names = outcomes.map((outcome) => nameOf(scene, outcome));
+    const named = scene.words.say(`consent.talk.else_${when}`, { outcomes: quotedList(scene, names) });
     return joined(named, why);
   });
 }
@@ -186,14 +188,10 @@ function readsAs({ markup }: Markup): (other: Markup) => boolean {
   return (other) => withoutTags(other.markup) === withoutTags(markup);
 }
 
-function withoutTags(markup: string): string {
-  return markup.replace(/<[^>]*>/g, '');
-}
-
 /** "A leak, in the first month: 3 out of 1,000."; where its time stands above: "A leak: in 3 out of 1,000 people." */
 function riskInWords(scene: Scene, cell: KnownCell, time: string | null): Markup {
   const { words } = scene;
-  const outcome = words.plain(`outcomes.${cell.outcome}.name`);
+  const outcome = nameOf(scene, cell.outcome);
   const count = countOf(scene, cell);
   if (time !== null) return words.say('common.risk', { outcome, time, figure: withMark(scene, cell, count) });
   const people = words.say('consent.talk.in_people', { figure: count });
@@ -216,14 +214,28 @@ function countOf(scene: Scene, cell: KnownCell): Markup {
 }
 
 function unknownLine(scene: Scene, cells: readonly Cell[]): Markup {
-  const outcomes = cells.map(({ outcome }) => outcome);
-  return scene.words.say('consent.talk.risk_unknown', { outcomes: outcomeList(scene, outcomes) });
+  const names = cells.map((cell) => nameOfUnknown(scene, cell));
+  return scene.words.say('consent.talk.risk_unknown', { outcomes: quotedList(scene, names) });
+}
+
+/** With its time, where these pages give a figure of the same outcome at another one. */
+function nameOfUnknown(scene: Scene, cell: Cell): string {
+  const name = nameOf(scene, cell.outcome);
+  const elsewhere = topicCells(scene.comparison).some(
+    ({ cell: { option, outcome, state } }) =>
+      option === cell.option && outcome === cell.outcome && state === 'known',
+  );
+  return elsewhere
+    ? scene.words.plain('common.table.head', { outcome: name, time: sayAsked(scene, cell.asked, 'by') })
+    : name;
+}
+
+function nameOf({ words }: Scene, outcome: string): string {
+  return words.plain(`outcomes.${outcome}.name`);
 }
 
 /** “A leak”, “Bleeding”, and “Death”, each once. */
-function outcomeList({ words, format }: Scene, outcomes: readonly string[]): string {
-  const names = outcomes.map((outcome) =>
-    words.plain('common.quote', { words: words.plain(`outcomes.${outcome}.name`) }),
-  );
-  return format.list([...new Set(names)], 'and');
+function quotedList({ words, format }: Scene, names: readonly string[]): string {
+  const quoted = names.map((name) => words.plain('common.quote', { words: name }));
+  return format.list([...new Set(quoted)], 'and');
 }

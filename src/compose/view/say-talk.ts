@@ -114,9 +114,12 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
   });
   const others = told.flatMap((one) => one.others);
   if (others.length === 0) return counted;
-  const lines = [words.say('consent.talk.else_ask'), ...others, ...slowHarms(scene, option)];
-  const [first = [], ...further] = inParts(lines);
-  return [...counted, ...[first, ...further].map((part) => point(scene, 'else', part))];
+  const parts = inParts([words.say('consent.talk.else_ask'), ...others]);
+  return [
+    ...counted,
+    ...parts.map((part) => point(scene, 'else', part)),
+    point(scene, 'slow', slowHarms(scene, option)),
+  ];
 }
 
 /** Lines of one point: more would make a row that no page holds. */
@@ -145,7 +148,7 @@ function gainUnknown({ words, evidence, case: { health } }: Scene): readonly Mar
 function slowHarms(scene: Scene, option: NamedOption): readonly Markup[] {
   // Taking a band out ends what it did to eating; what goes in by mouth leaves the way of the food as it is.
   const lacks = option.column.kind === 'operation' && option.column.indication !== 'band-trouble';
-  const keys = ['else_regain', ...(lacks ? ['else_vitamins'] : [])];
+  const keys = ['slow_regain', ...(lacks ? ['slow_vitamins'] : [])];
   return keys.map((key) => scene.words.say(`consent.talk.${key}`));
 }
 

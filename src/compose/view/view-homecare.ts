@@ -24,9 +24,8 @@ import type { CheckRow } from './view-blood-tests.ts';
 import { calendarShape, viewCalendars } from './view-calendar.ts';
 import { contactNote, contactsOf } from './view-contacts.ts';
 import type { NamedContact } from './view-contacts.ts';
-import { fromGuideline, originsOf, ruleRows } from './view-rules.ts';
+import { adviceByPlace, fromGuideline, originsOf, ruleRows } from './view-rules.ts';
 import { shortHomecare, unknownAtHome } from './view-short.ts';
-import { isHandling } from './view-vitamins.ts';
 import { afterColon, asMarkup, joined, sentence } from './words.ts';
 
 const rows = list(rowShape);
@@ -65,7 +64,7 @@ export type HomecareView = Viewed<typeof homecareShape>;
 /** The time after the treatment, day by day and topic by topic. */
 export function viewHomecare(scene: Scene): HomecareView {
   const plan = planOf(scene);
-  const advice = plan.advice.filter((rule) => !isHandling(rule));
+  const { ofMedicines, atHome: advice } = adviceByPlace(plan.advice);
   const origins = originsOf(scene, [...plan.medicines, ...advice, ...plan.visits, ...plan.laterVisits]);
   return {
     lead: leadOf(scene),
@@ -80,7 +79,7 @@ export function viewHomecare(scene: Scene): HomecareView {
       ...plan.laterVisits.map((visit) => laterVisit(scene, visit)),
     ],
     activity: ruleRows(scene, plan.activity),
-    medicines: ruleRows(scene, plan.medicines),
+    medicines: ruleRows(scene, [...plan.medicines, ...ofMedicines]),
     advice: ruleRows(scene, advice),
     ask: topicsToAsk(scene, plan),
     contacts: contactRows(scene),

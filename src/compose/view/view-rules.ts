@@ -19,6 +19,24 @@ export function ruleRows(scene: Scene, rules: readonly DatedRule[]): readonly Ro
   return [...rows].map(([name, lines]) => plainRow({ name, tag: '' }, lines));
 }
 
+/** What is advised, by where it stands: how vitamins are taken, how medicines are, and all else of life at home. */
+interface AdviceByPlace {
+  readonly ofVitamins: readonly DatedRule[];
+  readonly ofMedicines: readonly DatedRule[];
+  readonly atHome: readonly DatedRule[];
+}
+
+export function adviceByPlace(advice: readonly DatedRule[]): AdviceByPlace {
+  const isOfVitamins = ({ topic }: DatedRule): boolean => topic === 'supplement';
+  const isOfMedicines = ({ about }: DatedRule): boolean =>
+    about === 'missed-dose' || about === 'own-medicines';
+  return {
+    ofVitamins: advice.filter(isOfVitamins),
+    ofMedicines: advice.filter(isOfMedicines),
+    atHome: advice.filter((rule) => !isOfVitamins(rule) && !isOfMedicines(rule)),
+  };
+}
+
 /** "From January 28: Desk work."; "If you are pregnant: A guideline says …". */
 export function ruleInWords(scene: Scene, rule: DatedRule): Markup {
   const period = sayPeriod(scene, rule.starts, rule.lastDay);

@@ -1,5 +1,5 @@
 import { openMatters } from '../../model/aftercare-plan.ts';
-import type { AftercarePlan, DatedRule, SupplementPlan } from '../../model/aftercare-plan.ts';
+import type { AftercarePlan, SupplementPlan } from '../../model/aftercare-plan.ts';
 import type { Markup } from '../../model/locale.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import {
@@ -21,7 +21,7 @@ import { body } from './shared-shapes.ts';
 import type { Line } from './shared-shapes.ts';
 import { bloodTestsShape, checkRowsShape, viewBloodTests } from './view-blood-tests.ts';
 import type { CheckRow } from './view-blood-tests.ts';
-import { fromGuideline, originsOf, ruleInWords } from './view-rules.ts';
+import { adviceByPlace, fromGuideline, originsOf, ruleInWords } from './view-rules.ts';
 import { asMarkup, bold, joined, sentence } from './words.ts';
 
 export const vitaminsShape = group({
@@ -41,7 +41,7 @@ export type VitaminsView = Viewed<typeof vitaminsShape>;
 export function viewVitamins(scene: Scene): VitaminsView {
   const plan = planOf(scene);
   const { supplements, tests, advice } = plan;
-  const handling = advice.filter(isHandling);
+  const { ofVitamins: handling } = adviceByPlace(advice);
   return {
     intro: introOf(scene, supplements),
     supplements: supplements.map((one) => supplementRow(scene, one, commonStart(supplements) !== null)),
@@ -50,11 +50,6 @@ export function viewVitamins(scene: Scene): VitaminsView {
     ask: namesToAsk(scene, plan),
     origins: originsOf(scene, [...supplements, ...tests, ...handling]),
   };
-}
-
-/** Whether a rule says how to take vitamins. */
-export function isHandling({ topic }: DatedRule): boolean {
-  return topic === 'supplement';
 }
 
 /** The day from which all are taken for life, if it is the same for all; it is then said once. */

@@ -235,7 +235,7 @@ describe('a cell without a figure', () => {
     expect(reasonFor([at(6), at(24), other])).toEqual({ code: 'other-time', longestMonths: 24 });
     const early = [leak('a', { time: { days: 120, basis: 'by' } })];
     expect(reasonFor(early)).toEqual({ code: 'other-time', longestMonths: 3.9 });
-    expect(reasonFor([leak('a', { time: { basis: 'unclear' } })])).toEqual({ code: 'other-time' });
+    expect(reasonFor([leak('a', { time: { basis: 'unclear' } })])).toEqual({ code: 'time-unclear' });
   });
 
   it('does not speak for an unread study of people like this one', () => {

@@ -98,6 +98,13 @@ describe('why nothing is known', () => {
     expect(explainMissing([otherTime(24), asLong])).toEqual({ code: 'other-time', longestMonths: 24 });
   });
 
+  it('is that the time is not stated, where no study of such people states one and none is unread', () => {
+    const unclear = refusal({ stage: 'time', reason: { code: 'time-unclear' }, inTime: false, fits: true });
+    expect(explainMissing([unclear, unclear])).toEqual({ code: 'time-unclear' });
+    expect(explainMissing([unclear, otherTime(12)])).toEqual({ code: 'other-time' });
+    expect(explainMissing([unclear, unread({ fits: true, inTime: false })])).toEqual({ code: 'other-time' });
+  });
+
   it('is figures that contradict each other, cannot be turned into weight, or count too few people', () => {
     const at = (reason: object): Refusal => refusal({ stage: 'value', reason: reason as never, fits: true });
     const few = [at({ code: 'too-few-people', n: 12 }), at({ code: 'too-few-people', n: 20 })];

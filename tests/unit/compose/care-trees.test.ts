@@ -211,6 +211,20 @@ describe('the plan for the time at home', () => {
     expect(plan.diet).toHaveLength(5);
   });
 
+  it('says with the medicines what to do about a dose missed and about those of before', () => {
+    const { texts } = make('homecare');
+    const at = (text: string): number => texts.indexOf(text);
+    const order = [
+      'Which medicines do I take?',
+      'A dose you forget or throw up',
+      'Medicines you took before',
+      'What else keeps me well?',
+      'Coffee and caffeine',
+    ].map(at);
+    expect(order).not.toContain(-1);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+  });
+
   it('gives each visit its day, moved to a day on which the clinic sees people', () => {
     const { texts } = make('homecare');
     // 2 days after a Thursday is a Saturday, on which this clinic calls; 3 months after is a Wednesday, and it sees
@@ -249,7 +263,7 @@ describe('the plan for the time at home', () => {
       expect(asked).toContain(topic);
     expect(make('homecare').texts.some((text) => text.includes('Ask before you go home'))).toBe(false);
     expect(textOf(make('homecare', { option: 'band-removal' }).tree)).toContain(
-      'Ask before you go home: going to the toilet, travel, sex, coffee and caffeine, a dose you forget or throw up, and your other medicines.',
+      'Ask before you go home: going to the toilet, travel, sex, coffee and caffeine, a dose you forget or throw up, and medicines you took before.',
     );
     // A medicine needs no advice on travel.
     expect(textOf(make('homecare', { option: 'semaglutide' }).tree)).not.toContain('travel');

@@ -106,6 +106,7 @@ const missing: Readonly<Record<MissingReason['code'], true>> = {
   'no-record': true,
   'not-verified': true,
   'other-time': true,
+  'time-unclear': true,
   'not-convertible': true,
   contradicted: true,
   'too-few-people': true,

@@ -44,6 +44,7 @@ const missing: { readonly [K in MissingReason['code']]: Extract<MissingReason, {
   'no-record': { code: 'no-record' },
   'not-verified': { code: 'not-verified' },
   'other-time': { code: 'other-time' },
+  'time-unclear': { code: 'time-unclear' },
   'not-convertible': { code: 'not-convertible' },
   contradicted: { code: 'contradicted' },
   'too-few-people': { code: 'too-few-people', n: 12 },

@@ -232,7 +232,9 @@ describe('the record of the talk', () => {
     expect(pointOf(view, 'What else can go wrong.').split('\n').slice(1)).toEqual([
       'In the first month: “Back in hospital”, “Any infection”, and “A deep infection”. We found no study that counted this.',
       'Later: “Dumping”. We found no study that counted this.',
-      'Weight can come back. Each study counts that in its own way, so we give no number.',
+    ]);
+    expect(pointOf(view, 'What can come slowly.').split('\n')).toEqual([
+      'What can come slowly. Weight can come back. Each study counts that in its own way, so we give no number.',
       'Too few vitamins can harm your nerves. We have no number for that.',
     ]);
     expect(view.meanings.some(({ markup }) => plain(markup).startsWith('Dumping: '))).toBe(true);
@@ -260,6 +262,23 @@ describe('the record of the talk', () => {
     expect(later).toContain('Gallstones, after 2 years: 90 out of 1,000.');
     expect(later).not.toContain('“Gallstones”');
     expect(pointOf(view, 'What else can go wrong.')).not.toContain('“Back in hospital”');
+  });
+
+  it('says of which time nobody knows how often, where another time has its figure', async () => {
+    const scene = await sceneFor('en', {
+      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
+    });
+    const early = shareCell({ option: 'sleeve', outcome: 'ulcer', asked: { days: 30 } }, [9, 1000]);
+    const topics = scene.comparison.topics.map((topic) =>
+      topic.id === 'first-month'
+        ? { ...topic, rows: [...topic.rows, { outcome: 'ulcer', asked: early.asked, cells: [early] }] }
+        : topic,
+    );
+    const view = viewConsent({ ...scene, comparison: { ...scene.comparison, topics } });
+    expect(pointOf(view, 'What can go wrong at first.')).toContain('An ulcer: in 9 out of 1,000 people.');
+    expect(pointOf(view, 'What can go wrong later.')).toContain(
+      'No study tells how often for people like you: “An ulcer, within 5 years”.',
+    );
   });
 
   it('says a figure once that a picture draws and a table shows', async () => {

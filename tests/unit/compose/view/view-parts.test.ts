@@ -29,6 +29,7 @@ import {
 import type { Row } from '../../../../src/compose/view/shared-shapes.ts';
 import { reviewOf } from '../../../helpers/words-review.ts';
 import { sceneFor } from '../../../helpers/compose-scene.ts';
+import { plain } from '../../../helpers/read-tables.ts';
 
 const notes: { readonly [K in IndicationNote]: K } = {
   'under-35': 'under-35',
@@ -40,8 +41,6 @@ const notes: { readonly [K in IndicationNote]: K } = {
   pregnant: 'pregnant',
   'low-after-operation': 'low-after-operation',
 };
-
-const plain = (markup: string): string => markup.replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ');
 
 describe.each(['en', 'es'])('notes on thresholds in %s', (tag) => {
   it('have words for every one', async () => {
@@ -520,7 +519,7 @@ describe('open points', () => {
       'Una persona calificada todavía no ha revisado las palabras en este idioma: español.',
       expect.stringContaining('está en estudio y falta el formulario de aprobación.'),
       '1 texto de la clínica o de la persona no está en este idioma.',
-      'En 1 estudio, una parte de la referencia no se ha confirmado.',
+      'En 1 fuente, una parte de la referencia no se ha confirmado.',
       'Ya pasó la fecha para volver a revisar los estudios.',
       'Ya pasó el día para volver a leer 1 estudio.',
     ]);
