@@ -32,6 +32,8 @@ export interface Strip extends NodeBase {
   readonly layout: 'range' | 'people' | 'way-back' | 'text';
   readonly axis?: Axis;
   readonly rows: readonly StripRow[];
+  /** Whether it goes on from the rows of another, with notes between. */
+  readonly goesOn?: boolean;
 }
 
 export interface WeightPoint {
@@ -126,6 +128,10 @@ export interface List extends NodeBase {
   readonly type: 'list';
   readonly ordered: boolean;
   readonly items: readonly (readonly Paragraph[])[];
+  /** Of notes under a table: the row that cites each first, from 0. */
+  readonly citedIn?: readonly number[];
+  /** The number of the first item, where the list goes on from another; else 1. */
+  readonly first?: number;
 }
 
 /** A question with room to write. */

@@ -1,6 +1,6 @@
 import { spaceBetween } from './wide-marks.ts';
 import { repeatedCareTexts, textsByCareType } from './care-text.ts';
-import type { Block, DocumentTree, Furniture, Paragraph, Table, TableRow } from './document.ts';
+import type { Block, DocumentTree, Furniture, List, Paragraph, Table, TableRow } from './document.ts';
 import { textsOfStrip, textsOfUpperAxis, textsOfWeightLine } from './picture-text.ts';
 import { inlinePiece, labelIn, optional, piece, textOfParagraph, textsOfParagraphs } from './text-piece.ts';
 import type { TextPiece, Texts } from './text-piece.ts';
@@ -62,7 +62,7 @@ function textsOfPanel(panel: OfType<'panel'>): Texts {
 
 function textsOfList(list: OfType<'list'>): Texts {
   return list.items.flatMap((item, index) => {
-    const counter = list.ordered ? [piece('counter', listCounter(index), list)] : [];
+    const counter = list.ordered ? [piece('counter', listCounter(list, index), list)] : [];
     return [...counter, ...textsOfParagraphs(item)];
   });
 }
@@ -78,8 +78,8 @@ function textsOfCover(cover: OfType<'cover'>): Texts {
 }
 
 /** Counter of an ordered list as it is printed, for the item at `index` from 0. */
-export function listCounter(index: number): string {
-  return String(index + 1);
+export function listCounter({ first = 1 }: List, index: number): string {
+  return String(first + index);
 }
 
 type OfType<T extends Block['type']> = Extract<Block, { readonly type: T }>;

@@ -1,8 +1,9 @@
 import type { Calendar } from '../model/calendar.ts';
-import type { Block, Paragraph, Topic } from '../model/document.ts';
+import type { Block, Paragraph, Table, Topic } from '../model/document.ts';
 import { listDays } from './list-days.ts';
 import { reflowStrip } from './reflow-strip.ts';
-import { stackTable } from './stack-table.ts';
+import { stackTable, stackWithNotes } from './stack-table.ts';
+import type { CitedNotes } from './stack-table.ts';
 import { checklistItems, matterItems, talkItems } from './stack-ticks.ts';
 import { thinTicks } from './thin-ticks.ts';
 
@@ -11,7 +12,20 @@ import { thinTicks } from './thin-ticks.ts';
  * label and its words, white included.
  */
 export function reflowBlocks(blocks: readonly Block[], colon: string): readonly Block[] {
-  return keysFirst(sayLast(blocks)).flatMap((block) => reflowBlock(block, colon));
+  return keysFirst(sayLast(blocks)).flatMap((block, index, all) => {
+    const [before, next] = [all[index - 1], all[index + 1]];
+    if (block.type === 'table' && isNotesOf(next, block)) return stackWithNotes(block, next, colon);
+    return before?.type === 'table' && isNotesOf(block, before) ? [] : reflowBlock(block, colon);
+  });
+}
+
+/** Whether these are the numbered notes of the table, of which is known where each is cited. */
+function isNotesOf(block: Block | undefined, table: Table): block is CitedNotes {
+  return (
+    block?.type === 'list' &&
+    block.citedIn !== undefined &&
+    table.rows.every(({ group }) => group === undefined)
+  );
 }
 
 /** Pictures that take a page or more are read with their key at hand: it stands over them, not after the last. */

@@ -1,4 +1,4 @@
-import type { Block, Inline, Paragraph, StripRow, Table, TableRow } from '../model/document.ts';
+import type { Block, Inline, List, Paragraph, Strip, StripRow, Table, TableRow } from '../model/document.ts';
 import { afterLabel, listComma } from '../model/list-marks.ts';
 
 /**
@@ -7,15 +7,36 @@ import { afterLabel, listComma } from '../model/list-marks.ts';
  */
 export function stackTable(table: Table, colon: string): readonly Block[] {
   return groupsOf(table.rows).flatMap(({ group, rows }): readonly Block[] => {
-    const strip = {
-      type: 'strip',
-      layout: 'text',
-      rows: rows.map((row) => stackRow(table.columns, row, colon)),
-    } as const;
-    const shown = rows.length === 0 ? [] : [{ ...strip, origin: table.origin }];
+    const shown = rows.length === 0 ? [] : [stripOf(table, rows, colon)];
     if (group === undefined) return shown;
     return [{ type: 'heading', level: 3, text: group, origin: table.origin }, ...shown];
   });
+}
+
+function stripOf({ columns, origin }: Table, rows: readonly TableRow[], colon: string): Strip {
+  return { type: 'strip', layout: 'text', rows: rows.map((row) => stackRow(columns, row, colon)), origin };
+}
+
+/** Notes of which is known where each is cited first. */
+export type CitedNotes = List & Required<Pick<List, 'citedIn'>>;
+
+/**
+ * A table of large print goes on for pages: each row is followed by the notes that it is the first to cite, so that
+ * nobody looks for them pages further on.
+ */
+export function stackWithNotes(table: Table, notes: CitedNotes, colon: string): readonly Block[] {
+  const ends = [...new Set(notes.citedIn)].map((row) => row + 1);
+  const cuts = [...new Set([...ends, table.rows.length])].sort((a, b) => a - b);
+  return cuts.flatMap((end, index) => {
+    const strip = stripOf(table, table.rows.slice(cuts[index - 1] ?? 0, end), colon);
+    return [index === 0 ? strip : { ...strip, goesOn: true }, ...notesCitedIn(notes, end - 1)];
+  });
+}
+
+function notesCitedIn({ citedIn, items, ...list }: CitedNotes, row: number): readonly List[] {
+  const first = citedIn.indexOf(row);
+  if (first === -1) return [];
+  return [{ ...list, items: items.filter((_, index) => citedIn[index] === row), first: first + 1 }];
 }
 
 interface Group {

@@ -122,8 +122,15 @@ export function buildTicks(element: MarkupElement): TickList {
 }
 
 export function buildList(element: MarkupElement): List {
-  const items = childrenNamed(element, 'step').map((step) => buildParagraphs(step));
-  return { type: 'list', ordered: flagOf(element, 'ordered'), items, origin: element.origin };
+  const steps = childrenNamed(element, 'step');
+  const rows = steps.flatMap((step) => numberOf(step, 'row') ?? []);
+  return present({
+    type: 'list' as const,
+    ordered: flagOf(element, 'ordered'),
+    items: steps.map((step) => buildParagraphs(step)),
+    citedIn: rows.length > 0 && rows.length === steps.length ? rows : undefined,
+    origin: element.origin,
+  });
 }
 
 export function buildWriteIn(element: MarkupElement): WriteIn {

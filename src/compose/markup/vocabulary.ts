@@ -60,7 +60,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   ticks: rule('heading', '', 'item'),
   item: rule('', '', 'inline'),
   list: rule('', 'ordered', 'step'),
-  step: rule('', '', 'p'),
+  step: rule('', 'row', 'p'),
   'write-in': rule('lines', 'box', 'p'),
   facts: rule('', '', 'fact'),
   fact: rule('', 'label value', 'label value'),

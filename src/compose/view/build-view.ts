@@ -2,7 +2,7 @@ import type { OutcomeRow, Topic, TopicId } from '../../model/comparison.ts';
 import { lazyView } from './lazy-view.ts';
 import type { Scene } from './scene.ts';
 import { body, plainRow } from './shared-shapes.ts';
-import type { TableView } from './shared-shapes.ts';
+import type { ChoiceTableView } from './shared-shapes.ts';
 import { viewAsks } from './view-asks.ts';
 import { viewChoices, viewCover } from './view-choices.ts';
 import { viewContents } from './view-contents.ts';
@@ -102,7 +102,7 @@ function rowsOf(topic: Topic): readonly OutcomeRow[] {
   return topic.rows.filter((row) => row.outcome !== topic.picture?.outcome);
 }
 
-function tablesOf(scene: Scene, id: TopicId): readonly TableView[] {
+function tablesOf(scene: Scene, id: TopicId): readonly ChoiceTableView[] {
   const topic = topicOf(scene, id);
   if (topic === undefined) return [];
   const rows = rowsOf(topic);

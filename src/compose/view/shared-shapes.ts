@@ -30,6 +30,13 @@ export const tableShape = group({
 });
 export type TableView = Viewed<typeof tableShape>;
 
+/** A table of choices: each note is told with the row that cites it first, from 0. */
+export const choiceTableShape = group({
+  ...tableShape.fields,
+  notes: list(group({ row: count, words: markup })),
+});
+export type ChoiceTableView = Viewed<typeof choiceTableShape>;
+
 export function body(words: Markup): Line {
   return { role: 'body', duty: '', words };
 }

@@ -1,6 +1,6 @@
 import { flag, group, list, optional, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
-import { tableShape } from './shared-shapes.ts';
+import { choiceTableShape } from './shared-shapes.ts';
 import { asksShape } from './view-asks.ts';
 import { choicesShape, coverShape } from './view-choices.ts';
 import { contentsShape } from './view-contents.ts';
@@ -44,11 +44,11 @@ export const viewShape = group({
   lines: optional(lineBoardShape),
   firstMonth: optional(peopleShape),
   firstMonthQuestion: text,
-  firstMonthTables: list(tableShape),
+  firstMonthTables: list(choiceTableShape),
   laterYears: optional(peopleShape),
-  laterTables: list(tableShape),
-  livingTables: list(tableShape),
-  benefitTables: list(tableShape),
+  laterTables: list(choiceTableShape),
+  livingTables: list(choiceTableShape),
+  benefitTables: list(choiceTableShape),
   undo: undoShape,
   own: ownShape,
   unknown: list(rowShape),

@@ -9,7 +9,7 @@ import { sayMissing } from './say-reason.ts';
 import { ownTimes, sayAsked, sayLength } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { body, lineOf } from './shared-shapes.ts';
-import type { TableView } from './shared-shapes.ts';
+import type { ChoiceTableView } from './shared-shapes.ts';
 import { isShare } from './say-share.ts';
 import { cellLines, keepsCount } from './table-cells.ts';
 import { untoldView } from './view-untold.ts';
@@ -26,7 +26,7 @@ export function viewTables(
   scene: Scene,
   rows: readonly OutcomeRow[],
   denominator: Denominator,
-): readonly TableView[] {
+): readonly ChoiceTableView[] {
   const told = rows.filter(({ cells }) => cells.some(({ state }) => state === 'known'));
   const times = new Set(told.map((row) => sayLength(scene, row.asked)));
   const setting = { denominator, sameTime: times.size <= 1, outcomes: told.length };
@@ -64,19 +64,17 @@ interface TableSetting {
   readonly first: boolean;
 }
 
-function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): TableView {
+function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): ChoiceTableView {
   const notes = createNotes();
   const { denominator } = setting;
-  const rows = scene.options.map((option, index) => {
+  const built = scene.options.map((option, index) => {
     const cells = columns.map((column) => column.cells[index]);
     const dose = sharedDose(scene, cells);
     const table = { notes: columns.length > 1 ? notes : null, denominator, sameDose: dose !== null };
     const name = [lineOf('strong', asMarkup(option.name)), ...(dose === null ? [] : [lineOf('small', dose)])];
-    return {
-      group: '',
-      tag: option.tag,
-      cells: [{ lines: name }, ...cells.map((cell) => ({ lines: cellLines(scene, cell, table) }))],
-    };
+    const told = cells.map((cell) => ({ lines: cellLines(scene, cell, table) }));
+    const row = { group: '', tag: option.tag, cells: [{ lines: name }, ...told] };
+    return { row, notesSoFar: notes.all().length };
   });
   const heads = columns.map((column) => headOf(scene, column, setting));
   const meanings = joined(
@@ -88,8 +86,11 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
   return {
     lead: [body(leadOf(scene, columns, setting)), ...(meanings.markup === '' ? [] : [body(meanings)])],
     columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
-    rows,
-    notes: notes.all().map((note) => noteInWords(scene, note)),
+    rows: built.map(({ row }) => row),
+    notes: notes.all().map((note, at) => ({
+      row: built.findIndex(({ notesSoFar }) => notesSoFar > at),
+      words: noteInWords(scene, note),
+    })),
   };
 }
 

@@ -3,12 +3,12 @@ import type { Markup } from '../../model/locale.ts';
 import { outcomeMeanings } from './say-meanings.ts';
 import type { Scene } from './scene.ts';
 import { body } from './shared-shapes.ts';
-import type { TableView } from './shared-shapes.ts';
+import type { ChoiceTableView } from './shared-shapes.ts';
 import { isProcedure } from './view-people.ts';
 import { joined } from './words.ts';
 
 /** Outcomes that are not known for any option take a sentence, not a table of gaps. */
-export function untoldView(scene: Scene, outcomes: readonly string[], why: Markup): TableView {
+export function untoldView(scene: Scene, outcomes: readonly string[], why: Markup): ChoiceTableView {
   const names = outcomes.map((outcome) =>
     scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) }),
   );
@@ -26,7 +26,7 @@ export function untoldView(scene: Scene, outcomes: readonly string[], why: Marku
  * What everybody asks of the first month first, where no option has a figure for it: the outcome that leads the topic, and
  * the first of its table. Whoever looks for a number must read that there is none.
  */
-export function untoldEarly(scene: Scene, topic: Topic): readonly TableView[] {
+export function untoldEarly(scene: Scene, topic: Topic): readonly ChoiceTableView[] {
   const plan = scene.evidence.topics['first-month'];
   if (topic.id !== 'first-month' || !scene.options.some(isProcedure)) return [];
   const told = [topic.picture, ...topic.rows].map((row) => row?.outcome);

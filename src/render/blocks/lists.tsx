@@ -100,7 +100,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     element: (
       <View sem={{ tag: 'L', id: `${key}.list`, numbering }} style={{ width }}>
         {block.ordered ? (
-          <Step theme={theme} counter={listCounter(index)} paragraphs={paragraphs} />
+          <Step theme={theme} counter={listCounter(block, index)} paragraphs={paragraphs} />
         ) : (
           <BulletItem
             theme={theme}

@@ -198,9 +198,12 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
-  // In large print they may all stand on the next page where little else helps, if not alone.
-  const rows = theme.flow === 'stacked' ? units : keepLast(units);
-  return { units: [...rows, ...notesOf(joined)], before: block };
+  return { units: [...(mayPart(block, theme) ? units : keepLast(units)), ...notesOf(joined)], before: block };
+}
+
+/** In large print the notes of a whole table may all stand on the next page where little else helps, if not alone. */
+function mayPart(notes: Block, { flow }: Theme): boolean {
+  return flow === 'stacked' && notes.type === 'list' && notes.first === undefined;
 }
 
 /** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */

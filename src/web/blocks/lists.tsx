@@ -6,12 +6,12 @@ import { HeadingOf, LabelWords, Paragraphs, PhoneLink, Prose, hasWords, phonesOf
 import { BoxedWords, TickBox, WritingLines } from './box.tsx';
 import { HeadingWords, Words } from '../whole-words.tsx';
 
-export function listBlock({ ordered, items }: OfType<'list'>, place: Place): ReactElement | null {
+export function listBlock({ ordered, items, first }: OfType<'list'>, place: Place): ReactElement | null {
   if (items.length === 0) return null;
   const Tag = ordered ? 'ol' : 'ul';
   const small = items.every((paragraphs) => paragraphs[0]?.role === 'small');
   return (
-    <Tag className={small ? 'plain notes' : 'plain'}>
+    <Tag className={small ? 'plain notes' : 'plain'} {...(first === undefined ? {} : { start: first })}>
       {items.map((paragraphs, index) => (
         <li key={index}>
           <Paragraphs paragraphs={paragraphs} place={place} />

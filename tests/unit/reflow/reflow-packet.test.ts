@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Block, Paragraph, StripRow, Table, WeightLine } from '../../../src/model/document.ts';
 import { labelText } from '../../../src/model/text-piece.ts';
-import { expectedText } from '../../../src/model/tree-text.ts';
+import { expectedText, listCounter } from '../../../src/model/tree-text.ts';
 import { reflowPacket } from '../../../src/reflow/index.ts';
 import { recordsOf, statementsOf } from '../../../src/provenance/records-of-document.ts';
 import { calendarInEnglish, sixWeeks } from '../../helpers/sample-care-documents.ts';
@@ -99,6 +99,32 @@ describe('a packet in large print', () => {
     const [strip] = largeOf({ ...table, rows: [row] });
     expect(rowsOf(strip)).toEqual([['Sleeve', 'A leak: *3 out of 1,000*', 'Can it be undone? No']]);
     expect(JSON.stringify(strip)).not.toContain('"alone"');
+  });
+
+  it('puts each note of a table under the row that is the first to cite it, with its number', () => {
+    const note = (words: string): readonly Paragraph[] => [para(words, 'small')];
+    const row = (name: string): Table['rows'][number] => ({
+      origin,
+      cells: [[para(name, 'strong')], [para('5')], [para('No')]],
+    });
+    const four = { ...table, rows: ['A', 'B', 'C', 'D'].map(row) };
+    const notes = {
+      type: 'list',
+      ordered: true,
+      origin,
+      items: [note('one'), note('two'), note('three')],
+    } as const;
+    const large = largeOf(four, { ...notes, citedIn: [0, 2, 2] }, para('after'));
+    const told = large.map((block) =>
+      block.type === 'list'
+        ? block.items.map((item, index) => `${listCounter(block, index)} ${wordsOf(item).join()}`)
+        : block.type === 'strip'
+          ? block.rows.map(({ name }) => labelText(name))
+          : block.type,
+    );
+    expect(told).toEqual([['A'], ['1 one'], ['B', 'C'], ['2 two', '3 three'], ['D'], 'paragraph']);
+    // A list that says nothing of rows stays where it is.
+    expect(largeOf(four, notes).map(({ type }) => type)).toEqual(['strip', 'list']);
   });
 
   it('sets the colon of the language between the two', () => {

@@ -176,7 +176,9 @@ export function stackedStripUnits(block: OfType<'strip'>, place: Place): readonl
   const units = rows.map((row, index): Unit => ({
     key: `${key}.row.${index}`,
     origin: row.origin,
-    element: inTable(<SpacedRow theme={theme} strip={block} row={row} ruled={index > 0} />),
+    element: inTable(
+      <SpacedRow theme={theme} strip={block} row={row} ruled={index > 0 || block.goesOn === true} />,
+    ),
     keepWithNext: false,
     ...(index === 0 ? { gapBefore: 0 } : { gapBefore: gap, gapShrink: SHRINK }),
     divisible: true,

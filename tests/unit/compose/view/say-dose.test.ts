@@ -157,7 +157,7 @@ describe('a dose of a medicine', () => {
         cells: (table?.rows[0]?.cells ?? []).map(({ lines }) =>
           lines.map(({ words }) => plain(words)).join(' | '),
         ),
-        notes: (table?.notes ?? []).map(plain),
+        notes: (table?.notes ?? []).map(({ words }) => plain(words)),
       };
     };
     const one = { 'semaglutide.nausea': weekly(15), 'semaglutide.vomiting': weekly(15) };

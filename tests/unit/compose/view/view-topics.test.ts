@@ -39,7 +39,7 @@ const plain = (words: { readonly markup: string }): string =>
 type Lines = readonly { readonly words: { readonly markup: string } }[];
 const said = (lines: Lines | undefined): readonly string[] => (lines ?? []).map(({ words }) => plain(words));
 
-const cellsOf = (table: TableView | undefined): readonly (readonly string[])[] =>
+const cellsOf = (table: Pick<TableView, 'rows'> | undefined): readonly (readonly string[])[] =>
   (table?.rows ?? []).map(({ cells }) => cells.map(({ lines }) => said(lines).join(' | ')));
 
 /** A topic that draws one row of cells. */
@@ -406,6 +406,8 @@ describe('tables of outcomes', () => {
         .map(([, cell]) => cell)
         .slice(0, 2),
     ).toEqual(['50 | note 1', '50 | notes 1 and 2']);
+    // Large print has each right under the row that cites it first.
+    expect(table?.notes.map(({ row: at }) => at)).toEqual([0, 1]);
   });
 
   it('name in a note the figures it is about, or their choices alone where these are many', async () => {
@@ -417,7 +419,7 @@ describe('tables of outcomes', () => {
           bypass: (place) => shareCell(place, [5, 100], outcome === 'death' ? near : {}),
         }),
       );
-      return (viewTables(await sceneFor('en'), rows, 100)[0]?.notes ?? []).map(plain);
+      return (viewTables(await sceneFor('en'), rows, 100)[0]?.notes ?? []).map(({ words }) => plain(words));
     };
     const unstated = 'The study does not state the BMI of the people.';
     expect(await notesOf('death', 'bleeding')).toEqual([
