@@ -130,7 +130,7 @@ export interface List extends NodeBase {
   readonly items: readonly (readonly Paragraph[])[];
   /** Of notes under a table: the row that cites each first, from 0. */
   readonly citedIn?: readonly number[];
-  /** The number of the first item, where the list goes on from another; else 1. */
+  /** The number of the first item, where the list may go on from another; else 1. */
   readonly first?: number;
 }
 

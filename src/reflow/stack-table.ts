@@ -33,10 +33,11 @@ export function stackWithNotes(table: Table, notes: CitedNotes, colon: string): 
   });
 }
 
-function notesCitedIn({ citedIn, items, ...list }: CitedNotes, row: number): readonly List[] {
-  const first = citedIn.indexOf(row);
-  if (first === -1) return [];
-  return [{ ...list, items: items.filter((_, index) => citedIn[index] === row), first: first + 1 }];
+function notesCitedIn(notes: CitedNotes, row: number): readonly List[] {
+  const { citedIn, first = 1, ...list } = notes;
+  const index = citedIn.indexOf(row);
+  if (index === -1) return [];
+  return [{ ...list, items: list.items.filter((_, at) => citedIn[at] === row), first: first + index }];
 }
 
 interface Group {

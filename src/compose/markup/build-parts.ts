@@ -128,6 +128,7 @@ export function buildList(element: MarkupElement): List {
     type: 'list' as const,
     ordered: flagOf(element, 'ordered'),
     items: steps.map((step) => buildParagraphs(step)),
+    first: numberOf(element, 'first'),
     citedIn: rows.length > 0 && rows.length === steps.length ? rows : undefined,
     origin: element.origin,
   });

@@ -59,7 +59,7 @@ const vocabulary: Readonly<Record<string, ElementRule>> = {
   matters: rule('blanks', '', 'column p'),
   ticks: rule('heading', '', 'item'),
   item: rule('', '', 'inline'),
-  list: rule('', 'ordered', 'step'),
+  list: rule('', 'ordered first', 'step'),
   step: rule('', 'row', 'p'),
   'write-in': rule('lines', 'box', 'p'),
   facts: rule('', '', 'fact'),

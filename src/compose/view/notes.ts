@@ -16,13 +16,16 @@ export interface Note extends Remark {
 
 /** Notes under a table, each said once; cells cite them by number. */
 export interface Notes {
-  /** Number of the note, from 1. The cell is left out where the words themselves say which figure they are about. */
+  /** Number of the note. The cell is left out where the words themselves say which figure they are about. */
   readonly cite: (words: Markup | Remark, cell?: Cell) => number;
   readonly all: () => readonly Note[];
 }
 
-/** Two notes are the same when they read the same, whichever records they name. */
-export function createNotes(): Notes {
+/**
+ * Two notes are the same when they read the same, whichever records they name. Under a further table of a topic the numbers
+ * go on from so many before: its notes may stand on one page with those of another.
+ */
+export function createNotes(before = 0): Notes {
   const notes: { readonly remark: Remark; readonly cells: Cell[] }[] = [];
   const texts: string[] = [];
   return {
@@ -33,10 +36,10 @@ export function createNotes(): Notes {
       const known = texts.indexOf(text);
       if (known !== -1) {
         notes[known]?.cells.push(...cells);
-        return known + 1;
+        return before + known + 1;
       }
       notes.push({ remark, cells });
-      return texts.push(text);
+      return before + texts.push(text);
     },
     all: () => notes.map(({ remark, cells }) => ({ ...remark, cells })),
   };

@@ -33,6 +33,8 @@ export type TableView = Viewed<typeof tableShape>;
 /** A table of choices: each note is told with the row that cites it first, from 0. */
 export const choiceTableShape = group({
   ...tableShape.fields,
+  /** The number of the first note: they go on from those of the table before. */
+  firstNote: count,
   notes: list(group({ row: count, words: markup })),
 });
 export type ChoiceTableView = Viewed<typeof choiceTableShape>;

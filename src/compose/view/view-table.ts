@@ -30,9 +30,10 @@ export function viewTables(
   const told = rows.filter(({ cells }) => cells.some(({ state }) => state === 'known'));
   const times = new Set(told.map((row) => sayLength(scene, row.asked)));
   const setting = { denominator, sameTime: times.size <= 1, outcomes: told.length };
-  const tables = shareOut(told).map((columns, index) =>
-    tableOf(scene, columns, { ...setting, first: index === 0 }),
-  );
+  const tables = shareOut(told).reduce<readonly ChoiceTableView[]>((done, columns) => {
+    const notesBefore = done.flatMap(({ notes }) => notes).length;
+    return [...done, tableOf(scene, columns, { ...setting, first: done.length === 0, notesBefore })];
+  }, []);
   const untold = rows.filter((row) => !told.includes(row));
   if (untold.length === 0) return tables;
   const outcomes = untold.map(({ outcome }) => outcome);
@@ -62,11 +63,13 @@ interface TableSetting {
   /** Outcomes over all tables of the topic. */
   readonly outcomes: number;
   readonly first: boolean;
+  /** Notes under the tables before it. */
+  readonly notesBefore: number;
 }
 
 function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSetting): ChoiceTableView {
-  const notes = createNotes();
-  const { denominator } = setting;
+  const { denominator, notesBefore } = setting;
+  const notes = createNotes(notesBefore);
   const built = scene.options.map((option, index) => {
     const cells = columns.map((column) => column.cells[index]);
     const dose = sharedDose(scene, cells);
@@ -87,6 +90,7 @@ function tableOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSet
     lead: [body(leadOf(scene, columns, setting)), ...(meanings.markup === '' ? [] : [body(meanings)])],
     columns: ['', ...heads].map((label) => ({ label, width: '', align: 'start' })),
     rows: built.map(({ row }) => row),
+    firstNote: notesBefore + 1,
     notes: notes.all().map((note, at) => ({
       row: built.findIndex(({ notesSoFar }) => notesSoFar > at),
       words: noteInWords(scene, note),

@@ -18,6 +18,7 @@ export function untoldView(scene: Scene, outcomes: readonly string[], why: Marku
     lead: lead.filter(({ markup }) => markup !== '').map(body),
     columns: [],
     rows: [],
+    firstNote: 1,
     notes: [],
   };
 }

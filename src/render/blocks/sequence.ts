@@ -164,14 +164,6 @@ function openedBy(before: Block | undefined, units: readonly Unit[], { flow }: T
 }
 
 /**
- * In large print a table that comes after the notes of another begins a page: its numbers would be looked up among the
- * wrong notes.
- */
-function startOf(before: Unit | undefined, part: Part, { flow }: Theme): Pick<Unit, 'startsPage'> {
-  return flow === 'stacked' && part === 'lead-in' && before?.explains === true ? { startsPage: true } : {};
-}
-
-/**
  * A sentence that ends a list to tick stands with the last line of it, not alone under a heading that is repeated; a key
  * stands with the first of the pictures that are read with it.
  */
@@ -191,19 +183,13 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   if (first === undefined) return before === undefined ? { units } : { units, before };
   if (before === undefined) return { units: [first, ...others], before: block };
   const gapBefore = gapBetween(before, block, { theme, part });
-  const start = { gapBefore, ...shrinkOf(gapBefore), ...startOf(units.at(-1), part, theme) };
-  const spaced: readonly Unit[] = [{ ...first, ...start }, ...others];
+  const spaced: readonly Unit[] = [{ ...first, gapBefore, ...shrinkOf(gapBefore) }, ...others];
   if (part !== 'note')
     return { units: [...keptTo(units, before, { block, part }), ...spaced], before: block };
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
-  return { units: [...(mayPart(block, theme) ? units : keepLast(units)), ...notesOf(joined)], before: block };
-}
-
-/** In large print the notes of a whole table may all stand on the next page where little else helps, if not alone. */
-function mayPart(notes: Block, { flow }: Theme): boolean {
-  return flow === 'stacked' && notes.type === 'list' && notes.first === undefined;
+  return { units: [...keepLast(units), ...notesOf(joined)], before: block };
 }
 
 /** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */

@@ -123,6 +123,8 @@ describe('a packet in large print', () => {
           : block.type,
     );
     expect(told).toEqual([['A'], ['1 one'], ['B', 'C'], ['2 two', '3 three'], ['D'], 'paragraph']);
+    const further = largeOf(four, { ...notes, first: 4, citedIn: [0, 2, 2] });
+    expect(further.flatMap((block) => (block.type === 'list' ? [block.first] : []))).toEqual([4, 5]);
     // A list that says nothing of rows stays where it is.
     expect(largeOf(four, notes).map(({ type }) => type)).toEqual(['strip', 'list']);
   });

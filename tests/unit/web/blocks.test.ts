@@ -229,6 +229,8 @@ describe('blocks as HTML', () => {
       'p',
     ]);
     expect(tagsOf(made({ type: 'list', ordered: false, items, origin }))).toContain('ul');
+    const [further] = all(made({ type: 'list', ordered: true, items, first: 4, origin }), 'ol');
+    expect(further === undefined ? undefined : attributeOf(further, 'start')).toBe('4');
   });
 
   it('name facts as terms with what they are', () => {

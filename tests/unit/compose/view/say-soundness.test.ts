@@ -115,7 +115,9 @@ describe('a figure that is weak or old', () => {
     const other = rowOf(options, ['gallstones', fiveYears], { sleeve: (at) => shareCell(at, [100, 1000]) });
     const [table] = viewTables(scene, [row, other], 100);
     const both = 'Sleeve (An ulcer), Gastric bypass (An ulcer): ';
-    expect(table?.notes.map(({ words }) => plain(words))).toEqual([both + 'These numbers are not very sure.']);
+    expect(table?.notes.map(({ words }) => plain(words))).toEqual([
+      both + 'These numbers are not very sure.',
+    ]);
     const cells = (table?.rows ?? []).map(({ cells: own }) =>
       own.slice(1).map((cell) => cell.lines.map(({ words }) => plain(words)).join(' | ')),
     );

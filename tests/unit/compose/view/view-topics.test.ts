@@ -410,6 +410,31 @@ describe('tables of outcomes', () => {
     expect(table?.notes.map(({ row: at }) => at)).toEqual([0, 1]);
   });
 
+  it('go on with the numbers of their notes in a further table: both may stand on one page', async () => {
+    const few: Partial<RecordUse> = {
+      match: 'near',
+      reasons: [{ code: 'bmi-mean-only', mean: 45.9, yours: 43.1 }],
+    };
+    const rows = ['death', 'leak', 'bleeding', 'ulcer', 'reflux'].map((outcome) =>
+      rowOf(fiveOptions, [outcome, fiveYears], {
+        sleeve: (place) => shareCell(place, [500, 1000], few),
+        bypass: (place) => shareCell(place, [30, 60]),
+      }),
+    );
+    const tables = viewTables(await sceneFor('en'), rows, 100);
+    const told = tables.map((table) => [
+      table.firstNote,
+      table.notes.length,
+      ...cellsOf(table)
+        .slice(0, 2)
+        .map(([, cell]) => cell),
+    ]);
+    expect(told).toEqual([
+      [1, 2, '50 | note 1', '50 | note 2'],
+      [3, 2, '50 | note 3', '50 | note 4'],
+    ]);
+  });
+
   it('name in a note the figures it is about, or their choices alone where these are many', async () => {
     const near: Partial<RecordUse> = { match: 'near', reasons: [{ code: 'bmi-unknown' }] };
     const notesOf = async (...outcomes: readonly string[]): Promise<readonly string[]> => {

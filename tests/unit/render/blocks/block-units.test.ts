@@ -239,27 +239,6 @@ describe('keep rules', () => {
     expect(units.slice(2, 7).map((unit) => unit.group)).toEqual(Array<string>(5).fill('0.1'));
   });
 
-  it('begin a page with the table after the notes of another in large print, so that no wrong notes stand over it', () => {
-    const table: Block = {
-      type: 'strip',
-      layout: 'text',
-      rows: [{ name: 'Sleeve', words: [], origin }],
-      origin,
-    };
-    const notes: Block = { type: 'list', ordered: true, items: [[para('One.', 'small')]], origin };
-    const blocks = [topic('Which?', [], [table, notes, para('Out of 100.'), table, notes, para('None.')])];
-    const startsIn = (edition?: 'large-print'): readonly string[] =>
-      blockUnits(smallTree(blocks, edition === undefined ? {} : { edition }))
-        .filter(({ startsPage }) => startsPage === true)
-        .map(({ key }) => key);
-    expect(startsIn('large-print')).toEqual(['0.2']);
-    expect(startsIn()).toEqual([]);
-    // Words in small type that no table stands over are no notes: what comes after them goes on where there is room.
-    const meanings = [topic('Which?', [], [notes, para('Out of 100.'), table])];
-    const after = blockUnits(smallTree(meanings, { edition: 'large-print' }));
-    expect(after.filter(({ startsPage }) => startsPage === true)).toEqual([]);
-  });
-
   it('bind numbered notes to the table right above them, and to nothing else', () => {
     const table: Block = {
       type: 'table',
