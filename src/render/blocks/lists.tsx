@@ -93,6 +93,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   const gap = small ? space.betweenNotes : block.ordered ? space.betweenSteps : space.betweenBullets;
   // A short list is read in one go.
   const together = !small && block.items.length <= MOST_STEPS;
+  // Large notes say what each is about, and there are few to a row: they go on wherever a page ends.
+  const bound = !(long && small);
   const group = together ? { group: `${key}.list`, ...(long ? { divisible: true } : {}) } : {};
   return block.items.map((paragraphs, index) => ({
     key: `${key}.item.${index}`,
@@ -113,7 +115,7 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
     ),
     gapBefore: index === 0 ? 0 : gap,
     ...(index > 0 ? { gapShrink: small ? NOTE_SHRINK : gap / 2 } : {}),
-    ...(last > 0 && (index === 0 || index === last - 1) ? beside(long) : { keepWithNext: false }),
+    ...(bound && last > 0 && (index === 0 || index === last - 1) ? beside(long) : { keepWithNext: false }),
     ...repeated,
     ...group,
   }));

@@ -189,7 +189,7 @@ function append({ units, before }: Progress, { block, part, units: own }: Piece,
   const group = units.at(-1)?.group;
   const joined = group === undefined ? spaced : spaced.map((unit) => ({ ...unit, group }));
   if (!isNoteList(block)) return { units: [...boundTo(units, before, block), ...joined], before: block };
-  return { units: [...keepLast(units), ...notesOf(joined)], before: block };
+  return { units: [...keepLast(units), ...notesOf(joined, theme)], before: block };
 }
 
 /** A note is never parted from what it explains; one sentence from another only if that spares a page nearly empty. */
@@ -205,10 +205,14 @@ function isNoteList(block: Block): boolean {
   return block.type === 'list' && isNotes(block);
 }
 
-/** The first two of many stay with the rows, and the others may go on where no page holds all; none goes on alone. */
-function notesOf(units: readonly Unit[]): readonly Unit[] {
+/**
+ * The first two of many stay with the rows, and the others may go on where no page holds all; none goes on alone. In large
+ * print the first stays with its row.
+ */
+function notesOf(units: readonly Unit[], { flow }: Theme): readonly Unit[] {
   const last = units.length - 1;
-  const keeps = (index: number): boolean => index < last && (index === 0 || index === last - 1);
+  const keeps = (index: number): boolean =>
+    flow !== 'stacked' && index < last && (index === 0 || index === last - 1);
   return units.map((unit, index) => ({
     ...unit,
     explains: true,

@@ -283,15 +283,18 @@ describe('keep rules', () => {
       items: Array.from({ length: count }, () => [para('One.', 'small')]),
       origin,
     });
-    for (const edition of [{}, { edition: 'large-print' }] as const) {
-      const keptOf = (count: number): readonly boolean[] =>
-        blockUnits(smallTree([topic('Which?', [], [strip, notes(count)])], edition))
-          .filter(({ explains }) => explains === true)
-          .map(({ keepWithNext }) => keepWithNext);
-      expect(keptOf(5)).toEqual([true, false, false, true, false]);
-      expect(keptOf(3)).toEqual([true, true, false]);
-      expect(keptOf(1)).toEqual([false]);
-    }
+    const unitsWith = (count: number, edition: { edition?: 'large-print' } = {}): readonly Unit[] =>
+      blockUnits(smallTree([topic('Which?', [], [strip, notes(count)])], edition));
+    const keptOf = (count: number, edition = {}): readonly boolean[] =>
+      unitsWith(count, edition)
+        .filter(({ explains }) => explains === true)
+        .map(({ keepWithNext }) => keepWithNext);
+    expect(keptOf(5)).toEqual([true, false, false, true, false]);
+    expect(keptOf(3)).toEqual([true, true, false]);
+    expect(keptOf(1)).toEqual([false]);
+    // Of large print, whose notes are those of one row, the first stays with it.
+    const large = unitsWith(3, { edition: 'large-print' });
+    expect(large.slice(-4).map(({ keepWithNext }) => keepWithNext)).toEqual([true, false, false, false]);
   });
 
   it('keep sentences together that follow each other, but not small type with what is above it', () => {
