@@ -1,11 +1,13 @@
 import type { MatchReason, MissingReason } from '../model/comparison.ts';
+import { isOfStopped } from './assess-record.ts';
 import type { Refusal } from './assess-record.ts';
 import { monthsOf } from './weigh-time.ts';
 
 /**
  * Why nothing is known, as one reason that is true of all records: the one of the record that came nearest. An unread
  * figure of people like this person comes first, since nothing else can be said of all studies while it is there;
- * then figures of such people that cannot be used or are of another time, figures of other people, other unread ones.
+ * then figures of such people that cannot be used, count something else or are of another time, figures of other people, other
+ * unread ones, other figures that count something else.
  */
 export function explainMissing(refusals: readonly Refusal[]): MissingReason {
   const at = (stage: Refusal['stage']): readonly Refusal[] =>
@@ -14,13 +16,28 @@ export function explainMissing(refusals: readonly Refusal[]): MissingReason {
   if (unread.some(({ inTime }) => inTime)) return { code: 'not-verified' };
   const unusable = explainUnusable(at('value'));
   if (unusable !== undefined) return unusable;
-  if (at('time').length > 0) return otherTime(at('time'), unread);
+  const otherwise = at('kind').filter(({ fits }) => fits);
+  const atThatTime = countedOtherwise(otherwise.filter(({ inTime }) => inTime));
+  if (atThatTime !== undefined) return atThatTime;
+  if (at('time').length > 0) return otherTime(at('time'), [...unread, ...otherwise]);
   const people = at('people');
   const inTime = people.filter((refusal) => refusal.inTime);
   if (inTime.length > 0) return mostCommon(inTime);
   if (unread.length > 0) return { code: 'other-time' };
   if (people.length > 0) return mostCommon(people);
-  return at('seen').length > 0 ? { code: 'not-verified' } : { code: 'no-record' };
+  if (at('seen').length > 0) return { code: 'not-verified' };
+  return countedOtherwise(at('kind')) ?? { code: 'no-record' };
+}
+
+/** Figures of another technique, or that count less or more than the outcome: nobody may read that no study was found. */
+function countedOtherwise(refusals: readonly Refusal[]): MissingReason | undefined {
+  if (refusals.some(({ reason, record }) => reason.code === 'variant' && !isOfStopped(record)))
+    return { code: 'done-otherwise' };
+  const isPart = refusals.some(
+    ({ reason }) =>
+      reason.code === 'other-measure' && (reason.kind === 'narrower' || reason.kind === 'wider'),
+  );
+  return isPart ? { code: 'counted-in-part' } : undefined;
 }
 
 /** Figures of people like this person at that time. */
@@ -34,14 +51,14 @@ function explainUnusable(refusals: readonly Refusal[]): MissingReason | undefine
 }
 
 /**
- * The longest study of people like this person, named only where none of the unread ones is longer and all say when they
- * counted. Where none says it, it may have been at that time.
+ * The longest study of people like this person, named only where none that cannot be shown (`hidden`) is longer and all say
+ * when they counted. Where none says it, it may have been at that time.
  */
-function otherTime(refusals: readonly Refusal[], unread: readonly Refusal[]): MissingReason {
+function otherTime(refusals: readonly Refusal[], hidden: readonly Refusal[]): MissingReason {
   const dated = refusals.filter(({ reason }) => reason.code !== 'time-unclear');
-  if (dated.length === 0 && unread.length === 0) return { code: 'time-unclear' };
+  if (dated.length === 0 && hidden.length === 0) return { code: 'time-unclear' };
   const longest = dated.length === refusals.length ? longestOf(dated) : undefined;
-  return longest === undefined || (longestOf(unread) ?? 0) > longest
+  return longest === undefined || (longestOf(hidden) ?? 0) > longest
     ? { code: 'other-time' }
     : { code: 'other-time', longestMonths: Math.round(longest * 10) / 10 };
 }

@@ -55,6 +55,10 @@ export type SetAsideReason =
 /** Why a cell has no figure. */
 export type MissingReason =
   | { readonly code: 'no-record' }
+  /** What was counted is a part of the outcome, or more than it. */
+  | { readonly code: 'counted-in-part' }
+  /** What was done is not the option as it is done today. */
+  | { readonly code: 'done-otherwise' }
   | { readonly code: 'not-verified' }
   | { readonly code: 'other-time'; readonly longestMonths?: number }
   | { readonly code: 'time-unclear' }

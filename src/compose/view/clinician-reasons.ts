@@ -104,6 +104,8 @@ export function sayUnknown(scene: Scene, reason: MissingReason): Markup {
   const variables = reasonVariables(scene, reason);
   switch (reason.code) {
     case 'no-record':
+    case 'counted-in-part':
+    case 'done-otherwise':
     case 'not-verified':
     case 'other-time':
     case 'not-convertible':

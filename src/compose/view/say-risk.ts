@@ -66,13 +66,7 @@ function whyUncounted(scene: Scene, option: NamedOption, outcome: string): Marku
       one.option === option.code && one.outcome === outcome && one.state === 'not-known',
   );
   if (cell === undefined) return scene.words.say('missing.no-record');
-  const isPart = cell.setAside.some(
-    ({ reason }) =>
-      reason.code === 'other-measure' && (reason.kind === 'narrower' || reason.kind === 'wider'),
-  );
-  return cell.reason.code === 'no-record' && isPart
-    ? scene.words.say('consent.talk.else_part')
-    : sayMissing(scene, cell);
+  return sayMissing(scene, cell);
 }
 
 function otherHarms(scene: Scene, option: NamedOption, when: RiskTime): readonly string[] {

@@ -4,7 +4,7 @@ import type { SignCode } from '../../model/protocol-codes.ts';
 import type { LocalText } from '../../model/scalars.ts';
 import { writtenAt } from './say-aftercare.ts';
 import type { Scene } from './scene.ts';
-import { asMarkup } from './words.ts';
+import { afterColon, asMarkup } from './words.ts';
 
 export interface NamedContact {
   readonly name: Markup;
@@ -20,7 +20,9 @@ export function contactNote(scene: Scene, { about, hours }: NamedContact): Marku
   const { words } = scene;
   if (about === null) return hours === null ? null : words.free(hours);
   const label = words.say(`aftercare.signs.${about}`);
-  return hours === null ? label : words.say('common.labelled', { label, text: words.free(hours) });
+  return hours === null
+    ? label
+    : words.say('common.labelled', { label, text: afterColon(words, words.free(hours)) });
 }
 
 /** Whom to call, each once, in the order of the plan; without a plan the clinic's phones. */

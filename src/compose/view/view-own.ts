@@ -4,7 +4,7 @@ import { roundShare } from '../round-counts.ts';
 import type { Denominator } from '../round-counts.ts';
 import { topicCells } from './cells-shown.ts';
 import { isShare, limitsInWords, shareInSentence, sourceOf } from './say-share.ts';
-import { isFirstMonth, sayTime } from './say-time.ts';
+import { isFirstMonth, otherTime, sayTime } from './say-time.ts';
 import type { Scene } from './scene.ts';
 import { list } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -80,5 +80,11 @@ function scoreInWords(scene: Scene, own: OwnResult, { source, denominator }: Sai
 function published(scene: Scene, cell: Cell, denominator: Denominator): readonly Markup[] {
   if (cell.state !== 'known' || !isShare(cell)) return [scene.words.say('comparison.own.no_published')];
   const number = shareInSentence(scene, roundShare(cell.value, denominator), denominator);
-  return [scene.words.say('comparison.own.published', { number: figure(number, sourceOf(cell)) })];
+  const said = figure(number, sourceOf(cell));
+  const time = otherTime(scene, cell.asked, cell.lead);
+  return [
+    time === null
+      ? scene.words.say('comparison.own.published', { number: said })
+      : scene.words.say('comparison.own.published_then', { time, number: said }),
+  ];
 }

@@ -13,7 +13,7 @@ import { peopleInWords } from './say-people.ts';
 import { differsByBmi, sayNear } from './say-reason.ts';
 import { isShare, limitsInWords, shareInWords, sourceOf } from './say-share.ts';
 import { isFirstMonth, lengthOf, otherTime, sayLength } from './say-time.ts';
-import { isWeight, spreadInWords, weightInWords } from './say-weight.ts';
+import { computedInWords, isWeight, spreadInWords, weightInWords } from './say-weight.ts';
 import type { Scene } from './scene.ts';
 import { group, list, markup, text } from './shape.ts';
 import type { Viewed } from './shape.ts';
@@ -142,9 +142,10 @@ function figureRow(scene: Scene, shown: Shown, numbers: StudyNumbers): readonly 
     ...uncertainty(scene, shown),
   );
   const near = differsByBmi(cell) ? null : sayNear(scene, cell);
+  const computed = isWeight(cell) ? computedInWords(scene, cell) : null;
   const dose = doseInWords(scene, cell);
   const details = joined(
-    ...(near === null ? [] : [near]),
+    ...[computed, near].filter((said) => said !== null),
     peopleInWords(scene, record),
     ...(dose === null ? [] : [dose]),
     howInWords(scene, cell, record),

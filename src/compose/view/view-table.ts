@@ -29,7 +29,8 @@ export function viewTables(
 ): readonly ChoiceTableView[] {
   const told = rows.filter(({ cells }) => cells.some(({ state }) => state === 'known'));
   const times = new Set(told.map((row) => sayLength(scene, row.asked)));
-  const setting = { denominator, sameTime: times.size <= 1, outcomes: told.length };
+  const mixed = told.some(ofSeveralStudies);
+  const setting = { denominator, sameTime: times.size <= 1, outcomes: told.length, mixed };
   const tables = shareOut(told).reduce<readonly ChoiceTableView[]>((done, columns) => {
     const notesBefore = done.flatMap(({ notes }) => notes).length;
     return [...done, tableOf(scene, columns, { ...setting, first: done.length === 0, notesBefore })];
@@ -38,6 +39,11 @@ export function viewTables(
   if (untold.length === 0) return tables;
   const outcomes = untold.map(({ outcome }) => outcome);
   return [...tables, untoldView(scene, outcomes, whyNone(scene, untold))];
+}
+
+/** Whether choices stand one under another whose figures come from different studies. */
+function ofSeveralStudies({ cells }: OutcomeRow): boolean {
+  return new Set(cells.flatMap((cell) => (cell.state === 'known' ? [cell.lead.study] : []))).size > 1;
 }
 
 /** The reason where all cells share it, else that no figure holds: never a reason that is true of some only. */
@@ -63,6 +69,8 @@ interface TableSetting {
   /** Outcomes over all tables of the topic. */
   readonly outcomes: number;
   readonly first: boolean;
+  /** Whether a column of the topic holds figures of different studies. */
+  readonly mixed: boolean;
   /** Notes under the tables before it. */
   readonly notesBefore: number;
 }
@@ -127,6 +135,7 @@ function leadOf(scene: Scene, columns: readonly OutcomeRow[], setting: TableSett
     words.say('common.table.rest'),
     ...(more ? [words.say('common.table.several')] : []),
     ...apart,
+    ...(setting.mixed ? [words.say('common.covered.different')] : []),
     ...(more ? [words.say('common.table.no_note')] : []),
   );
 }

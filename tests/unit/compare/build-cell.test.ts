@@ -226,7 +226,7 @@ describe('a cell without a figure', () => {
   it('says that there is no record, or none that anybody read', () => {
     expect(reasonFor([])).toEqual({ code: 'no-record' });
     expect(reasonFor([leak('a', { seen: 'memory' })])).toEqual({ code: 'not-verified' });
-    expect(reasonFor([leak('a', { variant: 'open operation' })])).toEqual({ code: 'no-record' });
+    expect(reasonFor([leak('a', { variant: 'open operation' })])).toEqual({ code: 'done-otherwise' });
   });
 
   it('says that people like this one were followed to another time', () => {

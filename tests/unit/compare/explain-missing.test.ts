@@ -105,6 +105,32 @@ describe('why nothing is known', () => {
     expect(explainMissing([unclear, unread({ fits: true, inTime: false })])).toEqual({ code: 'other-time' });
   });
 
+  it('is that what was counted or done is another thing, before people and times that do not fit', () => {
+    const other = (reason: object, parts: Parts = {}): Refusal =>
+      refusal({ stage: 'kind', reason: reason as never, fits: true, ...parts });
+    const part = { code: 'other-measure', kind: 'narrower' };
+    const variant = { code: 'variant', variant: 'open surgery' };
+    expect(explainMissing([other(part), otherTime(24), outside(50)])).toEqual({ code: 'counted-in-part' });
+    expect(explainMissing([other(part), other(variant)])).toEqual({ code: 'done-otherwise' });
+    // Of other people or another time it comes last, but nobody reads that there was no study.
+    expect(explainMissing([other(part, { fits: false }), outside(35)])).toMatchObject({
+      code: 'bmi-outside',
+    });
+    expect(explainMissing([other({ ...part, kind: 'wider' }, { fits: false })])).toEqual({
+      code: 'counted-in-part',
+    });
+    expect(explainMissing([other({ code: 'other-measure', kind: 'score' })])).toEqual({ code: 'no-record' });
+    // Nor that none lasted longer, where one of them did.
+    const late = other(variant, { inTime: false, months: 120 });
+    expect(explainMissing([late, otherTime(24)])).toEqual({ code: 'other-time' });
+  });
+
+  it('is not that something was done in another way, where people had stopped it', () => {
+    const stopped = refusal({ stage: 'kind', reason: { code: 'variant', variant: 'stopped' }, fits: true });
+    const record = { ...stopped.record, id: 'semaglutide.reflux.24m.x.stopped' };
+    expect(explainMissing([{ ...stopped, record }])).toEqual({ code: 'no-record' });
+  });
+
   it('is figures that contradict each other, cannot be turned into weight, or count too few people', () => {
     const at = (reason: object): Refusal => refusal({ stage: 'value', reason: reason as never, fits: true });
     const few = [at({ code: 'too-few-people', n: 12 }), at({ code: 'too-few-people', n: 20 })];

@@ -132,7 +132,7 @@ describe('harms that no topic has room for', () => {
     const table = compared([...rest, part], ['consent']);
     expect(table.furtherHarms.find(({ outcome }) => outcome === 'infection')).toMatchObject({
       state: 'not-known',
-      reason: { code: 'no-record' },
+      reason: { code: 'counted-in-part' },
       setAside: [{ record: 'infection', reason: { code: 'other-measure', kind: 'narrower' } }],
     });
   });

@@ -43,6 +43,8 @@ const choosable = (
 /** Variables of each reason, as in model/comparison.ts. The type makes a new code a fault here. */
 const reasons: Readonly<Record<MissingReason['code'] | SetAsideReason['code'], readonly string[]>> = {
   'no-record': [],
+  'counted-in-part': [],
+  'done-otherwise': [],
   'not-verified': ['seen'],
   'other-time': ['longest'],
   'not-convertible': ['metric'],
@@ -104,6 +106,8 @@ const near: Readonly<Record<MatchReason['code'], true>> = {
 const missing: Readonly<Record<MissingReason['code'], true>> = {
   ...near,
   'no-record': true,
+  'counted-in-part': true,
+  'done-otherwise': true,
   'not-verified': true,
   'other-time': true,
   'time-unclear': true,
@@ -138,7 +142,9 @@ const measures = [
   // Weights of another outcome than weight lost.
   'weight-regain',
 ];
-const asideCodes = Object.keys(reasons).filter((code) => code !== 'no-record');
+/** Said of a cell, never of one record. */
+const ofCells: readonly string[] = ['no-record', 'counted-in-part', 'done-otherwise'];
+const asideCodes = Object.keys(reasons).filter((code) => !ofCells.includes(code));
 const ofPerson: Readonly<Record<Exclude<Indication, 'none'>, true>> = {
   'first-operation': true,
   'after-band': true,

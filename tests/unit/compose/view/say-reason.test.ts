@@ -42,6 +42,8 @@ const match: { readonly [K in MatchReason['code']]: Extract<MatchReason, { code:
 const missing: { readonly [K in MissingReason['code']]: Extract<MissingReason, { code: K }> } = {
   ...match,
   'no-record': { code: 'no-record' },
+  'counted-in-part': { code: 'counted-in-part' },
+  'done-otherwise': { code: 'done-otherwise' },
   'not-verified': { code: 'not-verified' },
   'other-time': { code: 'other-time' },
   'time-unclear': { code: 'time-unclear' },

@@ -126,6 +126,15 @@ describe('sources of an option', () => {
     expect(await names(own)).toEqual(shown.filter((name) => name !== 'Days in hospital'));
   });
 
+  it('say of a weight that was worked out from another measure that it was, as the page does', async () => {
+    const view = viewSources(await sceneFor('en', { comparison: makeComparison(fiveOptions) }));
+    const said = view.topics.flatMap(({ rows }) =>
+      rows.flatMap(({ lines }) => lines.map(({ words }) => plain(words.markup))),
+    );
+    const computed = 'Worked out for you from another measure: percent of extra weight lost.';
+    expect(said.filter((text) => text.includes(computed))).toHaveLength(1);
+  });
+
   it('explain each kind of study and each degree of certainty that occurs, once, and no other', async () => {
     const comparison = makeComparison(fiveOptions);
     const base = evidenceFor(comparison);

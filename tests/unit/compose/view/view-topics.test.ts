@@ -435,6 +435,20 @@ describe('tables of outcomes', () => {
     ]);
   });
 
+  it('say over the first that choices stand one under another whose figures come from different studies', async () => {
+    const leadOf = async (study: string): Promise<string> => {
+      const row = rowOf(fiveOptions, ['death', fiveYears], {
+        sleeve: (place) => shareCell(place, [500, 1000], { study: 'study-a' }),
+        bypass: (place) => shareCell(place, [300, 1000], { study }),
+      });
+      const [table] = viewTables(await sceneFor('en'), [row], 100);
+      return (table?.lead ?? []).map(({ words }) => plain(words)).join(' ');
+    };
+    const different = 'The numbers come from different studies. They may not have counted in the same way.';
+    expect(await leadOf('study-b')).toContain(different);
+    expect(await leadOf('study-a')).not.toContain(different);
+  });
+
   it('name in a note the figures it is about, or their choices alone where these are many', async () => {
     const near: Partial<RecordUse> = { match: 'near', reasons: [{ code: 'bmi-unknown' }] };
     const notesOf = async (...outcomes: readonly string[]): Promise<readonly string[]> => {
@@ -508,5 +522,15 @@ describe('own results', () => {
         'A leak, within 90 days: 3 of 60 people, from 2021 to 2025. The true figure could be 1 to 14 out of 100. The studies do not tell for people like you.',
       ],
     ]);
+    // A figure of the studies that is of another time than the row says so.
+    const around: Partial<RecordUse> = { timeBasis: 'peri-operative', horizon: {} };
+    const told = rowOf(fiveOptions, ['leak', { days: 30 }], {
+      sleeve: (place) => ({ ...shareCell(place, [5, 100], around), own }),
+    });
+    const other: Topic = { id: 'first-month', denominator: 100, picture: null, rows: [told] };
+    const [row30] = viewOwn(await sceneFor('en', { comparison: withTopic(other) }));
+    expect(said(row30?.lines ?? []).join(' ')).toContain(
+      'In the studies, around the operation: 5 out of 100.',
+    );
   });
 });
