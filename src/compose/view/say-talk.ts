@@ -123,7 +123,7 @@ function whatCanGoWrong(scene: Scene, option: NamedOption): readonly (readonly L
 }
 
 /** Lines of one point: more would make a row that no page holds. */
-const mostLines = 5;
+const mostLines = 6;
 
 function inParts<T>(lines: readonly T[]): readonly (readonly T[])[] {
   const starts = lines.map((_, index) => index).filter((index) => index % mostLines === 0);

@@ -85,7 +85,7 @@ describe('an earlier operation that took something out', () => {
     expect(await said('en')).toContain(
       'Earlier: Stomach band, removed; One-join switch, part of the stomach resected for good, in place.',
     );
-    expect(await said('es')).toContain('resección definitiva de parte del estómago, sin retirar.');
+    expect(await said('es')).toContain('resección definitiva de parte del estómago, vigente.');
   });
 });
 

@@ -105,7 +105,7 @@ describe('the record of the talk', () => {
   it('names the problems of which nobody knows how often, and says where there is no list of any', async () => {
     const view = await consentOf('sleeve');
     expect(pointOf(view, 'What can go wrong later.')).toContain(
-      'No study tells how often for people like you: “An ulcer”.',
+      'No study tells how often this happens to people like you: “An ulcer”.',
     );
     const scene = await sceneFor('en', {
       case: makeCase({ decision: { options: fiveOptions, chosen: 'no-operation' } }),
@@ -298,7 +298,7 @@ describe('the record of the talk', () => {
     const view = viewConsent({ ...scene, comparison: { ...scene.comparison, topics } });
     expect(pointOf(view, 'What can go wrong at first.')).toContain('An ulcer: in 9 out of 1,000 people.');
     expect(pointOf(view, 'What can go wrong later.')).toContain(
-      'No study tells how often for people like you: “An ulcer, within 5 years”.',
+      'No study tells how often this happens to people like you: “An ulcer, within 5 years”.',
     );
   });
 
