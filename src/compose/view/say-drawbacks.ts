@@ -11,7 +11,7 @@ import { fewPeopleInWords, isShare, shareInSentence, sourceOf } from './say-shar
 import type { ShareCell } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
 import type { NamedOption, Scene } from './scene.ts';
-import { hasFewest, remarksOf } from './table-cells.ts';
+import { hasFewest } from './table-cells.ts';
 import { figure, joined, runIn, standingOn } from './words.ts';
 
 /**
@@ -58,22 +58,11 @@ export function mostCommonHarm(scene: Scene, { code }: NamedOption, beside: Besi
     time: timeOf(scene, cell),
     figure: withMark(scene, cell, beside.doseSaid === true ? count : withDose(scene, count, cell)),
   });
+  const few = fewPeopleInWords(scene, cell);
   // Nobody can say how common a harm is beside others that have no number. A picture may draw what its table says.
   const isOnly = shown.every((one) => one.cell.outcome === cell.outcome);
   const rank = isOnly || beside.told !== undefined ? [] : [words.say('comparison.opinion.most_common')];
-  return joined(risk, ...remarksBeside(scene, cell, { ...beside, outOf: denominator }), ...rank);
-}
-
-/** In a record of the talk it is told like any other figure; its dose is said already. */
-function remarksBeside(
-  scene: Scene,
-  cell: ShareCell,
-  { told, outOf }: Beside & Required<Pick<Beside, 'outOf'>>,
-): readonly Markup[] {
-  if (told !== undefined)
-    return remarksOf(scene, cell, { notes: null, denominator: outOf, sameDose: true, marked: true });
-  const few = fewPeopleInWords(scene, cell);
-  return few === null ? [] : [few];
+  return joined(risk, ...(few === null ? [] : [few]), ...rank);
 }
 
 /** Which cell that is; null where these pages give a share of none. */

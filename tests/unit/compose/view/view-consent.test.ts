@@ -147,27 +147,6 @@ describe('the record of the talk', () => {
     expect(declined[1]).toContain('No study tells how weight changes for people like you.');
   });
 
-  it('says of the most common harm of such a choice whom it was counted in', async () => {
-    const near = { match: 'near', reasons: [{ code: 'bmi-mean-only', mean: 52, yours: 43.1 }] } as const;
-    const scene = await sceneFor('en', {
-      case: makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } }),
-    });
-    const anemia = shareCell(
-      { option: 'plication', outcome: 'anaemia', asked: { months: 60 } },
-      [900, 1000],
-      near,
-    );
-    const topics = scene.comparison.topics.map((topic) =>
-      topic.id === 'later-years'
-        ? { ...topic, rows: [...topic.rows, { outcome: 'anaemia', asked: anemia.asked, cells: [anemia] }] }
-        : topic,
-    );
-    const view = viewConsent({ ...scene, comparison: { ...scene.comparison, topics } });
-    expect(plain(view.declined[1]?.markup)).toContain(
-      'Anemia, after 5 years: 900 out of 1,000. These people had a BMI of 52 on average. Yours is 43.',
-    );
-  });
-
   it('ties the answer that a choice is not wanted: its last words alone would say that it is', async () => {
     expect((await consentOf('sleeve')).refusal).toBe('I\u00a0do\u00a0not\u00a0want\u00a0it');
     const input = makeCase({ decision: { options: fiveOptions, chosen: 'sleeve' } });
