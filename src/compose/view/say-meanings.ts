@@ -21,3 +21,9 @@ export function meaningOfDrawn(scene: Scene, outcome: string): readonly Markup[]
   const asked = ['early', 'late'].some((when) => scene.words.has(`outcomes.${outcome}.question_${when}`));
   return asked ? [] : outcomeMeanings(scene, [outcome]);
 }
+
+/** “A leak”, “Bleeding”, and “Death”, each once. */
+export function quotedList({ words, format }: Scene, names: readonly string[]): string {
+  const quoted = names.map((name) => words.plain('common.quote', { words: name }));
+  return format.list([...new Set(quoted)], 'and');
+}

@@ -6,6 +6,7 @@ import { topicCells } from './cells-shown.ts';
 import { possibleHarms, riskTimes } from './possible-harms.ts';
 import type { RiskTime } from './possible-harms.ts';
 import { amountInWords } from './say-amount.ts';
+import { quotedList } from './say-meanings.ts';
 import { sayMissing } from './say-reason.ts';
 import { isShare, shareInSentence, sourceOf } from './say-share.ts';
 import { withMark } from './say-soundness.ts';
@@ -226,10 +227,4 @@ function nameOfUnknown(scene: Scene, cell: Cell): string {
 
 function nameOf({ words }: Scene, outcome: string): string {
   return words.plain(`outcomes.${outcome}.name`);
-}
-
-/** “A leak”, “Bleeding”, and “Death”, each once. */
-function quotedList({ words, format }: Scene, names: readonly string[]): string {
-  const quoted = names.map((name) => words.plain('common.quote', { words: name }));
-  return format.list([...new Set(quoted)], 'and');
 }

@@ -1,6 +1,6 @@
 import type { Topic } from '../../model/comparison.ts';
 import type { Markup } from '../../model/locale.ts';
-import { outcomeMeanings } from './say-meanings.ts';
+import { outcomeMeanings, quotedList } from './say-meanings.ts';
 import type { Scene } from './scene.ts';
 import { body } from './shared-shapes.ts';
 import type { ChoiceTableView } from './shared-shapes.ts';
@@ -9,10 +9,8 @@ import { joined } from './words.ts';
 
 /** Outcomes that are not known for any option take a sentence, not a table of gaps. */
 export function untoldView(scene: Scene, outcomes: readonly string[], why: Markup): ChoiceTableView {
-  const names = outcomes.map((outcome) =>
-    scene.words.plain('common.quote', { words: scene.words.plain(`outcomes.${outcome}.name`) }),
-  );
-  const none = scene.words.say('common.table.none_known', { outcomes: scene.format.list(names, 'and') });
+  const names = outcomes.map((outcome) => scene.words.plain(`outcomes.${outcome}.name`));
+  const none = scene.words.say('common.table.none_known', { outcomes: quotedList(scene, names) });
   const lead = [joined(...outcomeMeanings(scene, outcomes)), joined(none, why)];
   return {
     lead: lead.filter(({ markup }) => markup !== '').map(body),

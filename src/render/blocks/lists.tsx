@@ -93,8 +93,8 @@ export function listUnits(block: OfType<'list'>, place: Place): readonly Unit[] 
   const gap = small ? space.betweenNotes : block.ordered ? space.betweenSteps : space.betweenBullets;
   // A short list is read in one go.
   const together = !small && block.items.length <= MOST_STEPS;
-  // Large notes say what each is about, and there are few to a row: they go on wherever a page ends.
-  const bound = !(long && small);
+  // The large notes of a row say what each is about, and are few: they go on wherever a page ends.
+  const bound = !(long && block.first !== undefined);
   const group = together ? { group: `${key}.list`, ...(long ? { divisible: true } : {}) } : {};
   return block.items.map((paragraphs, index) => ({
     key: `${key}.item.${index}`,
